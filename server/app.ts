@@ -81,7 +81,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
       tags: [
         { name: 'compute', description: 'Computations; nothing is stored and no key is needed' },
         { name: 'access', description: 'Signing in, keys and share links' },
-        { name: 'calls', description: 'Calls, their triage, hold, notes and promises' },
+        { name: 'calls', description: 'Calls, their first question, stop, notes and promises' },
         { name: 'builds', description: 'Builds with their revisions, arms and placements' },
         { name: 'catalogue', description: 'Part families of the shop, loaded and saved as a file' },
         { name: 'identification', description: 'A part in the hand, set against the catalogue' },

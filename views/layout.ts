@@ -19,10 +19,12 @@ export interface LivePage {
 
 /** What a page of the builder needs to go on without a signal. */
 export interface BenchPage {
-  /** `ended` where the link opens nothing any more. */
-  readonly state: 'open' | 'ended';
+  /** `ended` where the link opens nothing any more, `closed` where none was opened in this browser. */
+  readonly state: 'open' | 'ended' | 'closed';
   /** The id of the link; left out where the page can't tell. */
   readonly link?: string;
+  /** The desk's number, where it is set. */
+  readonly phone?: string;
   readonly workerHref: string;
   readonly manifestHref: string;
   readonly touchIconHref: string;

@@ -67,7 +67,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'chooseUnits',
     tag,
-    summary: 'Choose what the calls about a build are spoken in',
+    summary: 'Choose the units of the calls about a build',
     method: 'PUT',
     url: '/api/v1/builds/:id/units',
     params: idParams,

@@ -26,7 +26,7 @@ export function holdApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'setHold',
     tag,
-    summary: 'Set the hold: nobody turns the engine',
+    summary: 'Say stop: nobody turns the engine',
     method: 'POST',
     url: '/api/v1/calls/:id/hold',
     params: idParams,
@@ -40,7 +40,7 @@ export function holdApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'liftHold',
     tag,
-    summary: 'Lift the hold, with the reason',
+    summary: 'Lift the stop, with the reason',
     method: 'POST',
     url: '/api/v1/calls/:id/hold/lift',
     params: idParams,

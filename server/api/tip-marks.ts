@@ -18,7 +18,7 @@ export function tipMarksApi(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'listTipMarks',
     tag,
-    summary: 'Marks on stem ends, each valve’s set against the least sweep, with what they raise',
+    summary: 'Tip marks, each valve’s set against the least sweep, with what they raise',
     url,
     params: idParams,
     query: noParams,

@@ -12,7 +12,7 @@ import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { firstEntry, stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { armOfSetUp, satThen, soldInSetUp, takenWith } from './evidence/arm-then.ts';
+import { armOfReading, armOfSetUp, satThen, soldInSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
 import { familyNamed } from './evidence/family-named.ts';
 import {
@@ -117,7 +117,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
-    scans: record.gapScans.map((scan) => ({ ...scanEvidence(scan), ...sold(firstScan(scan).seq) })),
+    scans: record.gapScans.map((scan) => {
+      const { seq } = firstScan(scan);
+      return { ...scanEvidence(scan), ...armOfReading(record, scan, seq), ...sold(seq) };
+    }),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

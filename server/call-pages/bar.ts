@@ -5,26 +5,18 @@ import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
+import { cardId } from '../call/question-form.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
 
-/** The way to what is next where it is done on another step, else what this step has for it. */
-function buttonOf(
-  frame: CallFrame,
-  { base, side }: CallContext,
-  step: StepName,
-  { current, own }: { readonly current: string; readonly own: ButtonData | undefined },
-): ButtonData | undefined {
-  if (step === current) return own;
-  return {
-    label: linkOf(frame, step),
-    href: `${base}/steps/${step}`,
-    kind: 'primary',
-    ...(side === 'desk' ? { key: 'n' } : {}),
-  };
-}
+/** Another step, as a link: it never weighs more than what is kept on this one. */
+const elsewhere = (frame: CallFrame, { base, side }: CallContext, step: StepName): BarLink => ({
+  href: `${base}/steps/${step}`,
+  label: linkOf(frame, step),
+  ...(side === 'desk' ? { key: 'n' } : {}),
+});
 
 /** What is next, with the way to it; `beside` an answer, that is not said again. A photograph is kept on its own page. */
 function nextOf(
@@ -36,23 +28,30 @@ function nextOf(
   const { next } = context.assessment;
   if (next === undefined) return undefined;
   const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
-  const button = buttonOf(frame, context, next.step, { current, own });
-  if (next.photograph !== true) return { sentence, ...defined({ button }) };
+  const here = next.step === current;
+  const link = here ? undefined : elsewhere(frame, context, next.step);
+  if (next.photograph !== true) return { sentence, ...defined({ button: here ? own : undefined, link }) };
+  const kind = here ? 'primary' : 'plain';
   return {
     sentence,
-    button: { label: 'Photograph it', href: photographAt(context), kind: 'primary' },
-    ...(button === undefined ? {} : { also: { ...button, kind: 'plain' } }),
+    button: { label: 'Photograph it', href: photographAt(context), kind },
+    ...defined({ link, also: here && own !== undefined ? { ...own, kind: 'plain' as const } : undefined }),
   };
 }
 
-/** How many questions nobody has answered yet, weak ones among them. */
-function openOf({ assessment }: CallContext): string | undefined {
-  const count = assessment.questions.filter(({ answered }) => answered === undefined).length;
-  if (count === 0) return undefined;
-  return count === 1 ? '1 question open' : `${count} questions open`;
+/** How many questions nobody has answered yet, weak ones among them, with the way to the one that is asked first. */
+function openOf({ assessment: { questions }, base }: CallContext): BarLink | undefined {
+  const open = questions.filter(({ answered }) => answered === undefined);
+  const first =
+    open.find(({ isNext }) => isNext) ?? open.find(({ weight }) => weight === 'strong') ?? open[0];
+  if (first === undefined) return undefined;
+  return {
+    label: open.length === 1 ? '1 question open' : `${open.length} questions open`,
+    href: `${base}/steps/${first.step}#${cardId(questions.indexOf(first))}`,
+  };
 }
 
-/** The answer of the page; where it has none, that of the call, with the way to it. */
+/** The answer of the page; where it has none, that of the call, with the way to it where it is another step’s. */
 function answerOf(
   frame: CallFrame,
   context: CallContext,
@@ -64,10 +63,13 @@ function answerOf(
     const { sentence, rest, lacks } = lead;
     return { sentence, ...defined({ rest, lacks, open }) };
   }
-  const first = context.assessment.headlines.find(({ step }) => step !== current);
+  const [first] = context.assessment.headlines;
   if (first === undefined) return undefined;
+  const { sentence } = breathsOf(first.sentence);
+  // A form of this step alone: what it answered stays the answer.
+  if (first.step === current) return { sentence, ...defined({ open }) };
   return {
-    sentence: breathsOf(first.sentence).sentence,
+    sentence,
     ...defined({ open }),
     link: { href: `${context.base}/steps/${first.step}`, label: linkOf(frame, first.step) },
   };

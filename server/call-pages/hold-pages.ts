@@ -30,7 +30,7 @@ async function holdPage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: R
             data: { text: stop.length === 0 ? 'Nothing stops this call.' : NOT_YET },
           },
         ];
-  const at = { step: firstStep(frame), title: 'The hold' };
+  const at = { step: firstStep(frame), title: 'The stop' };
   return stepPage(frame, context, at, { forms: [form], slots }, rejected);
 }
 

@@ -38,7 +38,7 @@ export function holdOf(context: CallContext): HoldData | undefined {
     reasons: [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut })),
     ...setBy(context),
     ...(liftable
-      ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'h' } }
+      ? { lift: { label: 'Lift the stop', href: `${context.base}/hold#lift-hold`, key: 'h' } }
       : {}),
   };
 }
@@ -66,7 +66,7 @@ export function liftPageForm(context: CallContext): PageForm {
   return {
     name: 'lift-hold',
     action: `${context.base}/hold/lift`,
-    title: 'Lift the hold',
+    title: 'Lift the stop',
     labels: { reason: 'Why it may be turned again' },
     groups: (shown) => [
       {
@@ -79,8 +79,8 @@ export function liftPageForm(context: CallContext): PageForm {
       },
     ],
     buttons: [
-      { label: 'Lift the hold', kind: 'danger' },
-      { label: 'Leave it held', href: context.base },
+      { label: 'Lift the stop', kind: 'danger' },
+      { label: 'Leave the stop', href: context.base },
     ],
   };
 }

@@ -19,8 +19,9 @@ export const worksheetPage = (frame: CallFrame, context: CallContext, desk: Desk
   );
 
 function sheetOf(frame: CallFrame, context: CallContext, desk: DeskReached): Page {
-  const { call, build, base } = context;
-  const address = `${desk.origin}${base}`;
+  const { call, build, base, side } = context;
+  // At the desk the call’s own address opens the desk’s sign-in, and the builder’s link is not kept to be shown again.
+  const address = side === 'bench' ? `${desk.origin}${base}` : undefined;
   const rows = stepsFor(frame, context).map((step) => step.worksheet(context));
   return {
     template: 'worksheet',
@@ -31,8 +32,7 @@ function sheetOf(frame: CallFrame, context: CallContext, desk: DeskReached): Pag
       title: `Worksheet: ${sentence(GOALS, call.goal).toLowerCase()}`,
       about: `Call ${call.number}, ${build.label}`,
       phone: desk.phone ?? '',
-      address,
-      code: qrCode(address),
+      ...(address === undefined ? {} : { online: { address, code: qrCode(address) } }),
       stop: stopFlag(context),
       lacks: context.assessment.missing
         .filter(({ step }) => step !== 'notes')

@@ -48,7 +48,7 @@ export async function spokenIn(tx: Tx, principal: Principal, call: Call): Promis
 }
 
 /** An address that says which line was kept, so that its page can begin with it. */
-export function withKept(address: string, seq: number | undefined): string {
+function withKept(address: string, seq: number | undefined): string {
   if (seq === undefined) return address;
   const url = new URL(address, 'http://here.invalid');
   url.searchParams.set('kept', String(seq));

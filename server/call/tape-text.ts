@@ -16,7 +16,7 @@ export const CALL_TOLD = {
     'call-closed': ({ outcome }) => ({ kind: 'note', text: `Call closed: ${outcome}` }),
   }),
   ...tellEvents(BUILD_EVENTS, {
-    'units-chosen': ({ units }) => ({ kind: 'note', text: `Spoken in ${UNIT_SYSTEMS[units].toLowerCase()}` }),
+    'units-chosen': ({ units }) => ({ kind: 'note', text: `Units: ${UNIT_SYSTEMS[units].toLowerCase()}` }),
     'build-revised': ({ revision, reason }) => ({
       kind: 'note',
       text: `Build revision ${revision}${ifSaid(': ', reason)}`,

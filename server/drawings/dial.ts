@@ -1,4 +1,4 @@
-import { formatNumber } from '../../shared/quantities/format.ts';
+import { dialWords, faceUnit } from '../../shared/quantities/dial-words.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, element, label, path } from './svg.ts';
 
@@ -74,7 +74,8 @@ function smallDial(position: number): string {
   });
   const degrees = (position % 10) * 36;
   return (
-    circle('draw-behind', SMALL.x, SMALL.y, SMALL.r) +
+    // Its figures are read where the needle lies across it too.
+    circle('draw-behind draw-ground', SMALL.x, SMALL.y, SMALL.r) +
     path('draw-behind', ticks.join('')) +
     figures.join('') +
     hand(
@@ -112,63 +113,44 @@ function running(runs: Dial['runs']): string {
   );
 }
 
-/** Where the small hand stands: it goes back from where it started as the plunger comes out, and on as it goes in. */
-function smallAt({ turns, needle, perTurn, runs, startedAt }: Dial): { position: number; said: string } {
-  const gone = turns + needle / perTurn;
-  if (startedAt === undefined) return { position: gone, said: `small hand past ${turns}` };
-  const position = startedAt + (runs === 'clockwise' ? gone : -gone);
-  const written = (value: number) =>
-    formatNumber(value, 1)
-      .replace(/^(−?)\./, '$10.')
-      .replace(/\.0$/, '');
-  return { position, said: `small hand from ${written(startedAt)} to ${written(position)}` };
-}
+/** A line under the face that says what is drawn; a script says there what is being typed. */
+const line = (
+  of: 'total' | 'hand' | 'small',
+  y: number,
+  text: string,
+  look: { readonly soft?: boolean; readonly className?: string },
+) => element('g', { 'data-dial-line': of }, label(FACE.x, y, text, { anchor: 'middle', ...look }));
 
 /** Face, hand, small hand and direction of run, to be held against the real indicator. */
 export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
   const part = data.needle / data.perTurn;
   const degrees = (data.runs === 'clockwise' ? part : -part) * 360;
-  // Inch faces are numbered in thousandths, metric ones in hundredths.
-  const unitOfFace = ruler.unit === 'in' ? 0.001 : 0.01 / 25.4;
-  const needleAt = Number((data.needle / unitOfFace).toFixed(1));
-  const small = smallAt(data);
-  const total = data.turns * data.perTurn + data.needle;
-  const turns = `${data.turns} ${data.turns === 1 ? 'turn' : 'turns'}`;
-  const places = Number.isInteger(needleAt) ? 0 : 1;
-  const numbered = (value: number) => formatNumber(value, places).replace(/^\./, '0.');
-  const said = `${turns} and ${numbered(needleAt)}`;
-  // Faces are numbered clockwise: a hand that runs the other way stands on what is left of the turn.
-  const whole = data.perTurn / unitOfFace;
-  const under = numbered(
-    data.runs === 'clockwise' ? needleAt : Number(((whole - needleAt) % whole).toFixed(1)),
-  );
+  const words = dialWords({
+    perTurn: data.perTurn,
+    gone: data.turns * data.perTurn + data.needle,
+    runs: data.runs,
+    startedAt: data.startedAt,
+    unit: ruler.unit,
+  });
   return {
     id,
     title: 'The dial as it should look',
-    desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all, on the figure ${under}; the ${small.said}.`,
+    desc: words.desc,
     viewBox: '0 0 320 312',
     svg:
-      face(data.perTurn, data.graduation, unitOfFace) +
+      face(data.perTurn, data.graduation, faceUnit(ruler.unit)) +
       running(data.runs) +
-      smallDial(small.position) +
       bigHand(degrees) +
-      label(FACE.x, 268, `${said} = ${ruler.text(total)}`, {
-        anchor: 'middle',
-        className: 'draw-text-strong',
-      }) +
-      label(FACE.x, 286, `hand runs ${data.runs}, on ${under}`, { anchor: 'middle', soft: true }) +
-      label(FACE.x, 303, small.said, { anchor: 'middle', soft: true }),
+      smallDial(words.position) +
+      line('total', 268, words.total, { className: 'draw-text-strong' }) +
+      line('hand', 286, words.hand, { soft: true }) +
+      line('small', 303, words.small, { soft: true }),
     toScale: false,
     caption: 'Hold it against your dial',
     table: {
       caption: 'The dial',
       columns: [{ label: 'What' }, { label: 'Stands at', number: true }],
-      rows: [
-        { cells: ['Whole turns, small hand', String(data.turns)] },
-        { cells: ['Hand past the turn', ruler.text(data.needle)] },
-        { cells: ['Figure under the hand', under] },
-        { cells: ['In all', ruler.text(total)] },
-      ],
+      rows: words.rows.map((cells) => ({ cells: [...cells] })),
     },
   };
 }

@@ -13,6 +13,8 @@ interface Upright {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+  /** What is measured, in a line above its value, where nothing else on the drawing says it. */
+  readonly name?: string;
   /** Where the outline that is measured ends; the extension lines begin just past it. */
   readonly outline: number;
   readonly side?: Anchor;
@@ -23,7 +25,7 @@ interface Upright {
  * dimension line, filled arrowheads inside where there is room and outside where there is not, the value beside
  * the line so that it reads level on a phone.
  */
-export function uprightDimension({ x, from, to, text, outline, side = 'start' }: Upright): string {
+export function uprightDimension({ x, from, to, text, name, outline, side = 'start' }: Upright): string {
   const high = Math.min(from, to);
   const low = Math.max(from, to);
   const direction = x >= outline ? 1 : -1;
@@ -33,11 +35,13 @@ export function uprightDimension({ x, from, to, text, outline, side = 'start' }:
     ? path('draw-dim', `M${at(x)} ${at(high)}V${at(low)}`, ARROW_ENDS)
     : path('draw-dim', `M${at(x)} ${at(high - OUTSIDE)}V${at(high)}`, { 'marker-end': 'url(#arrow)' }) +
       path('draw-dim', `M${at(x)} ${at(low + OUTSIDE)}V${at(low)}`, { 'marker-end': 'url(#arrow)' });
+  const middle = (high + low) / 2 + 4.5;
   const textX = side === 'start' ? x + 6 : side === 'end' ? x - 6 : x;
   return (
     path('draw-dim', extension(high) + extension(low)) +
     arrows +
-    label(textX, (high + low) / 2 + 4.5, text, { anchor: side })
+    (name === undefined ? '' : label(textX, middle - 16, name, { anchor: side, soft: true })) +
+    label(textX, middle, text, { anchor: side })
   );
 }
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { formatFigure } from '../../shared/quantities/format.ts';
+import { benchFigure } from '../../shared/quantities/dial-words.ts';
 import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import type { DrawingData } from '../../views/parts/drawing.examples.ts';
@@ -25,13 +25,7 @@ interface Ruler {
 export function rulerOf(system: UnitSystem): Ruler {
   const unit = system === 'inch' ? 'in' : 'mm';
   const of = (inches: number) => (unit === 'in' ? inches : inches * 25.4);
-  // Four places of an inch and three of a millimetre are the finest a bench reads; the last is left off where it is zero.
-  const finest = unit === 'in' ? 4 : 3;
-  const figure = (inches: number) => {
-    const value = of(inches);
-    const short = Number(value.toFixed(finest)) === Number(value.toFixed(finest - 1));
-    return formatFigure({ value, unit }, { places: short ? finest - 1 : finest });
-  };
+  const figure = (inches: number) => benchFigure(inches, unit);
   return { unit, of, figure, text: (inches) => `${figure(inches)} ${toldIn(unit)}` };
 }
 

@@ -16,6 +16,8 @@ interface Shown {
   readonly roller: boolean;
   readonly hole: boolean;
   readonly rings: boolean;
+  /** It has none: the bearings are flush with the body. */
+  readonly ringless: boolean;
   readonly stud: boolean;
 }
 
@@ -45,10 +47,12 @@ export function fromAbove(shown: Shown): string {
   const { left, right, from, to } = trunnion;
   return [
     path('draw-outline', `M${left} 190V${from}H${right}V190M${left} 266V${to}H${right}V266`),
-    path(
-      as(shown.rings),
-      `M${left - 5} 182H${right + 5}V186H${left - 5}ZM${left - 5} 270H${right + 5}V274H${left - 5}Z`,
-    ),
+    shown.ringless
+      ? ''
+      : path(
+          as(shown.rings),
+          `M${left - 5} 182H${right + 5}V186H${left - 5}ZM${left - 5} 270H${right + 5}V274H${left - 5}Z`,
+        ),
     path(
       'draw-outline',
       'M50 204H104L146 190H204L240 208H274V248H240L204 266H146L104 252H50V242H104V214H50Z',

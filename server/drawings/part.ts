@@ -55,12 +55,20 @@ const WHERE: Readonly<Record<AskedOfPart, string>> = {
   mount: 'what goes through or holds the trunnion',
 };
 
-/** A rocker from the side and from above; what is asked for is dimensioned and stands in the accent. */
-export function partDrawing(id: string, asked: AskedOfPart | undefined): Drawing {
+/**
+ * A rocker from the side and from above; what is asked for is dimensioned and stands in the accent. One that is known
+ * to have no retaining rings is drawn without.
+ */
+export function partDrawing(
+  id: string,
+  asked: AskedOfPart | undefined,
+  { ringless = false }: { readonly ringless?: boolean } = {},
+): Drawing {
   const shown = {
     roller: asked === 'roller-diameter' || asked === 'tip',
     hole: asked === 'hole-across-trunnion',
     rings: asked === 'rings',
+    ringless,
     stud: asked === 'mount',
   };
   const seen =
@@ -69,7 +77,7 @@ export function partDrawing(id: string, asked: AskedOfPart | undefined): Drawing
     id,
     title:
       asked === undefined
-        ? 'A rocker and its sizes'
+        ? 'A rocker, from the side and from above'
         : `${asked in PART_SIZES ? 'Where to measure' : 'Where to look'}: ${TITLES[asked].toLowerCase()}`,
     desc: asked === undefined ? seen : `${seen} Marked is ${TITLES[asked].toLowerCase()}: ${WHERE[asked]}.`,
     viewBox: '0 0 320 300',

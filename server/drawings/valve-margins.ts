@@ -91,7 +91,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
     label(shut, TOP - 14, 'retainer', { anchor: 'middle', soft: true }) +
     named(shut + HALF - 4, shut + HALF + 12, TOP + 20, 'spring') +
     (sealTop === undefined ? '' : named(shut + 9, shut + HALF + 12, (sealTop + seat) / 2, 'seal')) +
-    named(shut + 34, shut + 46, seat + 5, 'seat') +
+    named(shut + 34, shut + 40, seat + 5, 'seat') +
     named(shut + 22, shut + 34, head(0) - 2, 'valve');
   const solid = data.solidHeight === undefined ? undefined : seat - data.solidHeight * scale;
   const bind =
@@ -107,6 +107,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
           from: retainer(data.netLift),
           to: solid,
           text: ruler.figure(bind),
+          name: 'bind',
           outline: x + HALF + 4,
         });
   const toSeal =
@@ -118,6 +119,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
           from: retainer(data.netLift),
           to: sealTop,
           text: ruler.figure(seal),
+          name: 'seal',
           outline: x - HALF - 4,
           side: 'end',
         });
@@ -134,7 +136,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
       pistonDimension(stations, head, data, ruler.figure) +
       line('draw-behind', 6, seat + 20, 338, seat + 20),
     toScale: true,
-    caption: captionOf(data),
+    caption: captionOf(data, ruler.unit === 'in' ? 'inches' : 'millimetres'),
     table: {
       caption: 'Gaps of this valve',
       columns: [{ label: 'Gap' }, { label: `Left, ${ruler.unit}`, number: true }],
@@ -153,9 +155,10 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
 }
 
 /** Broken lines are limits; how deep a pocket is cut nobody said. */
-const captionOf = ({ piston, limits }: ValveMargins): string =>
+const captionOf = ({ piston, limits }: ValveMargins, unit: string): string =>
   [
     'Along the stem to scale; the stem is broken off between spring seat and head',
+    `figures in ${unit}`,
     ...(limits === undefined ? [] : ['broken lines: the limits']),
     ...(piston?.floor === 'pocket' ? ['the pocket’s walls are drawn, not measured'] : []),
   ].join('; ');

@@ -24,14 +24,14 @@ import {
 /** The input of each command: one schema for its JSON route and its form. */
 export const openCall = z.strictObject({
   callerName: words('who is calling').default(''),
-  callerRole: choice(keysOf(CALLER_ROLES), 'who they are to the engine').default(''),
+  callerRole: choice(keysOf(CALLER_ROLES), 'who is calling: owner, builder or shop').default(''),
   callBack: words('how to call back').default(''),
   goal: choice(keysOf(GOALS), 'what the caller wants from this call'),
   buildLabel: someWords('a name for the build that both sides will know it by'),
   buildId: z.uuid().optional().meta({ description: 'a build that exists already' }),
   units: choice(
     keysOf(UNIT_SYSTEMS),
-    'what the call is spoken in; left out, as the build’s calls were, and inches for a new one',
+    'units of the call; left out, as the build’s calls were, and inches for a new one',
   ).optional(),
 });
 
@@ -41,7 +41,7 @@ export const triage = z.strictObject({
 });
 
 export const chooseUnits = z.strictObject({
-  units: choice(keysOf(UNIT_SYSTEMS), 'what the calls about the build are spoken in'),
+  units: choice(keysOf(UNIT_SYSTEMS), 'units of the calls about the build'),
 });
 export const setHold = z.strictObject({ reason: someWords('why nobody turns it', 500) });
 export const liftHold = z.strictObject({ reason: someWords('why it may be turned again', 500) });

@@ -15,8 +15,8 @@ const AT_CENTRE = /^(t\.?d\.?c\.?|[-−+]?0*\.?0+)$/i;
 
 const textOf = (raw: unknown): string | undefined => {
   if (typeof raw === 'string') return raw.trim();
-  const typed: unknown = typeof raw === 'object' && raw !== null ? Reflect.get(raw, 'typed') : undefined;
-  return typeof typed === 'string' && !Reflect.has(Object(raw), 'value') ? typed.trim() : undefined;
+  if (typeof raw !== 'object' || raw === null || !('typed' in raw) || 'value' in raw) return undefined;
+  return typeof raw.typed === 'string' ? raw.typed.trim() : undefined;
 };
 
 /** `10° before TDC`; to a hundredth of a degree. */

@@ -1,23 +1,21 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
+import { listParts } from '../quantities/list-parts.ts';
 import { type Entered, entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 
 const MOST = 200;
 
-/** The entries of a list, of a text with commas between them, or of what a form sends for that text. */
+/** The entries of a list, of a text with commas or semicolons between them, or of what a form sends for that text. */
 function partsOf(raw: unknown): readonly unknown[] | undefined {
   if (Array.isArray(raw)) return raw;
-  if (typeof raw === 'string') return raw.split(/[,;\n]+/).filter((text) => text.trim() !== '');
+  if (typeof raw === 'string') return listParts(raw);
   if (typeof raw !== 'object' || raw === null) return undefined;
   const typed: unknown = Reflect.get(raw, 'typed');
   const assume: unknown = Reflect.get(raw, 'assume');
   if (typeof typed !== 'string') return undefined;
-  return typed
-    .split(/[,;\n]+/)
-    .filter((text) => text.trim() !== '')
-    .map((text) => ({ typed: text.trim(), assume }));
+  return listParts(typed).map((text) => ({ typed: text, assume }));
 }
 
 const nameOf = (part: unknown): string => {
@@ -37,7 +35,10 @@ export function enteredLengths(description: string, canBe: FieldRange) {
       };
       const parts = partsOf(raw);
       if (parts === undefined)
-        return refuse('not-allowed', 'must be a list of lengths, or a text with commas');
+        return refuse(
+          'not-allowed',
+          'must be a list of lengths, or a text with commas or semicolons between them',
+        );
       if (parts.length > MOST) return refuse('too-many', `has ${parts.length} lengths; ${MOST} are taken`);
       const found: Entered[] = [];
       for (const [index, part] of parts.entries()) {

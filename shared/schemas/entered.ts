@@ -101,6 +101,10 @@ function withoutTail(quantity: Quantity): string {
   return formatQuantity({ ...quantity, value });
 }
 
+/** What stands under a name of what was sent. */
+const memberOf = (raw: object, name: string): unknown =>
+  Object.entries(raw).find(([key]) => key === name)?.[1];
+
 /** Understands `".482 in"`, `{ value, unit }`, or what a form sends: `{ typed, assume, perTurn? }`. */
 function understand(raw: unknown, dimension: Dimension, place: Place): Understood {
   if (typeof raw === 'string') return understandText(raw, dimension, undefined, {}, place);
@@ -120,18 +124,18 @@ function understand(raw: unknown, dimension: Dimension, place: Place): Understoo
   );
   if (unknown !== undefined)
     return { ok: false, code: 'unknown-field', detail: 'is not a part of a quantity', at: unknown };
-  const typed: unknown = Reflect.get(raw, 'typed');
-  const assume: unknown = Reflect.get(raw, 'assume');
+  const typed = memberOf(raw, 'typed');
+  const assume = memberOf(raw, 'assume');
   if (typeof typed === 'string' && typeof assume === 'string' && isUnit(assume)) {
     const perTurn = z.object({
       value: z.number(),
       unit: z.custom<Unit>((unit) => typeof unit === 'string' && isUnit(unit)),
     });
-    const turn = perTurn.safeParse(Reflect.get(raw, 'perTurn'));
+    const turn = perTurn.safeParse(memberOf(raw, 'perTurn'));
     return understandText(typed, dimension, assume, turn.success ? { perTurn: turn.data } : {}, place);
   }
-  const value: unknown = Reflect.get(raw, 'value');
-  const unit: unknown = Reflect.get(raw, 'unit');
+  const value = memberOf(raw, 'value');
+  const unit = memberOf(raw, 'unit');
   const read = fromValueAndUnit(value, unit, dimension, { sign: 'any' });
   if (!read.ok)
     return {

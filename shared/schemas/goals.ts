@@ -22,6 +22,8 @@ export interface GoalPlan {
   readonly cards: readonly StepName[];
   /** Parts are to be fitted: they are judged as planned. */
   readonly isChange?: boolean;
+  /** The change may have been made before the call: then no plan is asked for. */
+  readonly mayBeDone?: boolean;
   /** Setting an adjuster again hides what the call is about: its log comes first, on every valve. */
   readonly logFirst?: boolean;
 }
@@ -78,6 +80,7 @@ const GOAL_PLANS = {
     report: ['consequences', 'ratio'],
     cards: ['consequences'],
     isChange: true,
+    mayBeDone: true,
   },
   geometry: {
     asks: ['geometry'],

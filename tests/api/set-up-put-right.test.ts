@@ -165,7 +165,7 @@ describe('a set-up put right on its page', () => {
     expect(shown).toContain('Set to its running lash');
     expect(shown).toContain('.020 in, entered as: Not said');
     expect(shown).toContain(
-      'Set-up 1 on 1 intake put right: lash set to its running lash, lash left in .020 in; he found the feeler',
+      'Set-up 1 on 1 intake put right: set to its running lash, lash left in .020 in; he found the feeler',
     );
   });
 

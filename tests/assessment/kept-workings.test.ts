@@ -111,7 +111,7 @@ const CALLS: readonly Call[] = [
       expect(codes(said)).toContain('plunger-bottomed');
       // .040625; .150 less that.
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left.',
+        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left. How zero was found was not said.',
       ]);
     },
   },
@@ -160,7 +160,7 @@ const CALLS: readonly Call[] = [
     },
   },
   {
-    // 4 × .08125 = .325; no usual plunger goes past .300: common practice, no published source.
+    // 4 × .08125 = .325, over twice the .150 that is usual: common practice, no published source.
     name: 'four turns and no travel said: past what plungers usually go, nobody turns it',
     kept: [['lifter-preload', { ...PRELOAD, turns: 4 }]],
     check: (said) => {
@@ -217,7 +217,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(said.stop).toEqual([]);
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .061 in, just over the usual .020 to .060 in.',
+        'These turns press the plunger .061 in, just over the usual .020 to .060 in. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
     },
@@ -240,7 +240,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       // .020 ÷ .08125 = .25, .060 ÷ .08125 = .74 turn.
       expect(of(said, 'adjuster')).toEqual([
-        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn.',
+        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
@@ -253,7 +253,7 @@ const CALLS: readonly Call[] = [
     kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.75 }]],
     check: (said) => {
       expect(of(said, 'adjuster')).toEqual([
-        '.75 turn past zero lash presses the plunger .061 in: just over the usual .020 to .060 in, about .25 to .74 turn.',
+        '.75 turn past zero lash presses the plunger .061 in: just over the usual .020 to .060 in, about .25 to .74 turn. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
@@ -301,7 +301,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(codes(said)).not.toContain('sum-unlikely');
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .163 in, over the usual .020 to .060 in; .038 in of its travel is left.',
+        'These turns press the plunger .163 in, over the usual .020 to .060 in; .038 in of its travel is left. How zero was found was not said.',
       ]);
     },
   },
@@ -423,7 +423,9 @@ const CALLS: readonly Call[] = [
     base: { lash: [lashOf('found', 0.022, 1), lashOf('set', 0.016, 2), lashOf('found', 0.021, 3)] },
     kept: [['adjuster', SOLID]],
     check: (said) =>
-      expect(of(said, 'adjuster').join(' ')).toMatch(/No turn holds .*found otherwise since at 2 exhaust/),
+      expect(of(said, 'adjuster').join(' ')).toMatch(
+        /was made: set at 2 exhaust\. Found since: 2 exhaust \.021 in\.$/,
+      ),
   },
   {
     name: 'a sum with another adjuster, ratio and lash than the build has is asked, and not told',
@@ -482,6 +484,9 @@ const CALLS: readonly Call[] = [
       expect(asked?.ask).toBe('Which thread is on the stud?');
       // .050 ÷ .041667 is a fifth more.
       expect(asked?.size).toMatch(/3\/8-24 UNF and 7\/16-20 UNF.*20 % further/);
+      expect(of(said, 'adjuster')).toEqual([
+        'Nothing is told of these turns yet. Which thread is on the stud?',
+      ]);
     },
   },
   {

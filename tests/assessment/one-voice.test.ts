@@ -29,8 +29,7 @@ const OF_THE_DESK: readonly RegExp[] = [
 ];
 /** The builder asks the desk for it. */
 const SAID_TO_THE_DESK: ReadonlySet<string> = new Set([
-  'Ask for a light spring',
-  'If anything did, nobody turns it from now on: photos only, until the desk lifts the hold.',
+  'If anything did, nobody turns it from now on: photos only, until the desk lifts the stop.',
 ]);
 
 const WORD = /\b(agrees|differs|cannot tell|can’t be told|clear|close|short|odd)\b/gi;

@@ -213,7 +213,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
     build: onSetUp([0.508, 0.508, 0.5085], { lash: 'set' }),
-    headline: ['not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
+    headline: ['not yet set against the 1.6 stamped on it. First: a reading at zero lash'],
     also: /^The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
     never: /the (measured|calculated) 1\.45|1\.45\d ±/,
     next: 'lash-to-zero',
@@ -427,7 +427,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'short by the card’s lash, and nobody said how it was: one question, not two',
     build: onSetUp([0.544, 0.5445, 0.544], { lash: 'not-said' }),
-    headline: ['yet. First: the answer to “Could the lash of .016 in be left in the lift?”'],
+    headline: ['stamped on it. First: the answer to “Could the lash of .016 in be left in the lift?”'],
     next: 'lash-left-in',
   },
   {

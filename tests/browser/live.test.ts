@@ -198,7 +198,11 @@ describe('a line that is down', () => {
       headers: call.desk.bearer,
     });
     expect(gone.statusCode).toBe(200);
-    await bench.locator('#status').filter({ hasText: 'no longer open to you' }).waitFor();
+    await bench.locator('.unsent-title', { hasText: 'This link has ended.' }).waitFor();
+    expect(await bench.locator('.unsent-hint').textContent()).toContain('Nothing more is kept. Ask the desk');
+    expect(await bench.locator('#status').textContent()).not.toContain('open to you');
+    expect(await bench.locator(READING).isEditable()).toBe(false);
+    expect(await bench.getByRole('button', { name: 'Keep reading' }).isDisabled()).toBe(true);
   });
 });
 

@@ -118,13 +118,16 @@ test.each(['A4', 'Letter'] as const)(
   },
 );
 
-test('the worksheet says how the desk is reached, and its code has the address of the call', async () => {
+test('the worksheet says how the desk is reached; that of the builder has a code to the build', async () => {
   await open('demo', 'worksheet');
   const said = await page.locator('.worksheet-head').textContent();
   expect(said).toContain('extension 40 (demo)');
-  expect(said).toContain(`${demo.base}/calls/${calls.demo}`);
+  expect(await page.locator('.worksheet-code').count()).toBe(0);
+  const bench = await demo.bench({ viewport: { width: 360, height: 740 } });
+  await bench.goto(`${demo.base}/bench/worksheet`);
+  expect(await bench.locator('.worksheet-head').textContent()).toContain(`${demo.base}/bench`);
   // That such a code is one by ISO/IEC 18004 is tested in tests/pages/qr-code.test.ts.
-  expect(await page.locator('.worksheet-code .code-ink').getAttribute('d')).toBe(
-    qrCode(`${demo.base}/calls/${calls.demo}`).dark,
+  expect(await bench.locator('.worksheet-code .code-ink').getAttribute('d')).toBe(
+    qrCode(`${demo.base}/bench`).dark,
   );
 });

@@ -38,20 +38,20 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
     await desk.locator('.bar-answer .headline-sentence, .bar-rest').allTextContents(),
     'no word on a running spring',
   ).toEqual([
-    '1 intake: 1.757 is with the running spring; level to 4 % under is ordinary there.',
-    'Not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
+    '1 intake: 1.757 ± .009 on the running spring, not yet set against the 1.75 stamped on it.',
+    'First: a reading on a light spring with a solid lifter, at zero lash.',
   ]);
 });
 
 it('a question is answered where it is asked, and stays answered', async () => {
   const card = desk.locator('.call-pair').filter({ hasText: 'Where does .842 in come from?' });
-  await card.getByLabel('Looked: it is not so').check();
+  await card.getByLabel('Read on the dial here').check();
   await card.locator('summary', { hasText: 'Add what was said' }).click();
   await card.getByLabel('In plain words').fill('Read off an older sheet.');
   await card.getByRole('button', { name: 'Keep the answer' }).click();
   await expect
     .poll(() => desk.locator('.question-answered').textContent())
-    .toContain('Looked: it is not so, “Read off an older sheet.”');
+    .toContain('Read on the dial here, “Read off an older sheet.”');
 });
 
 it('a light spring is a new set-up; the older one keeps its method', async () => {
@@ -122,15 +122,15 @@ it('stop said at the bench closes the step on both sides until the desk lifts it
   await expect.poll(() => desk.locator('.hold').textContent()).toContain('tight at 30 after top');
   await bench.goto(`${demo.base}/bench/steps/ratio`);
   expect(await bench.getByRole('button', { name: 'Keep reading' }).count()).toBe(0);
-  expect(await bench.getByRole('link', { name: 'Lift the hold' }).count()).toBe(0);
-  await desk.getByRole('link', { name: 'Lift the hold' }).click();
-  await desk.getByRole('button', { name: 'Lift the hold' }).click();
+  expect(await bench.getByRole('link', { name: 'Lift the stop' }).count()).toBe(0);
+  await desk.getByRole('link', { name: 'Lift the stop' }).click();
+  await desk.getByRole('button', { name: 'Lift the stop' }).click();
   expect(await desk.locator('.error-summary').textContent()).toContain(
     'Why it may be turned again must not be empty',
   );
   await desk.getByLabel('Why it may be turned again').fill('Plug wrench taken off the pulley, turns freely');
-  await desk.getByRole('button', { name: 'Lift the hold' }).click();
-  await expect.poll(() => bench.locator('.hold').count()).toBe(0);
+  await desk.getByRole('button', { name: 'Lift the stop' }).click();
+  await expect.poll(() => bench.locator('.hold:not(.own-stop)').count()).toBe(0);
 });
 
 it('the report has both ratios by name and the struck reading; the export has every line', async () => {

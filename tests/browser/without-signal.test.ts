@@ -6,6 +6,7 @@ import { type TestBrowser, testBrowser } from '../tools/browser.ts';
 import { type LiveCall, liveCall } from '../tools/live-call.ts';
 import { inTheDark, lowTargets, spill } from '../tools/looks.ts';
 import { type TestService, testService } from '../tools/service.ts';
+import { tellsToTurn } from '../tools/tells-to-turn.ts';
 import { type WeakLine, weakLine } from '../tools/weak-line.ts';
 
 /**
@@ -157,6 +158,35 @@ describe('without a signal', () => {
     expect(await lowTargets(bench, '.unsent button:visible')).toEqual([]);
   });
 
+  it('a stop that was said stops every page of this phone at once, and goes out before all else', async () => {
+    await enterInVain(bench, '.561', 1);
+    await bench.getByText('Say stop').click();
+    await bench.fill('input[name=reason]', 'It binds at the top');
+    await bench.getByRole('button', { name: 'Stop: nobody turns it' }).click();
+    const box = bench.locator('.own-stop');
+    await box.waitFor();
+    expect(await box.innerText()).toContain('You said stop: “It binds at the top”');
+    expect(await box.innerText()).toMatch(/The desk has not heard this yet: phone them/);
+    await soon(() => entries(bench).count()).toBe(2);
+    for (const step of ['ratio', 'notes']) {
+      await bench.goto(`${line.base}/bench/steps/${step}`);
+      await box.waitFor();
+      const shown = (await bench.locator('body').innerText()).split('\n');
+      expect(shown.flatMap(tellsToTurn)).toEqual([]);
+      expect(await bench.locator('.bar-next:visible, .bar-answer:visible').count()).toBe(0);
+    }
+    expect(await bench.locator('form#note').isVisible()).toBe(true);
+    expect(await axeFaults(bench)).toEqual([]);
+    expect(await spill(bench)).toEqual([]);
+    line.set('up');
+    await bench.reload();
+    await soon(() => box.isVisible()).toBe(false);
+    await soon(() => bench.locator('main .hold').isVisible()).toBe(true);
+    // Read before the stop or after it: nobody can see that from here, so it waits for the desk.
+    await soon(() => title(bench).textContent()).toBe('1 was not taken.');
+    expect(await readings()).toEqual([]);
+  });
+
   it('what waits can be changed and deleted, and goes out as it then is', async () => {
     await enterInVain(bench, '.561', 1);
     await enterInVain(bench, '.562', 2);
@@ -164,6 +194,18 @@ describe('without a signal', () => {
     await bench.goto(`${line.base}/bench/steps/cam`);
     await entries(bench).first().getByRole('button', { name: 'Change' }).click();
     await soon(() => bench.locator(READING).inputValue()).toBe('.561');
+    expect(await entries(bench).first().textContent()).toContain('held back while you change it');
+    // Left and opened again it waits as it was, in its place; so it does where the change is called off.
+    await bench.reload();
+    const first = entries(bench).first();
+    await soon(() => first.textContent()).toMatch(/not sent yet|may have arrived/);
+    await first.getByRole('button', { name: 'Change' }).click();
+    await soon(() => bench.inputValue(READING)).toBe('.561');
+    await first.getByRole('button', { name: 'Send as it was' }).click();
+    await soon(() => bench.inputValue(READING)).toBe('');
+    await soon(() => first.textContent()).toMatch(/not sent yet|may have arrived/);
+    await first.getByRole('button', { name: 'Change' }).click();
+    await soon(() => bench.inputValue(READING)).toBe('.561');
     await enterInVain(bench, '.571', 3);
     const second = entries(bench).nth(1);
     await second.getByRole('button', { name: 'Delete' }).click();
@@ -208,7 +250,7 @@ it('when the link has ended its pages are gone, and what was not sent can be tak
   await bench.getByRole('button', { name: 'Copy the words' }).click();
   await bench.getByText('Copied.').waitFor();
   expect(await bench.evaluate(() => navigator.clipboard.readText())).toMatch(
-    /^\d\d:\d\d Keep reading: Reading at full lift: \.561; Lobe lift 1 intake, pass 1$/,
+    /^\d\d:\d\d Pass: Reading at full lift: \.561; Lobe lift 1 intake, pass 1$/,
   );
   await bench.getByRole('button', { name: 'Delete' }).click();
   await bench.getByRole('button', { name: 'Delete for good' }).click();

@@ -3,13 +3,19 @@ import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
+import { OF_GROUPS } from './of-groups.ts';
+import { OF_HEAT } from './of-heat.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
+import { OF_LOCK } from './of-lock.ts';
 import { OF_NOISE } from './of-noise.ts';
+import { OF_ORDER } from './of-order.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
+import { OF_PIECES } from './of-pieces.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
 import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
+import { OF_SET_AGAIN } from './of-set-again.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
 import { OF_SIDE } from './of-side.ts';
@@ -20,18 +26,24 @@ import { OF_TURNS } from './of-turns.ts';
 export const CALLS: readonly Call[] = [
   ...OF_RATIO,
   ...OF_ARMS,
+  ...OF_ORDER,
   ...OF_CHANGED_ARMS,
   ...OF_CHANGE,
   ...OF_CHANGE_PARTS,
   ...OF_PART,
   ...OF_SHEET,
   ...OF_SIDE,
+  ...OF_GROUPS,
   ...OF_SETTING,
   ...OF_TURNS,
+  ...OF_HEAT,
+  ...OF_SET_AGAIN,
   ...OF_HYDRAULIC,
   ...OF_STOP,
   ...OF_SCAN,
   ...OF_NOISE,
+  ...OF_LOCK,
+  ...OF_PIECES,
   ...OF_OTHERS,
   ...OF_PUT_RIGHT,
 ];

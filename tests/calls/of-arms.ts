@@ -243,7 +243,7 @@ export const OF_ARMS: readonly Call[] = [
     expected: {
       asks: ['lobe-worn'],
       asksNot: ['card-not-this-lobe'],
-      stop: [/the lobe of 1 intake is \.014 in down on its siblings/],
+      stop: [/the lobe of 1 intake is \.014 in down on the others/],
       never: [/two more intake/],
       next: 'under-lobe-worn',
     },

@@ -36,6 +36,28 @@ const ON_SHEET = onSheet([
   { cylinder: 1, valve: 'intake', kind: 'valve-lift', reading: '.522 in' },
 ]);
 
+/* The pushrod’s room grows or shrinks by lobe × change of ratio × rod side over valve side; the piston’s by the lobe there. */
+const ONE_SIX_PLANNED = [
+  ...START,
+  described({ engine: { rockerMounting: 'stud', lifter: 'solid-flat' } }),
+  described({ rockers: { nominalRatio: 1.5, plannedRatio: 1.6, pivotToTip: '1.480 in' } }),
+  described({ clearances: { intake: { lobeLiftAtClosest: '.150 in' } } }),
+];
+/** Nobody said which arm was on; one stamped 1.6 was put on record after. */
+const READ_THEN_PLACED: readonly Entry[] = [
+  ...ONE_SIX_PLANNED,
+  {
+    ...onSheet([{ cylinder: 1, valve: 'intake', kind: 'piston-to-valve', reading: '.092 in' }], {
+      tool: 'clay',
+    }),
+    name: 'the gap',
+  },
+  arm('N', { ratioStamp: '1.6' }),
+  placed('N', 1, 'intake', ['the gap']),
+];
+const WITH_WHICH =
+  'The arm stamped 1.6 was put on record on 1 intake after a gap was read there. With which arm was that?';
+
 /** What was read with arms that are off is told of them; what repeats is in seeds/allowances.json with its source. */
 export const OF_CHANGED_ARMS: readonly Call[] = [
   {
@@ -108,6 +130,82 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
         /The valve lift of 1 intake was read \.522 in on the sheet and \.557 in and \.5575 in in set-up 1\. Which of the two holds\?/,
       never: [/agrees with the 1\.6/],
       next: 'read-otherwise',
+    },
+  },
+  {
+    // .092 − .150 × .1 = .077 with the 1.6, under the .080 of an intake (common practice, no published source).
+    said: 'Ninety-two at the piston; the new one six went on today',
+    goal: 'choose-ratio',
+    entries: READ_THEN_PLACED,
+    expected: {
+      asks: ['gap-arms-then'],
+      words: { 'gap:piston-to-valve:1-intake:worked-out': 'close' },
+      says: [/\.077 in/, /read with the arms that are off since/, /With which arm was that\?/],
+      never: [/\.092 in[^.]*, measured/],
+      next: 'gap-close',
+    },
+  },
+  {
+    said: 'Ninety-two at the piston, and it was the one six that was on',
+    goal: 'choose-ratio',
+    entries: [
+      ...READ_THEN_PLACED,
+      chose('gap-arms-then', 'same-arms', { ask: WITH_WHICH, after: ['N on 1 intake'] }),
+    ],
+    expected: {
+      asks: ['gap-arms-then'],
+      words: { 'gap:piston-to-valve:1-intake': 'close' },
+      never: [/off since/, /\.077 in/],
+      next: 'gap-close',
+    },
+  },
+  {
+    // .557 / .348 = 1.601: 6.7 % over the 1.5, and the 1.6 that is planned.
+    said: 'I have the first arm read on a light spring: five fifty-seven',
+    goal: 'choose-ratio',
+    entries: [...ONE_SIX_PLANNED, ...readAs('first', ONE_SIX)],
+    expected: {
+      asks: ['planned-arm-on'],
+      asksNot: ['hand-read-backwards'],
+      words: { 'ratio:1-intake:sold-as-1.6:sold-as': 'agrees' },
+      says: [/Was the new arm on\?/, /agrees with the planned 1\.6/],
+      never: [/so far off that readings are doubted/],
+      next: 'centrelines',
+    },
+  },
+  {
+    said: 'Five fifty-seven; no, the old one five is still on it',
+    goal: 'choose-ratio',
+    entries: [
+      ...ONE_SIX_PLANNED,
+      ...readAs('first', ONE_SIX),
+      chose('planned-arm-on', 'old', {
+        ask: '1 intake reads 1.601: level with the planned 1.6, and far off the 1.5 they are sold as. Was the new arm on?',
+        after: [last('first')],
+      }),
+    ],
+    expected: {
+      asks: ['planned-arm-on'],
+      words: { 'ratio:1-intake:sold-as': 'cannot-tell' },
+      says: [/over the 1\.5 it is sold as/],
+      next: 'read-back',
+    },
+  },
+  {
+    said: 'Five twenty-two with what is on; then the new one six went on',
+    goal: 'choose-ratio',
+    entries: [
+      ...ONE_SIX_PLANNED,
+      ...readAs('old one', ONE_FIVE),
+      arm('N', { ratioStamp: '1.6' }),
+      placed('N', 1, 'intake', [last('old one')]),
+    ],
+    expected: {
+      asks: ['gap-arms-then'],
+      asksNot: ['stamp-is-ratio'],
+      words: { 'ratio:1-intake:sold-as': 'agrees' },
+      never: [/under the 1\.6/, /Is the 1\.6 on it the ratio/],
+      next: 'centrelines',
     },
   },
 ];

@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { answered, arm, asked, described, passes, placed, putRight, setUp } from './entry.ts';
+import { answered, arm, asked, chose, described, passes, placed, putRight, setUp } from './entry.ts';
 
 /** Two lobes that differ, and a lash, as a card has them. */
 const CARD = {
@@ -13,6 +13,13 @@ const START = [asked('none'), described({ engine: { cylinders: 8 } }), described
 const STAMPED = [arm('the arm', { ratioStamp: '1.6' }), placed('the arm', 1)];
 const ON_THE_ARM = { armId: '$the arm' };
 const COUNTED = { counted: true };
+const WITHOUT_CARD = [
+  asked('none'),
+  described({ engine: { cylinders: 8 } }),
+  setUp('bench', { lobeSource: 'indicator' }),
+  ...passes('bench', 'lobe-lift', ['.350 in', '.350 in', '.350 in'], COUNTED),
+  ...passes('bench', 'valve-lift', ['.595 in', '.595 in', '.595 in'], COUNTED),
+];
 const MARK = 'ratio:1-intake:the arm:mark';
 
 /*
@@ -386,5 +393,30 @@ export const OF_RATIO: readonly Call[] = [
       headline: /First: a reading on a solid or locked lifter/,
       next: 'light-spring-solid-lifter',
     },
+  },
+  {
+    // .595 / .350 = 1.700; with no card nothing is set against the ratio that one assumes.
+    said: 'Used engine, used cam, nobody has a card or a box: five ninety-five over three fifty',
+    goal: 'verify-ratio',
+    entries: [
+      ...WITHOUT_CARD,
+      chose('card-known', 'no-card', { ask: 'Is there a card for this cam?', after: ['bench'] }),
+      chose('sold-as-known', 'not-known', {
+        ask: 'Does anybody know which ratio the rockers are sold as?',
+        after: ['bench'],
+      }),
+    ],
+    expected: {
+      asks: ['card-known'],
+      headline: /1\.700/,
+      never: [/cam card/, /Read off the card/],
+      next: 'arm',
+    },
+  },
+  {
+    said: 'Five ninety-five over three fifty; I have not looked for a card yet',
+    goal: 'verify-ratio',
+    entries: WITHOUT_CARD,
+    expected: { asks: ['card-known'], headline: /1\.700/, next: 'arm' },
   },
 ];

@@ -112,6 +112,33 @@ export const OF_SCAN: readonly Call[] = [
     },
   },
   {
+    // Which came first may be told late: it is asked before the timing is told as all there is.
+    said: 'Four degrees advanced by the wheel, the stop reads alike, and I scanned one intake',
+    goal: 'cam-timing',
+    entries: [
+      ...START,
+      kept('top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }),
+      EARLY,
+      scanOf(EVERY_2, 0.085),
+    ],
+    expected: { asks: ['cam-then'], next: 'cam-then' },
+  },
+  {
+    // Equal drop at 67 and 148 peaks at 107.5, .5 off a card of 108 and good to 1 either way.
+    said: 'It peaks at one oh seven and a half, and the stop reads alike',
+    goal: 'cam-timing',
+    entries: [
+      ...START,
+      kept('top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }),
+      kept('centreline', { before: '67 deg', after: '148 deg', card: '108 deg', side: 'intake' }),
+    ],
+    expected: {
+      headline: /107\.5° after TDC, give or take 1°: that cannot be told from the card\./,
+      next: 'said',
+      never: [/(advanced|retarded) against the card/, /costs (intake|exhaust) gap/],
+    },
+  },
+  {
     // .100 on a street exhaust: trade press, usual figure.
     said: 'Exhaust side, every two from twenty to four before: one eighteen at twelve before',
     goal: 'clearances-after-a-change',

@@ -107,6 +107,34 @@ export const OF_SETTING: readonly Call[] = [
     },
   },
   {
+    // 2.60 + .25 − .15 = 2.70 twice, and one piece of it: the second wants one that is to be had.
+    said: 'Stock is two comma six five, two comma seven; the two seven went into number one',
+    goal: 'adjuster',
+    entries: [
+      asked('none', 'apart'),
+      described({
+        engine: {
+          cylinders: 4,
+          valveGear: 'bucket',
+          lifter: 'solid-flat',
+          shimStock: '2,65 mm; 2,70 mm',
+        },
+        cam: { lashAt: 'cold', intake: { lash: '0,15 mm' } },
+      }),
+      { name: 'found', ...lashLine(1, '0,25 mm', { engine: 'cold', shim: '2,60 mm', readOn: '2026-03-01' }) },
+      {
+        ...lashLine(1, '0,15 mm', { moment: 'set', engine: 'cold', shim: '2,70 mm', readOn: '2026-03-02' }),
+        after: ['found'],
+      },
+      lashLine(2, '0,25 mm', { engine: 'cold', shim: '2,60 mm' }),
+    ],
+    expected: {
+      headline: /Shims to order: 2 intake 2\.70 mm\./,
+      next: 'said',
+      never: [/2\.70 mm from stock/],
+    },
+  },
+  {
     // Two turns stop it whatever was told before: 2 × .08125 = .1625 into .150. Nothing is set after that.
     said: 'Half a turn; no, it was two turns I gave it',
     goal: 'adjuster',

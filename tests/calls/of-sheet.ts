@@ -174,7 +174,7 @@ export const OF_SHEET: readonly Call[] = [
     entries: swappedOver(['.568 in', '.525 in']),
     expected: {
       headline:
-        /^7 intake is not set against its siblings yet\. First: Could two digits[^\n]*\n[\s\S]*Swap of E and G [^\n]*7 intake with E, whose reading is in doubt/,
+        /^7 intake is not set against the others yet\. First: Could two digits[^\n]*\n[\s\S]*Swap of E and G [^\n]*7 intake with E, whose reading is in doubt/,
       asks: ['digits-swapped'],
       next: 'digits-swapped',
       says: [/\.552 in, which is what this arm reads on another valve|be the wrong way round/],
@@ -187,7 +187,7 @@ export const OF_SHEET: readonly Call[] = [
     goal: 'one-valve-differs',
     entries: swappedOver(['.586 in', '.552 in']),
     expected: {
-      headline: /^5 intake is not set against its siblings yet/,
+      headline: /^5 intake is not set against the others yet/,
       asks: ['digits-swapped'],
       next: 'digits-swapped',
       never: [/difference is gone/],

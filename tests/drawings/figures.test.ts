@@ -108,6 +108,12 @@ describe('the figures on a drawing and in its table', () => {
     expect(Number(at(dial({ ...given, runs: 'clockwise' }, drawnFor)))).toBeCloseTo(0.82 * 36, 2);
   });
 
+  it('the small dial lies over the needle, on a ground of its own', () => {
+    const given = { perTurn: 0.1, graduation: 0.001, turns: 5, needle: 0.05, runs: 'clockwise' } as const;
+    const { svg } = dial(given, { id: 'over', ruler: rulerOf('inch') });
+    expect(svg.indexOf('draw-ground')).toBeGreaterThan(svg.indexOf('data-hand="needle"'));
+  });
+
   it('a dial that runs clockwise has its hand on the other side', () => {
     const inputs = {
       graduation: '.001 in',

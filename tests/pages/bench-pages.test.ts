@@ -90,13 +90,14 @@ describe('a page of the builder', () => {
 describe('the line at the top of the page', () => {
   const usual: Standing = {
     signal: true,
-    ended: false,
+    state: 'open',
     sending: false,
     waiting: 0,
     refused: 0,
+    arrived: 0,
     ofOthers: 0,
   };
-  it.each([
+  it.each<[Partial<Standing>, string]>([
     [{}, ''],
     [{ signal: false }, 'No signal.'],
     [{ signal: false, waiting: 2 }, 'No signal. 2 not sent yet.'],
@@ -106,21 +107,30 @@ describe('the line at the top of the page', () => {
     [{ refused: 1 }, '1 was not taken.'],
     [{ refused: 2, waiting: 1 }, '1 not sent yet. 2 were not taken.'],
     [{ ofOthers: 3 }, '3 of another link not sent.'],
-    [{ ended: true }, 'This link has ended.'],
-    [{ ended: true, waiting: 1, refused: 1 }, 'This link has ended. 2 not sent.'],
+    [{ state: 'ended' }, 'This link has ended.'],
+    [{ state: 'ended', signal: false }, 'This link has ended.'],
+    [{ state: 'ended', waiting: 1, refused: 1 }, 'This link has ended. 2 not sent.'],
+    [{ state: 'closed' }, ''],
+    [{ state: 'closed', waiting: 2 }, '2 not sent yet.'],
   ])('%j: %s', (part, said) => {
     expect(headlineOf({ ...usual, ...part })).toBe(said);
   });
 
+  it('never says that nothing was kept of an entry that had arrived', () => {
+    expect(hintOf({ ...usual, refused: 1 })).toContain('Nothing of these was kept');
+    for (const refused of [1, 2]) expect(hintOf({ ...usual, refused, arrived: 1 })).not.toContain('Nothing');
+  });
+
   it('is followed by a hint wherever something waits for the person or the signal', () => {
     expect(hintOf(usual)).toBe('');
-    for (const part of [
+    const parts: Partial<Standing>[] = [
       { signal: false },
       { signal: false, waiting: 1 },
       { refused: 1 },
       { ofOthers: 1 },
-      { ended: true },
-    ])
-      expect(hintOf({ ...usual, ...part })).toMatch(/\.$/);
+      { state: 'ended' },
+      { state: 'closed', waiting: 1 },
+    ];
+    for (const part of parts) expect(hintOf({ ...usual, ...part })).toMatch(/\.$/);
   });
 });

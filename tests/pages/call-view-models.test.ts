@@ -10,7 +10,8 @@ import { TRIAGE_EVENTS } from '../../server/records/calls/events.ts';
 import { NOTE_EVENTS } from '../../server/records/notes/events.ts';
 import { READING_EVENTS } from '../../server/records/readings/events.ts';
 import { TOLD } from '../../server/steps/index.ts';
-import { runsAt, turnsOf } from '../../server/steps/ratio/dial-view.ts';
+import { runsAt } from '../../server/steps/ratio/dial-view.ts';
+import { turnsOf } from '../../shared/quantities/dial-words.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
 
 const spec = buildSpec.parse({

@@ -27,7 +27,7 @@ describe('an address', () => {
     expect(status).toBe(404);
     expect(text).toContain('This page was not found');
     expect(text).toContain('There was never a page at this address');
-    expect(text).toContain('Whom to call: the desk that you work with, extension 7, invented');
+    expect(text).toContain('Who to call: the desk that you work with, extension 7, invented');
   });
 
   test('of a call that the shop does not have may be another shop’s', async () => {
@@ -42,8 +42,24 @@ describe('an address', () => {
     const { status, text } = await read('/bench/steps/ratio');
     expect(status).toBe(401);
     expect(text).toContain('Open the link that the desk sent you once more');
-    expect(text).toContain('To your build');
+    expect(text).toContain('Your build is not open in this browser');
+    // The way back would lead here again; nothing had ended, and nobody signs in at the bench.
+    expect(text).not.toMatch(/To your build|This link has ended|Sign in first/);
     expect(text).toContain('extension 7, invented');
+  });
+});
+
+describe('a page that is not there', () => {
+  test('says eight characters of its number, which the answer carries whole', async () => {
+    const page = await service.request({ url: '/none' });
+    const [, said = ''] = /<b class="num">([^<]*)<\/b>/.exec(page.body) ?? [];
+    expect(said).toMatch(/^[0-9a-f]{8}$/);
+    expect(String(page.headers['x-request-id']).startsWith(said)).toBe(true);
+  });
+
+  test('keeps the menu of whoever is signed in', async () => {
+    expect((await read('/none', person.cookies)).text).toMatch(/Calls Catalogue .*Your account/);
+    expect((await read('/none')).text).not.toContain('Your account');
   });
 });
 
@@ -75,6 +91,18 @@ describe('a builder’s link', () => {
     expect(text).toContain('Ask the desk for a new link');
     expect(text).not.toContain('Open my build');
     expect((await postForm(service, `/b/${secret}`, {})).statusCode).toBe(410);
+  });
+
+  test('that has ended while its pages are open says one thing: that it has ended', async () => {
+    const { secret, id } = await make();
+    const opened = await postForm(service, `/b/${secret}`, {});
+    const bench = { 'benchcall-bench': cookieIn(opened, 'benchcall-bench').value };
+    expect((await end(id)).statusCode).toBe(303);
+    const { status, text } = await read('/bench/steps/ratio', bench);
+    expect(status).toBe(401);
+    expect(text).toContain('This link has ended');
+    expect(text).toContain('Ask the desk for a new one');
+    expect(text).not.toMatch(/Sign in first|once more|[Oo]pen your link again|To your build/);
   });
 
   test('that was never made is told from one that has ended', async () => {

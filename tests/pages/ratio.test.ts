@@ -66,7 +66,7 @@ describe('the answer', () => {
     // .560 / .350 = 1.600, level with its stamp.
     expect(said).toMatch(/^1 intake: 1\.600 ± \.\d{3} as read: agrees with the 1\.6 stamped on it\.$/);
     const html = await page();
-    const largest = /<span class="headline-sentence">(.*?)<\/span>/s.exec(html)?.[1];
+    const largest = /<span class="headline-sentence">(.*?)<\/span><\/p>/s.exec(html)?.[1];
     expect(largest?.replace(/<[^>]*>/g, '')).toBe(said);
     // One figure for one thing: the large one below it is the same.
     expect(/class="result-value"[^>]*>([^<]*)</.exec(html)?.[1]).toBe('1.600');

@@ -60,6 +60,13 @@ test('the worksheet has a line for what the goal still lacks', async () => {
   );
 });
 
+test('the worksheet of the desk leads nobody to the sign-in of the desk', async () => {
+  const page = await see('worksheet');
+  expect(page.body).not.toContain('worksheet-code');
+  expect(text(page.body)).not.toContain(`/calls/${whole.callId}`);
+  expect(text(page.body)).toContain('under the link that the desk sent you');
+});
+
 describe('the export', () => {
   test('holds every record of the call, and the picture is at its address', async () => {
     const { json } = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${whole.buildId}/export`);

@@ -190,7 +190,7 @@ describe('the per-valve sheet', () => {
     const page = await see(`/calls/${callId}/steps/sheet?order=bank`);
     expect(htmlFaults(page.body)).toEqual([]);
     expect(text(page.body)).toContain('5 intake odd one');
-    expect(text(page.body)).toContain('on a lobe like its siblings’: the rocker or its position');
+    expect(text(page.body)).toContain('on a lobe like the others’: the rocker or its position');
     expect(page.body).toContain('id="drawing-light-intake-title"');
     const there = await see('/bench/steps/sheet', bench);
     expect(htmlFaults(there.body)).toEqual([]);

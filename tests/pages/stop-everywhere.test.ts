@@ -63,6 +63,8 @@ describe.each(RAISED_STOPS)('stopped by %s', (kind) => {
   test('the list of calls and every JSON answer say the same, by the same name', async () => {
     const list = await service.request({ url: '/calls', cookies: desk.cookies });
     expect(linesOf(list.body).join(' ')).toContain(sentence);
+    // With its mark and its hatch: on a black-and-white print two of the three are left.
+    expect(list.body).toMatch(/class="cell-stop[^>]*>.*url\(#hatch-bad\).*class="mark[\s\S]*?stopped<\/b>/);
     const builder = await stopsOf(service, call.link, call.buildId);
     expect(await stopsOf(service, desk.bearer, call.buildId)).toEqual(builder);
     const one = await sendJson(service, call.link, 'GET', `/api/v1/calls/${call.callId}`);

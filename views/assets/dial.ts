@@ -1,5 +1,24 @@
+import { type DialStand, dialWords } from '../../shared/quantities/dial-words.ts';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import { toSi } from '../../shared/quantities/units.ts';
 import { readTyped } from './echo.ts';
+
+/** What a dial said before anything was typed. */
+const drawn = new WeakMap<HTMLElement, { readonly heading: string; readonly said: string }>();
+
+const INCH = toSi({ value: 1, unit: 'in' });
+
+/** How the dial is drawn. */
+function standOf({ dataset }: HTMLElement): DialStand {
+  const { runs, perTurn, gone, started = '', unit } = dataset;
+  return {
+    perTurn: Number(perTurn),
+    gone: Number(gone),
+    runs: runs === 'clockwise' ? 'clockwise' : 'anticlockwise',
+    startedAt: started === '' ? undefined : Number(started),
+    unit: unit === 'mm' ? 'mm' : 'in',
+  };
+}
 
 /** Turns one hand by so many degrees from where it was drawn. */
 function turnHand(dial: Element, of: 'needle' | 'small', degrees: number): void {
@@ -9,19 +28,41 @@ function turnHand(dial: Element, of: 'needle' | 'small', degrees: number): void 
   hand.setAttribute('transform', `rotate(${degrees.toFixed(2)} ${x} ${y})`);
 }
 
-/** The dial shows what is being typed, as it is read; what cannot be read leaves it where it is. */
+function put(within: Element, part: string, text: string): void {
+  const place = within.querySelector(part);
+  if (place !== null) place.textContent = text;
+}
+
+/** Hands, words and text equivalent say the same. */
+function show(dial: HTMLElement, gone: number): void {
+  const from = standOf(dial);
+  const to = { ...from, gone };
+  const words = speaking(dial.dataset.speaks === 'metric' ? 'metric' : 'inch', () => dialWords(to));
+  const past = ({ perTurn, gone: length }: DialStand) => length / perTurn;
+  turnHand(dial, 'needle', (from.runs === 'clockwise' ? 1 : -1) * (past(to) - past(from)) * 360);
+  turnHand(dial, 'small', (words.position - dialWords(from).position) * 36);
+  for (const of of ['total', 'hand', 'small'] as const) put(dial, `[data-dial-line="${of}"] text`, words[of]);
+  put(dial, 'desc', words.desc);
+  const rows = dial.querySelectorAll('.drawing-table tbody tr');
+  words.rows.forEach(([, standsAt], at) => {
+    const row = rows[at];
+    if (row !== undefined) put(row, '.cell-value > span', standsAt);
+  });
+}
+
+/** The dial shows what is being typed, as it is read; what can’t be read leaves the last pass on it. */
 function follow(dial: HTMLElement, field: HTMLInputElement): void {
-  const typed = readTyped(field);
-  if (typed?.perTurn === undefined || !typed.read.ok) return;
-  const { value, unit, readAs } = typed.read;
-  if (unit === undefined) return;
-  const turns = toSi({ value, unit }) / toSi(typed.perTurn);
-  const more = turns - Number(dial.dataset.turns ?? '0');
-  const runs = dial.dataset.runs === 'clockwise' ? 1 : -1;
-  turnHand(dial, 'needle', runs * more * 360);
-  turnHand(dial, 'small', (dial.dataset.small === 'up' ? 1 : runs) * more * 36);
+  const heading = dial.querySelector('h3');
   const said = dial.querySelector('[data-dial-said]');
-  if (said !== null) said.textContent = `As typed: ${readAs}`;
+  if (heading === null || said === null) return;
+  const before = drawn.get(dial) ?? { heading: heading.textContent, said: said.textContent };
+  drawn.set(dial, before);
+  const read = readTyped(field)?.read;
+  const gone = read?.ok && read.unit !== undefined ? toSi({ value: read.value, unit: read.unit }) / INCH : -1;
+  const isTyped = read?.ok === true && gone >= 0;
+  show(dial, isTyped ? gone : standOf(dial).gone);
+  heading.textContent = isTyped ? 'The dial should look like this' : before.heading;
+  said.textContent = isTyped ? `As typed: ${read.readAs}` : before.said;
 }
 
 /** A dial beside the field of its reading follows what is typed there. */

@@ -3,11 +3,11 @@ import { showPresence } from './live/presence.ts';
 import { followStream } from './live/stream.ts';
 import { tellLocalTime } from './local-time.ts';
 import { benchOf } from './unsent/bench.ts';
-import { forgetPages } from './unsent/kept-pages.ts';
+import { tellEnded } from './unsent/ended.ts';
 import { tellSignal } from './unsent/signal.ts';
 
 const DOWN = 'The line is down. Wait with sending; the page catches up by itself.';
-const ENDED = 'This page is no longer open to you: open your link again, or sign in.';
+const ENDED = 'This page is no longer open to you: sign in again.';
 const TRY_AGAIN_MS = 2_000;
 
 function say(text: string): void {
@@ -57,8 +57,9 @@ export function keepLive(): void {
       if (html === undefined) {
         ended = true;
         stream.stop();
-        say(ENDED);
-        if (isBench) void forgetPages();
+        // The builder's page says by itself that its link has ended.
+        if (isBench) tellEnded();
+        else say(ENDED);
       } else {
         tellSignal(true);
         caughtUp(mergePage(html, self, beside !== undefined));

@@ -1,3 +1,5 @@
+import { wordsOn } from './unsent/words.ts';
+
 const FIGURES = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0'] as const;
 const BACK = '⌫';
 
@@ -32,23 +34,51 @@ function keyOf(label: string, act: () => void, named?: string): HTMLButtonElemen
   return key;
 }
 
-function padOf(field: HTMLInputElement, shut: () => void): HTMLElement {
+/** The button of the field's form, as the last key: in its first word, for it stands whole on the page. */
+function keepKey(field: HTMLInputElement, shut: () => void): readonly HTMLElement[] {
+  const button = field.form?.querySelector<HTMLButtonElement>('button:not([type=button])');
+  const [word = ''] = wordsOn(button ?? null).split(' ');
+  if (!button || word === '') return [];
+  const key = keyOf(word, () => {
+    shut();
+    button.click();
+  });
+  key.classList.add('pad-wide', 'pad-keep');
+  return [key];
+}
+
+function padOf(field: HTMLInputElement, shut: () => void, letters: () => void): HTMLElement {
   const pad = document.createElement('div');
   pad.className = 'pad';
   pad.setAttribute('role', 'group');
   pad.setAttribute('aria-label', 'Number pad');
-  pad.append(
+  const figures = document.createElement('div');
+  figures.append(
     ...FIGURES.map((figure) => keyOf(figure, () => type(field, figure))),
     keyOf(BACK, () => takeBack(field), 'Take one back'),
-    ...wordsOf(field).map((word) => keyOf(word, () => type(field, ` ${word}${word === 'turns' ? ' ' : ''}`))),
-    keyOf('letters', shut, 'Use the phone’s own keyboard'),
   );
+  const words = document.createElement('div');
+  const own = keyOf('letters', letters, 'Use the phone’s own keyboard');
+  own.classList.add('pad-wide');
+  words.append(
+    ...wordsOf(field).map((word) => keyOf(word, () => type(field, ` ${word}${word === 'turns' ? ' ' : ''}`))),
+    own,
+    ...keepKey(field, shut),
+  );
+  pad.append(figures, words);
   return pad;
 }
 
+/** The field and its echo stay in sight above the pad. */
+function uncover(field: HTMLInputElement, pad: HTMLElement): void {
+  const place = field.closest('.field, .cell-entry') ?? field;
+  const hidden = place.getBoundingClientRect().bottom - pad.getBoundingClientRect().top;
+  if (hidden > 0) scrollBy(0, hidden);
+}
+
 /**
- * At the engine a finger types figures more than letters: below the field of a number stands a pad of the step, in the
- * place of the phone's own keyboard, until somebody asks for that.
+ * At the engine a finger types figures more than letters: on the lower edge of the screen stands a pad of the step, in
+ * the place of the phone's own keyboard, until somebody asks for that.
  */
 export function offerNumberPad(): void {
   const isTouched = window.matchMedia('(pointer: coarse)').matches;
@@ -61,19 +91,24 @@ export function offerNumberPad(): void {
   };
   for (const field of document.querySelectorAll<HTMLInputElement>('input[data-reads]'))
     field.inputMode = 'none';
+  document.addEventListener('focusout', ({ relatedTarget }) => {
+    // A key that is reached by another way than a finger takes the focus, and the pad stays.
+    if (!(relatedTarget instanceof Node && open?.contains(relatedTarget))) close();
+  });
   document.addEventListener('focusin', ({ target }) => {
-    // A button that is pressed must not move from under the thumb: the pad goes when something else is entered.
-    if (!(target instanceof HTMLElement) || !target.matches('input, select, textarea')) return;
-    close();
     if (!(target instanceof HTMLInputElement) || target.dataset.reads === undefined) return;
-    if (wantsLetters.has(target)) return;
-    open = padOf(target, () => {
+    if (target.readOnly || wantsLetters.has(target)) return;
+    close();
+    open = padOf(target, close, () => {
       wantsLetters.add(target);
       close();
       target.inputMode = 'text';
       target.blur();
       target.focus();
     });
-    target.closest('.field, .cell-entry')?.append(open);
+    // Room below the page for it, which stays: a button that is pressed must not move from under the thumb.
+    document.body.classList.add('has-pad');
+    document.body.append(open);
+    uncover(target, open);
   });
 }

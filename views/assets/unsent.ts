@@ -1,18 +1,35 @@
 import { type Bench, benchOf } from './unsent/bench.ts';
-import { goOnChanging } from './unsent/changing.ts';
+import { askedToChange, goOnChanging } from './unsent/changing.ts';
+import { keepDrafts } from './unsent/drafts.ts';
+import { onEnded, shutEntry, tellEnded } from './unsent/ended.ts';
 import { isKeeping, renewKey } from './unsent/form.ts';
+import { fillNote } from './unsent/into-note.ts';
 import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
 import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
+import { ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
+import { releaseLeft } from './unsent/release.ts';
+import { holdScreens } from './unsent/screens.ts';
+import { SEND_NOW } from './unsent/send-again.ts';
 import { showOnTape, showUnsent, wordsOfAll } from './unsent/show.ts';
 import { hasSignal, onSignal, tellSignal } from './unsent/signal.ts';
 import { allEntries, changeEntry, deleteEntry, type Entry } from './unsent/store.ts';
-import { sendByScript } from './unsent/submit.ts';
+import { keepInSight } from './unsent/strip.ts';
+import { STOP_SAID, sendByScript } from './unsent/submit.ts';
 import { onOthers } from './unsent/tell.ts';
 
 const FILE_STAYS =
-  'Not sent: no signal. The picture is still chosen here; press again when the signal is back.';
+  'Not sent: no signal. The picture is still chosen here; press again when the signal is back. Leaving this page drops it.';
+
+/** Beside the button, where whoever pressed it looks. */
+function sayAt(form: HTMLFormElement, text: string): void {
+  const made = form.querySelector<HTMLElement>('.form-told') ?? document.createElement('p');
+  made.className = 'form-told field-error';
+  made.setAttribute('role', 'status');
+  form.querySelector('.form-buttons')?.after(made);
+  made.textContent = text;
+}
 
 function say(text: string): void {
   const status = document.querySelector('#status');
@@ -33,13 +50,19 @@ async function settleHanded(entries: readonly Entry[]): Promise<void> {
 function painter(made: Markup, bench: Bench) {
   const section = copyOf(made.section);
   section.hidden = true;
-  document.querySelector('#main')?.before(section);
-  const now = { ended: bench.ended, sending: false };
+  const stop = ownStopBox(made);
+  const strip = copyOf(made.strip);
+  strip.hidden = true;
+  document.querySelector('#main')?.before(strip, stop, section);
+  const sight = keepInSight(section, strip);
+  const now = { state: bench.state, sending: false };
   let entries: readonly Entry[] = [];
   async function paint(): Promise<void> {
     entries = await allEntries().catch(() => []);
     showUnsent(section, made, entries, bench, { ...now, signal: hasSignal() }, again);
-    showOnTape(made, entries, bench);
+    sight.show(section.querySelector('.unsent-title')?.textContent ?? '');
+    showOnTape(made, entries, bench, now.state);
+    showOwnStop(stop, entries, bench);
   }
   function again(): void {
     void paint();
@@ -67,21 +90,33 @@ export function goOnWithoutSignal(): void {
   onSignal(again);
   onOthers(again);
   document.addEventListener('page-merged', again);
+  document.addEventListener(STOP_SAID, again);
   again();
   const { link } = bench;
-  if (bench.ended) void forgetPages();
+  onEnded(() => {
+    now.state = 'ended';
+    shutEntry();
+    void forgetPages();
+    again();
+  });
+  if (bench.state === 'ended') void forgetPages();
   if (link !== undefined) startSending(link, now, again);
   if (link !== undefined && bench.worker !== undefined)
     // A browser may refuse to keep pages; the page works all the same.
     keepPages(bench.worker).catch(() => undefined);
 }
 
-function startSending(link: string, now: { ended: boolean; sending: boolean }, again: () => void): void {
+function startSending(link: string, now: { sending: boolean }, again: () => void): void {
   for (const form of document.forms) if (isKeeping(form)) renewKey(form);
   function took(outcome: Outcome | undefined): void {
-    if (outcome?.kind !== 'ended') return;
-    now.ended = true;
-    void forgetPages();
+    if (outcome?.kind === 'ended') tellEnded();
+  }
+  fillNote();
+  holdScreens(sayAt);
+  try {
+    keepDrafts(link);
+  } catch {
+    // A browser that keeps nothing keeps no drafts either.
   }
   const sending = keepSending(link, {
     before() {
@@ -94,21 +129,27 @@ function startSending(link: string, now: { ended: boolean; sending: boolean }, a
       again();
     },
   });
-  sendByScript(link, (outcome, file) => {
+  document.addEventListener(SEND_NOW, () => {
+    again();
+    sending.now();
+  });
+  sendByScript(link, (outcome, file, form) => {
     took(outcome);
     if (outcome?.kind === 'later') heardFrom({ outcomes: new Map(), stopped: outcome });
-    if (outcome?.kind === 'later' && file) say(FILE_STAYS);
+    if (outcome?.kind === 'later' && file) sayAt(form, FILE_STAYS);
     if (outcome === undefined || outcome.kind === 'later') {
       sending.soon();
       askForWaking().catch(() => undefined);
     }
     again();
   });
-  allEntries()
-    .then(async (entries) => {
+  releaseLeft(askedToChange())
+    .then(async (released) => {
+      const entries = await allEntries();
       await settleHanded(entries);
       const told = await goOnChanging(entries);
       if (told !== undefined) say(told);
+      if (released) sending.now();
     })
     .then(again, again);
 }

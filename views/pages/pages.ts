@@ -41,7 +41,9 @@ interface ErrorPageData {
   readonly advice?: string;
   /** Whom to call; left out where nobody said a number. */
   readonly phone?: string;
-  readonly home: { readonly href: string; readonly label: string };
+  /** Left out where it would lead to this page again. */
+  readonly home?: { readonly href: string; readonly label: string };
+  /** As much of it as is read out. */
   readonly requestId: string;
 }
 
@@ -83,9 +85,11 @@ interface WorksheetPageData {
   readonly about: string;
   /** How the desk is called; empty, a line to write it on. */
   readonly phone: string;
-  /** Back to the call, as it is typed and as a code. */
-  readonly address: string;
-  readonly code: { readonly viewBox: string; readonly dark: string; readonly paper: string };
+  /** Back to the build, as it is typed and as a code; on a sheet of the builder’s own. */
+  readonly online?: {
+    readonly address: string;
+    readonly code: { readonly viewBox: string; readonly dark: string; readonly paper: string };
+  };
   /** What the call still lacks. */
   readonly lacks: readonly string[];
   readonly valves: readonly string[];

@@ -5,14 +5,20 @@ import { HOSTILE, LONG } from './part.ts';
 export interface BarLink {
   readonly href: string;
   readonly label: string;
+  /** The key that does the same, shown behind it. */
+  readonly key?: string;
 }
 
 export interface BarData {
   /** What was entered just now, and the way to put it right. */
   readonly kept?: { readonly text: string; readonly undo?: BarLink };
-  /** The one thing worth doing now; a button where it is done on another page, and one more where it is done on two. */
+  /**
+   * The one thing worth doing now. With a button where this page does it, and one more where it is done on two; with a
+   * link where another step does, in one quiet line.
+   */
   readonly next?: {
     readonly sentence: string;
+    readonly link?: BarLink;
     readonly button?: ButtonData;
     readonly also?: ButtonData;
   };
@@ -22,7 +28,9 @@ export interface BarData {
     /** What follows it in the same breath, and what it still needs: below it, and not kept in sight. */
     readonly rest?: string;
     readonly lacks?: readonly string[];
-    readonly open?: string;
+    /** The way to the first of them. */
+    readonly open?: BarLink;
+    /** The step that it is the answer of, where that is another: then it is a quiet line, and not kept in sight. */
     readonly link?: BarLink;
   };
 }
@@ -38,7 +46,10 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         kept: { text: 'Valve lift, pass 2 .561 in', undo: { href: '#right', label: 'Put it right' } },
         next: { sentence: 'Take one more pass.' },
-        answer: { sentence: '1.747 ± .006 on a light spring: a 1.75.', open: '1 question open' },
+        answer: {
+          sentence: '1.747 ± .006 on a light spring: a 1.75.',
+          open: { label: '1 question open', href: '#question-0' },
+        },
       },
     },
     {
@@ -46,7 +57,7 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         next: {
           sentence: 'Enter the lobe lift of the cam card.',
-          button: { label: 'Cam card', href: '#cam', key: 'n' },
+          link: { label: 'Cam card', href: '#cam', key: 'n' },
         },
       },
     },
@@ -55,8 +66,12 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         next: {
           sentence: 'Leave it as it stands: photograph the lobe. Then answer what was found.',
-          button: { label: 'Photograph it', href: '#picture', kind: 'primary' },
-          also: { label: 'All valves', href: '#sheet', key: 'n' },
+          button: { label: 'Photograph it', href: '#picture', kind: 'plain' },
+          link: { label: 'All valves', href: '#sheet', key: 'n' },
+        },
+        answer: {
+          sentence: '5 exhaust: the valve lift is the odd one, .021 in low.',
+          link: { label: 'All valves', href: '#sheet' },
         },
       },
     },
@@ -69,7 +84,7 @@ export const bar: Part<'/parts/bar'> = {
           sentence: `${LONG} ${HOSTILE}`,
           rest: HOSTILE,
           lacks: [LONG, HOSTILE],
-          open: HOSTILE,
+          open: { label: HOSTILE, href: '#hostile' },
           link: { href: '#', label: LONG },
         },
       },

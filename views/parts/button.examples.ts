@@ -28,7 +28,7 @@ export const button: Part<'/parts/button'> = {
     { title: 'Primary, with its key', data: { label: 'Keep reading', kind: 'primary', key: 'k' } },
     { title: 'Plain, with its key', data: { label: 'Ask for a light spring', key: 'a', type: 'button' } },
     { title: 'A link that looks like one', data: { label: 'Open the next step', href: '#button' } },
-    { title: 'Danger', data: { label: 'Lift the hold', kind: 'danger', name: 'act', value: 'lift' } },
+    { title: 'Danger', data: { label: 'Lift the stop', kind: 'danger', name: 'act', value: 'lift' } },
     {
       title: 'Not possible now',
       data: {

@@ -17,6 +17,7 @@ import type { GapBarData } from './gap-bar.examples.ts';
 import type { HoldData } from './hold.examples.ts';
 import type { MissingData } from './missing.examples.ts';
 import type { NoticeData } from './notice.examples.ts';
+import type { OwnStopData } from './own-stop.examples.ts';
 import type { PagerData } from './pager.examples.ts';
 import type { PhotographsData } from './photographs.examples.ts';
 import type { QuestionData } from './question.examples.ts';
@@ -62,6 +63,7 @@ export interface Components extends CallPieces, ReferencePieces, ReportPieces {
   readonly '/parts/tape': TapeData;
   readonly '/parts/tape-line': TapeLineData;
   readonly '/parts/textarea': TextareaData;
+  readonly '/parts/own-stop': OwnStopData;
   readonly '/parts/unsent': UnsentData;
   readonly '/parts/verdict': VerdictData;
 }

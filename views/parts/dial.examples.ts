@@ -8,12 +8,17 @@ export interface DialData {
   readonly heading?: string;
   readonly drawing: DrawingData;
   readonly reading: string;
-  /** The field whose entry it shows while it is typed: from how many turns, which way, and how the small hand counts. */
+  /** The field whose entry it shows while it is typed: from where, which way, and how its face is numbered. */
   readonly follows?: {
     readonly field: string;
     readonly runs: 'clockwise' | 'anticlockwise';
-    readonly turns: number;
-    readonly small: 'up' | 'with-the-hand';
+    /** Inches: what a turn makes, and what the hand has gone as it is drawn. */
+    readonly perTurn: number;
+    readonly gone: number;
+    /** Where the small hand stood at zero, in turns. */
+    readonly startedAt?: number;
+    readonly unit: 'in' | 'mm';
+    readonly speaks: 'inch' | 'metric';
   };
   readonly answers?: readonly ButtonData[];
 }

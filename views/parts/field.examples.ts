@@ -124,7 +124,7 @@ export const field: Part<'/parts/field'> = {
         label: 'Piston-to-valve gap',
         unit: 'in',
         disabled: true,
-        hint: 'Opens when the hold is lifted.',
+        hint: 'Opens when the stop is lifted.',
       },
     },
     {

@@ -33,4 +33,6 @@ export interface PlainFrame {
   readonly title: string;
   readonly intro?: string;
   readonly sections: readonly Component[];
+  /** A table is what the page is about: it has the whole width. */
+  readonly wide?: boolean;
 }

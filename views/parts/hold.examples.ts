@@ -15,7 +15,7 @@ export interface HoldData {
 
 export const hold: Part<'/parts/hold'> = {
   name: 'hold',
-  title: 'Hold',
+  title: 'Stop',
   purpose: 'Stops the engine being turned, on both sides, until someone lifts it with a reason.',
   template: '/parts/hold',
   examples: [
@@ -27,11 +27,11 @@ export const hold: Part<'/parts/hold'> = {
         reasons: [
           {
             sentence: 'Do not turn it: resistance felt at 30 after top.',
-            wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
+            wayOut: 'The desk lifts the stop, with a reason, once that is looked at.',
           },
         ],
         set: { who: 'Builder', at: '2026-11-25T10:47:00Z', when: '10:47' },
-        lift: { label: 'Lift the hold', href: '#lift' },
+        lift: { label: 'Lift the stop', href: '#lift' },
       },
     },
     {
@@ -42,7 +42,7 @@ export const hold: Part<'/parts/hold'> = {
         reasons: [
           {
             sentence: 'Do not turn it: resistance felt at 30 after top.',
-            wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
+            wayOut: 'The desk lifts the stop, with a reason, once that is looked at.',
           },
         ],
         set: { who: 'You', at: '2026-11-25T10:47:00Z', when: '10:47' },

@@ -14,6 +14,7 @@ import { gapBar } from './gap-bar.examples.ts';
 import { hold } from './hold.examples.ts';
 import { missing } from './missing.examples.ts';
 import { notice } from './notice.examples.ts';
+import { ownStop } from './own-stop.examples.ts';
 import { pager } from './pager.examples.ts';
 import type { AnyPart } from './part.ts';
 import { photographs } from './photographs.examples.ts';
@@ -61,6 +62,7 @@ export const parts: readonly AnyPart[] = [
   hold,
   empty,
   statusLine,
+  ownStop,
   unsent,
   pager,
   tag,

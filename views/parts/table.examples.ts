@@ -22,6 +22,8 @@ export interface CellInput {
 export interface TableCell {
   readonly text: string;
   readonly verdict?: VerdictData['word'];
+  /** A stop stands: with its mark and hatch. */
+  readonly stopped?: boolean;
   readonly href?: string;
   /** A second, smaller line: where the figure is from, or what is odd about it. */
   readonly why?: string;

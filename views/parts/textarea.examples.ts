@@ -27,7 +27,7 @@ export const textarea: Part<'/parts/textarea'> = {
       title: 'Filled',
       data: {
         id: 'textarea-filled',
-        label: 'Why the hold is lifted',
+        label: 'Why the stop is lifted',
         value: 'Pushrod 5 intake changed.\nTurned twice by hand, no resistance.',
         rows: 3,
       },
@@ -36,8 +36,8 @@ export const textarea: Part<'/parts/textarea'> = {
       title: 'Wrong',
       data: {
         id: 'textarea-wrong',
-        label: 'Why the hold is lifted',
-        error: 'No reason was given. A hold is lifted with a reason of at least one sentence.',
+        label: 'Why the stop is lifted',
+        error: 'No reason was given. A stop is lifted with a reason of at least one sentence.',
       },
     },
     {

@@ -15,6 +15,7 @@ export interface UnsentEntry {
 }
 
 export interface UnsentData {
+  readonly id?: string;
   readonly title: string;
   readonly hint?: string;
   readonly entries: readonly UnsentEntry[];
@@ -69,10 +70,10 @@ export const unsent: Part<'/parts/unsent'> = {
       title: 'The link has ended',
       data: {
         title: 'This link has ended. 2 not sent.',
-        hint: 'Copy them, and tell the desk. If the link still runs, open it again and they are sent.',
+        hint: 'Nothing more is kept. Copy these and tell the desk; ask for a new link.',
         entries: [
-          { ...lobe, fixed: true },
-          { ...valve, fixed: true },
+          { ...lobe, state: 'not sent, 10:41', fixed: true },
+          { ...valve, state: 'no answer came, may have arrived, 10:42', fixed: true },
         ],
         copy: true,
       },

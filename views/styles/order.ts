@@ -32,6 +32,7 @@ export const STYLE_SHEETS = [
   'tag.css',
   'status-line.css',
   'unsent.css',
+  'own-stop.css',
   'facts.css',
   'pager.css',
   'photographs.css',

@@ -15,9 +15,9 @@ import { showStop, stopView } from '../view/stop.ts';
 /** A call with what stops it now, so that a program sees what the pages say. */
 export const judgedCallView = callView
   .extend({
-    stopped: z
-      .boolean()
-      .meta({ description: 'nobody turns the engine: a hold stands, or what was told or read stops it' }),
+    stopped: z.boolean().meta({
+      description: 'nobody turns the engine: a person said stop, or what was told or read stops it',
+    }),
     stop: z.array(stopView).meta({ description: 'why; the same as in the assessment of the build' }),
   })
   .meta({ id: 'Call' });

@@ -1,7 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import { storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import { eventsOf } from '../../events/read-events.ts';
-import type { SatThen, SheetEvidence } from '../../mechanics/assessment/evidence.ts';
+import type { SatThen, SetUpEvidence, SheetEvidence } from '../../mechanics/assessment/evidence.ts';
 import { armThen, nowOnValves, type Placement } from '../../records/arms/placements.ts';
 import { firstEntry } from '../../records/corrections/entries.ts';
 import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
@@ -11,19 +11,35 @@ import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { soldAsThen } from './sold-then.ts';
 
-/** The arm a reading of the sheet was taken with. One that was entered before its arm was placed names none itself. */
-function armOfReading({ placements }: BuildRecord, reading: SheetReading, line: number): string | undefined {
-  if (reading.armId !== undefined || reading.arms === 'before') return reading.armId;
-  const placedBefore = placements.some(
-    (each) => each.cylinder === reading.cylinder && each.valve === reading.valve && each.seq < line,
-  );
-  return placedBefore ? undefined : armThen(placements, reading, line);
+interface ReadOnValve {
+  readonly cylinder: number;
+  readonly valve: string;
+  readonly armId: string | undefined;
 }
+
+/** The arm of something that was read on a valve and names none: the first that was placed there later, and said so. */
+function armPutOnLater({ placements }: BuildRecord, read: ReadOnValve, line: number) {
+  const placedBefore = placements.some(
+    ({ cylinder, valve, seq }) => cylinder === read.cylinder && valve === read.valve && seq < line,
+  );
+  const armId = placedBefore ? undefined : armThen(placements, read, line);
+  return defined({ armId, putOnLater: armId });
+}
+
+/** The arm that a reading of the sheet or a scan was taken with. */
+export const armOfReading = (
+  record: BuildRecord,
+  reading: ReadOnValve & { readonly arms: 'these' | 'before' },
+  line: number,
+): Pick<SheetEvidence, 'armId' | 'putOnLater'> =>
+  reading.armId !== undefined || reading.arms === 'before'
+    ? defined({ armId: reading.armId })
+    : armPutOnLater(record, reading, line);
 
 /** What each reading of the sheet was taken with: the arm that sat there, what it was sold as, and the dial where the sheet said one. */
 export function takenWith(
   record: BuildRecord,
-): (reading: SheetReading) => Pick<SheetEvidence, 'armId' | 'perTurn' | 'soldAsThen'> {
+): (reading: SheetReading) => Pick<SheetEvidence, 'armId' | 'putOnLater' | 'perTurn' | 'soldAsThen'> {
   // What was read then was read with the arm and the dial of then, whenever it was put right.
   const firstOf = firstEntry(record.sheetReadings);
   const sold = soldAsThen(record);
@@ -33,7 +49,8 @@ export function takenWith(
   return (reading) => {
     const { seq } = firstOf(reading);
     return {
-      ...defined({ armId: armOfReading(record, reading, seq), perTurn: dials.get(seq) }),
+      ...armOfReading(record, reading, seq),
+      ...defined({ perTurn: dials.get(seq) }),
       ...sold(seq),
     };
   };
@@ -66,8 +83,11 @@ export function soldInSetUp(record: BuildRecord): (setUp: SetUp) => { readonly s
 }
 
 /** The arm of a set-up: as it was named there, else the one that sat on its valve when it was started. */
-export function armOfSetUp(record: BuildRecord, setUp: SetUp): string | undefined {
-  if (setUp.armId !== undefined) return setUp.armId;
+export function armOfSetUp(record: BuildRecord, setUp: SetUp): Pick<SetUpEvidence, 'armId' | 'putOnLater'> {
+  if (setUp.armId !== undefined) return { armId: setUp.armId };
   const line = startedAt(record, setUp);
-  return line === undefined ? undefined : armThen(record.placements, setUp, line);
+  if (line === undefined) return {};
+  const sat = armThen(record.placements, setUp, line);
+  const later = armPutOnLater(record, setUp, line);
+  return later.armId === undefined ? defined({ armId: sat }) : later;
 }

@@ -16,7 +16,7 @@ import { entryEvidence } from './entry.ts';
 /** As it was said before the first reading, with the arm that sat there then. */
 export function setUpEvidence(
   { id, number, started }: SetUp,
-  armId: string | undefined,
+  arm: Pick<SetUpEvidence, 'armId' | 'putOnLater'>,
   sat: readonly SatThen[] = [],
 ): SetUpEvidence {
   const { cylinder, valve, method } = started;
@@ -26,8 +26,8 @@ export function setUpEvidence(
     number,
     cylinder,
     valve,
+    ...arm,
     ...defined({
-      armId,
       tool: method.tool,
       lashSetting: siIf(method.lashSetting),
       travel: siIf(method.travel),

@@ -20,7 +20,7 @@ function boundsOf({ value, low, high, unit }: Gauged): Bounds {
 
 export function sheetEvidence(
   entry: SheetReading,
-  { armId, perTurn, soldAsThen }: Pick<SheetEvidence, 'armId' | 'perTurn' | 'soldAsThen'>,
+  taken: Pick<SheetEvidence, 'armId' | 'putOnLater' | 'perTurn' | 'soldAsThen'>,
 ): SheetEvidence {
   const { cylinder, valve, kind, reading, tool, spring, lifter, arms } = entry;
   return {
@@ -34,7 +34,7 @@ export function sheetEvidence(
     spring,
     lifter,
     arms,
-    ...defined({ armId, perTurn, soldAsThen }),
+    ...taken,
   };
 }
 

@@ -42,7 +42,7 @@ const valve = z.object({
   armId: z.uuid().optional(),
   figures: z.array(cell),
   questionIds: z.array(z.string()),
-  inDoubt: z.boolean().meta({ description: 'not set against its siblings before its question is answered' }),
+  inDoubt: z.boolean().meta({ description: 'not set against the others before its question is answered' }),
 });
 
 const ratio = z.object({
@@ -57,8 +57,8 @@ const ratio = z.object({
 const odd = z.object({
   cylinder: z.int(),
   valve: side,
-  valveOff: out('length', 'valve lift less the median of its siblings').optional(),
-  lobeOff: out('length', 'lobe lift less the median of its siblings').optional(),
+  valveOff: out('length', 'valve lift less the median of the others').optional(),
+  lobeOff: out('length', 'lobe lift less the median of the others').optional(),
   outlier: z.boolean(),
   cause: z.enum(['lobe', 'rocker-or-position', 'part', 'position', 'both', 'measure-lobe', 'cannot-tell']),
   words: z.string(),
@@ -80,7 +80,7 @@ const onSpring = z.object({
       }),
       odd: z.array(odd),
       lobesDown: z.array(
-        z.object({ cylinder: z.int(), valve: valveView, by: out('length', 'below its siblings') }),
+        z.object({ cylinder: z.int(), valve: valveView, by: out('length', 'below the others') }),
       ),
     }),
   ),
@@ -92,8 +92,8 @@ const onSpring = z.object({
       part: out('length', 'first arm less second, where all four were read').optional(),
       position: out('length', 'first valve less second, where all four were read').optional(),
       verdict: z.enum(['part', 'position', 'both', 'cannot-tell']),
-      oddArmId: z.uuid().optional().meta({ description: 'the arm that differs from its siblings' }),
-      oddPlace: z.string().optional().meta({ description: 'the valve that differs from its siblings' }),
+      oddArmId: z.uuid().optional().meta({ description: 'the arm that differs from the others' }),
+      oddPlace: z.string().optional().meta({ description: 'the valve that differs from the others' }),
       needs: z.array(z.string()),
       words: z.string(),
       judgementId: z.string(),

@@ -70,7 +70,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
         path: 'engine.shimStock',
         label: 'Lash shims that can be had',
         dimension: 'length',
-        hint: 'Each measured, each there once: 2.60 mm, 2.65 mm, 2.65 mm.',
+        hint: 'Each measured, each there once: 2.60 mm, 2.65 mm, 2.65 mm. What goes into a valve later is counted off.',
         gears: ['bucket'],
       },
       { path: 'engine.coverBolting', label: 'Valve cover bolted', words: BOLTING },

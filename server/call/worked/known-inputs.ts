@@ -1,3 +1,4 @@
+import { isHydraulicLifter, isSolidLifter } from '../../../shared/lifters.ts';
 import { type Quantity, UNITS } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 
@@ -9,7 +10,7 @@ function netLift(spec: BuildSpec): Quantity | undefined {
   const { lobeLift: lobe, lash } = spec.cam?.intake ?? {};
   const ratio = spec.rockers?.nominalRatio;
   if (lobe === undefined || ratio === undefined) return undefined;
-  const solid = spec.engine?.lifter?.startsWith('solid') ?? false;
+  const solid = isSolidLifter(spec.engine?.lifter);
   const off = solid && lash !== undefined ? (lash.value * UNITS[lash.unit].toSi) / UNITS[lobe.unit].toSi : 0;
   return { value: Number((lobe.value * ratio - off).toFixed(5)), unit: lobe.unit };
 }
@@ -55,11 +56,7 @@ export function knownOf(name: string, spec: BuildSpec): Record<string, unknown> 
         ratio: rockers?.nominalRatio,
         mount: adjusterMount(spec),
         lifter:
-          engine?.lifter === undefined
-            ? undefined
-            : engine.lifter.startsWith('hydraulic')
-              ? 'hydraulic'
-              : 'solid',
+          engine?.lifter === undefined ? undefined : isHydraulicLifter(engine.lifter) ? 'hydraulic' : 'solid',
       };
     case 'lash-hot-cold':
       return { hotLash: bare(cam?.intake?.lash), ratio: rockers?.nominalRatio };

@@ -1,7 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import { GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { TableData } from '../../../views/parts/table.examples.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { assessmentsOf } from '../../assessment/of-calls.ts';
 import type { Tx } from '../../database/database.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
@@ -17,8 +17,10 @@ const PER_PAGE = 25;
 const waitingOf = (said: Assessment | undefined): string => (said === undefined ? '' : waitingText(said));
 
 /** Closed, stopped, or open: a stop is the first thing to know of a call. */
-const stateOf = ({ closedAt }: ListedCall, said: Assessment | undefined): string =>
-  closedAt !== undefined ? 'closed' : (said?.stop.length ?? 0) > 0 ? 'stopped' : 'open';
+function stateOf({ closedAt }: ListedCall, said: Assessment | undefined): string | TableCell {
+  if (closedAt !== undefined) return 'closed';
+  return (said?.stop.length ?? 0) > 0 ? { text: 'stopped', stopped: true } : 'open';
+}
 
 function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Assessment>): TableData {
   return {

@@ -11,11 +11,11 @@ import type { Page } from '../../web/pages/render.ts';
 
 const LABELS = {
   callerName: 'Who is calling',
-  callerRole: 'Who they are to the engine',
+  callerRole: 'The caller is',
   callBack: 'How to call back',
   goal: 'What they want from this call',
   buildLabel: 'A name for the build',
-  units: 'Spoken in',
+  units: 'Units',
 };
 
 const FORM: PageForm = {

@@ -16,7 +16,10 @@ export async function familyPage(tx: Tx, req: PageRequest): Promise<Page> {
       title: family.name,
       sections: [
         { template: '/parts/facts', data: { block: true, items: familyFacts(family) } },
-        { template: '/parts/drawing', data: partDrawing('family-drawing', undefined) },
+        {
+          template: '/parts/drawing',
+          data: partDrawing('family-drawing', undefined, { ringless: family.features.rings === 'none' }),
+        },
         {
           template: '/parts/notice',
           data: {

@@ -98,6 +98,7 @@ export async function cataloguePage(tx: Tx, req: PageRequest): Promise<Page> {
     place: '/catalogue',
     data: {
       title: 'Catalogue',
+      wide: true,
       ...(all === 0 ? {} : { intro: `${all} part ${all === 1 ? 'family' : 'families'} of this shop.` }),
       sections: [
         ...doneComponents(req.query),

@@ -26,8 +26,9 @@ import type { Page } from '../../web/pages/render.ts';
 const LABELS = { name: 'Limit', value: 'Figure', source: 'Where it is from' };
 const URL = '/desk/limits';
 
-const setBy = ({ at, by }: Limit): string =>
-  at === undefined ? 'default' : `set ${at.toISOString().slice(0, 10)} by ${by ?? 'somebody'}`;
+/** Who set it, and when; of one that nobody has set, nothing. */
+const setBy = ({ at, by }: Limit): { readonly why?: string } =>
+  at === undefined ? {} : { why: `set ${at.toISOString().slice(0, 10)} by ${by ?? 'somebody'}` };
 
 function limitsTable(limits: readonly Limit[]): TableData {
   return {
@@ -37,10 +38,10 @@ function limitsTable(limits: readonly Limit[]): TableData {
       cells: [
         limit.title,
         { text: limit.value.readAs, href: `${URL}?limit=${limit.name}#f-value` },
-        { text: limit.source, why: setBy(limit) },
+        { text: limit.source, ...setBy(limit) },
       ],
     })),
-    note: 'The part maker’s figure goes first. Choose a figure to change it.',
+    note: 'The part maker’s figure goes first. Each is the default where nobody is named as having set it. Choose a figure to change it.',
   };
 }
 
@@ -85,6 +86,7 @@ async function limitsPage(tx: Tx, req: PageRequest, rejected?: FormState): Promi
     place: URL,
     data: {
       title: 'Limits',
+      wide: true,
       intro:
         'What each gap is set against. A change counts from now on; figures judged before keep the limit they were judged by.',
       errors: summaryOf(shown, LABELS),

@@ -5,6 +5,8 @@ import type { Assessment } from './assessment.ts';
 import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
+import { withPlannedOn } from './change/planned-on.ts';
+import { withPutOnLater } from './change/put-on-later.ts';
 import { withSoldThen } from './change/sold-then.ts';
 import type { PartSaid } from './common/part-said.ts';
 import { contactQuestions } from './contact-asked.ts';
@@ -63,13 +65,13 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(withPartMarks(evidence)));
+  speaking(evidence.call.units ?? 'inch', () => assessed(withPutOnLater(withPartMarks(evidence))));
 
 function assessed(evidence: Evidence): Assessment {
   const isPushrod = forChange(evidence) === evidence;
   const gapped = withOtherArms(withScans(evidence));
   // A ratio is told of the arm that it was read of, whatever is on now.
-  const ofThen = withSoldThen(evidence);
+  const ofThen = withPlannedOn(withSoldThen(evidence));
   const setUps = ratioKnown(ofThen);
   const sheet = sheetPart(gapped, setUps.known);
   const { swaps } = sheet.detail;
@@ -119,7 +121,11 @@ function assessed(evidence: Evidence): Assessment {
     ...said.questions,
     ...gearQuestions(evidence),
     ...figureQuestions(evidence),
-    ...contactQuestions(evidence, stop),
+    // Lifting a stop does not say which of the two is so.
+    ...contactQuestions(evidence, [
+      ...stop,
+      ...raised.filter(({ id }) => stop.every((each) => each.id !== id)),
+    ]),
     ...noSuchValves(evidence),
     ...armMarkQuestions(evidence),
   ];

@@ -1,6 +1,6 @@
 import type { AssessedQuestion, StopReason } from './assessment.ts';
 import { asked } from './common/asked.ts';
-import { lowerFirst } from './common/said.ts';
+import { byId, lowerFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
 import { lastSaid } from './noise/answers.ts';
 
@@ -30,10 +30,14 @@ function contraryTo(
   evidence: Evidence,
   stop: readonly StopReason[],
 ): { readonly id: string; readonly said: string }[] {
-  const stopped = stop.filter(isContrary).map(({ id, sentence }) => ({
-    id,
-    said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
-  }));
+  // By id: what the question is known by stays the same when one of them is lifted.
+  const stopped = stop
+    .filter(isContrary)
+    .toSorted(byId)
+    .map(({ id, sentence }) => ({
+      id,
+      said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
+    }));
   const moved = lastSaid('noise-nut', evidence)?.answer === 'moved';
   return [...stopped, ...(moved ? [{ id: 'nut-moved', said: NUT_MOVED }] : [])];
 }

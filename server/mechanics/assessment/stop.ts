@@ -17,8 +17,8 @@ function held({ call }: Evidence): StopReason[] {
       code: 'held',
       about: BUILD,
       sentence: `Do not turn it: ${ended(hold.reason)}`,
-      wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
-      wayOutAtBench: 'Have that looked at, and leave it until the desk has lifted the hold.',
+      wayOut: 'The desk lifts the stop, with a reason, once that is looked at.',
+      wayOutAtBench: 'Have that looked at, and leave it until the desk has lifted the stop.',
       from: 'person',
       answered: true,
       restsOn: [],
@@ -44,7 +44,7 @@ function contact({ call }: Evidence): StopReason[] {
 }
 
 /** A hold is lifted by taking it off; everything else stays until a person lifts it by name, once it is answered. */
-function isLifted(reason: StopReason, { call }: Evidence): boolean {
+export function isLifted(reason: StopReason, { call }: Evidence): boolean {
   if (reason.code === 'held' || !reason.answered) return false;
   return (call.stopsLifted ?? []).some(
     ({ stopId, entryId }) => stopId === reason.id && entryId === reason.entryId,

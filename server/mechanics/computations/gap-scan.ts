@@ -3,7 +3,7 @@ import { choice, listOf } from '../../../shared/schemas/fields.ts';
 import { out, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
 import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 import { scanAssumptions, scanCautions } from '../gap-scan/cautions.ts';
-import { leastOf } from '../gap-scan/least.ts';
+import { halfWidthOf, leastOf } from '../gap-scan/least.ts';
 import { stationsOf } from '../gap-scan/stations.ts';
 import { scanAsk } from '../gap-scan/words.ts';
 import { defineComputation } from '../kit/computation.ts';
@@ -70,7 +70,9 @@ const limitOf = ({ side }: Given): number => defaultLimit(`piston-to-valve-${sid
  * Validity: smooth gaps, steps of 5° or less beside the least, else `ask`. An angle read twice counts with its least gap.
  * An end that reads as little as the least is an edge; of equal readings the parabola that reaches lowest. Angles are
  * exact and do not wrap. Readings that rise less than they err, with no more of them near: cautioned. One that lies
- * under the curve by more than they scatter decides with its neighbours alone.
+ * under the curve by more than they scatter decides with its neighbours alone. One that stands off the curve of its
+ * neighbours by more than they scatter is named in `ask`; where it reads over them the interval holds both leasts, with
+ * it and without it.
  * Source: Lagrange interpolation, NIST Digital Library of Mathematical Functions, 3.3(i); JCGM 100:2008, 5.1.2; the rule
  * for steps and the reach of the fit are calculated here.
  */
@@ -81,7 +83,7 @@ function gapScan(given: Given): z.output<typeof output> {
   const half =
     scan.edge !== 'none' || given.readingUncertainty === undefined
       ? undefined
-      : given.readingUncertainty * scan.spread;
+      : halfWidthOf(scan, given.readingUncertainty);
   const { limit, verdict } = judged(scan.least, { limit: given.limit, uncertainty: half }, limitOf(given));
   return {
     least: scan.least,

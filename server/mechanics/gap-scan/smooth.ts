@@ -1,5 +1,6 @@
 import { DEG } from '../kit/si.ts';
 import { leastSquares } from '../statistics/least-squares.ts';
+import { coverageFactor, Z95 } from '../uncertainty/student.ts';
 import type { Station } from './stations.ts';
 
 /** Readings so near to the least take part in the fit: between them a gap is a parabola to a few tenths of a thousandth. */
@@ -18,13 +19,38 @@ interface Smoothed {
   readonly crankAngle: number;
   /** What an error of one in each reading does to the least, in quadrature. */
   readonly spread: number;
+  /** How many times as wide its interval is because readings lie off the curve by more than they were said to. */
+  readonly widened: number;
   /** How fast the curve bends: the gap rises by this times the square of the way from the least [m/rad²]. */
   readonly bend: number;
   readonly fitted: readonly Station[];
 }
 
+/** Scatter of the fit so many times that of the readings is no chance: then it is the better witness of the two. */
+const NOT_BY_CHANCE = 1.5;
+
+/**
+ * How many times wider a fit is whose readings scatter by more than they were said to.
+ *
+ * Equation: t₀.₉₇₅(n − 3)·s/u, s² = Σ residuals²/(n − 3), where s is over 1.5 times the standard uncertainty u/1.96
+ *
+ * Source: least squares with the variance not known: JCGM 100:2008, H.3.2 and G.3 (from memory); the bound is calculated
+ * here: of readings that scatter as said it leaves 95 of 100 intervals 95 of 100.
+ */
+function widenedBy(residualSquares: number, free: number, readingUncertainty: number): number {
+  if (free < 1) return 1;
+  const scatter = Math.sqrt(residualSquares / free);
+  return scatter * Z95 <= NOT_BY_CHANCE * readingUncertainty
+    ? 1
+    : (scatter * coverageFactor(0.95, free)) / readingUncertainty;
+}
+
 /** The parabola by least squares about one crank angle, at its lowest point. */
-function fitAbout(stations: readonly Station[], middle: number): Smoothed | undefined {
+function fitAbout(
+  stations: readonly Station[],
+  middle: number,
+  readingUncertainty: number,
+): Smoothed | undefined {
   const fitted = stations.filter(
     ({ crankAngle }) => Math.abs(crankAngle - middle) <= FIT_WITHIN * (1 + 1e-9),
   );
@@ -49,6 +75,7 @@ function fitAbout(stations: readonly Station[], middle: number): Smoothed | unde
     least: level + (slope * x) / 2,
     crankAngle: middle + x * FIT_WITHIN,
     spread: Math.sqrt(variance),
+    widened: widenedBy(fit.residualSquares, fitted.length - columns.length, readingUncertainty),
     bend: bend / FIT_WITHIN ** 2,
     fitted,
   };
@@ -67,7 +94,8 @@ const missesOne = (found: Smoothed, readingUncertainty: number): boolean =>
  * The least gap of readings that scatter, by a parabola through all that lie near it.
  *
  * Equation: least squares P(θ) through the readings within 6° of the least, found again about it until it stays;
- * least = min P, its variance that of P there: xᵀ(XᵀX)⁻¹x, since at a least the place itself makes no difference
+ * least = min P, its variance that of P there: xᵀ(XᵀX)⁻¹x, since at a least the place itself makes no difference;
+ * widened where the readings lie off P by more than they were said to
  *
  * @param stations [rad, m] in rising crank angle
  * @param start [rad] crank angle of the least reading
@@ -85,9 +113,9 @@ export function smoothedLeast(
   start: number,
   readingUncertainty: number,
 ): Smoothed | undefined {
-  let found = fitAbout(stations, start);
+  let found = fitAbout(stations, start, readingUncertainty);
   for (let round = 1; round < MOST_ROUNDS && found !== undefined; round += 1) {
-    const next = fitAbout(stations, found.crankAngle);
+    const next = fitAbout(stations, found.crankAngle, readingUncertainty);
     if (next === undefined) break;
     const stays = Math.abs(next.crankAngle - found.crankAngle) <= STAYS;
     found = next;

@@ -1,5 +1,7 @@
 import { allowance } from '../kit/allowances.ts';
+import { inches } from '../kit/say-inches.ts';
 import { DEG } from '../kit/si.ts';
+import type { StandsApart } from './apart.ts';
 import type { ScanLeast } from './least.ts';
 import type { Station } from './stations.ts';
 
@@ -19,6 +21,10 @@ export function nearSaid(crankAngle: number): string {
   return degrees === 0 ? 'at about TDC' : `at about ${crankSaid(degrees * DEG)}`;
 }
 
+/** `reads .020 in over the curve through its neighbours` */
+export const apartSaid = ({ off }: StandsApart): string =>
+  `reads ${inches(Math.abs(off))} ${off > 0 ? 'over' : 'under'} the curve through its neighbours`;
+
 const goOn = (edge: 'first' | 'last', { crankAngle }: Station): string =>
   `Read on at ${edge === 'first' ? 'earlier' : 'later'} crank angles than ${crankSaid(crankAngle)}, in steps of 2°, until the gap has risen twice.`;
 
@@ -34,7 +40,9 @@ function atEdge(scan: Extract<ScanLeast, { bothEnds: boolean }>, stations: reado
 
 function asked(scan: ScanLeast, stations: readonly Station[]): string | undefined {
   if (scan.edge !== 'none') return atEdge(scan, stations);
-  const { before, after, reading, spread } = scan;
+  const { before, after, reading, spread, apart } = scan;
+  if (apart !== undefined)
+    return `The gap at ${crankSaid(apart.station.crankAngle)} ${apartSaid(apart)}. Read that angle again, and put right or leave out what was wrong.`;
   const widest = Math.max(reading.crankAngle - before.crankAngle, after.crankAngle - reading.crankAngle);
   const where = `between ${crankSaid(before.crankAngle)} and ${crankSaid(after.crankAngle)}`;
   // A step of exactly the allowance passes, whatever its conversion to radians left over.

@@ -12,7 +12,7 @@ const MANY = 3;
 const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
 
 const NOSE =
-  'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against its siblings.';
+  'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against the others.';
 
 function askedOf(nut: LashGrowth['nut'], kind: AdjusterKind): { ask: string; test: string } {
   const { wears, line, letGo } = ADJUSTER_WORDS[kind];

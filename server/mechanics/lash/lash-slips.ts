@@ -25,7 +25,7 @@ export function unlikelyLash(si: number): 'wide' | 'tight' | undefined {
 /** Nearer than this to what is expected: what a lash is tuned by, ±.002 in, common practice, no published source. */
 const NEAR = 0.002 * IN;
 /** Past what a lash is tuned by, ±.004 in: `lashWindow` of the settings table. */
-const FAR = 0.004 * IN;
+export const TUNED_BY = 0.004 * IN;
 
 /** The same thousandths with two neighbours the other way round: `.062` for `.026`. */
 function swapped(si: number): number[] {
@@ -64,7 +64,7 @@ export function lashSlips(si: number, typedIn: 'in' | 'mm', expected?: number): 
     ...[si / 10, si * 10, ...(typedIn === 'in' ? swapped(si) : [])].map(slip),
   ];
   if (unlikelyLash(si) === undefined)
-    return expected === undefined || off(si) <= FAR + EQUAL
+    return expected === undefined || off(si) <= TUNED_BY + EQUAL
       ? []
       : all.filter(({ value }) => off(value) <= NEAR + EQUAL && isUsual(value, CAN_BE.lash));
   return all

@@ -1,4 +1,5 @@
 import table from '../../../seeds/setting.json' with { type: 'json' };
+import { isHydraulicLifter } from '../../../shared/lifters.ts';
 import { saidLength } from '../kit/said.ts';
 import { IN } from '../kit/si.ts';
 
@@ -51,7 +52,7 @@ const windowFor = (engine: SetLash['engine']): number =>
  */
 export function unusualLash(set: SetLash): UnusualLash | undefined {
   const { low, high, engine, lifter, card, cardAt } = set;
-  if (lifter?.startsWith('hydraulic')) {
+  if (isHydraulicLifter(lifter)) {
     if (low <= EQUAL) return undefined;
     return {
       code: 'lash-on-hydraulic',

@@ -1,5 +1,5 @@
 import { nearest, within } from './compare.ts';
-import { grossExpected, idsOf, lashesKnown, lobeInUse, valveLift } from './lifts.ts';
+import { grossAlsoHeld, grossExpected, idsOf, lashesKnown, lobeInUse, valveLift } from './lifts.ts';
 import { stationsAreFull } from './short-at-top.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
@@ -16,9 +16,12 @@ function weightOf(
   lift: number,
 ): Question['weight'] | undefined {
   // Over a lobe that was read nothing is missing: then the card's lobe is the odd one, not the lift.
-  const whole = grossExpected(input).some((expected) => within(expected - lift, t.lashFitsStrongly));
+  const isAt = (expected: number) => within(expected - lift, t.lashFitsStrongly);
+  const whole = grossExpected(input).some(isAt);
   const tightly = within(off, t.lashFitsStrongly) && !whole;
   if (input.lifter === 'hydraulic') return undefined;
+  // Said to be out, and whole with the other ratio that the arm is held to be: nothing is missing.
+  if (input.lash === 'zero' && grossAlsoHeld(input).some(isAt)) return undefined;
   // Said to be out, it is asked once more where the lift is short by just that: so is a lift that it was left in.
   if (input.spring === 'light' && tightly) return 'strong';
   if (input.lash === 'zero') return undefined;

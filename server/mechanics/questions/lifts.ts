@@ -60,6 +60,10 @@ export function grossExpected(input: QuestionInput): number[] {
   return ratio === undefined ? [] : lobeLifts(input).map((lobe) => lobe * ratio);
 }
 
+/** The same with each other ratio that the arm is held to be: its mark first, then what it is sold as. */
+export const grossAlsoHeld = (input: QuestionInput): number[] =>
+  (input.alsoHeldAs ?? []).flatMap((ratio) => lobeLifts(input).map((lobe) => lobe * ratio));
+
 /** What the dial at the valve should show, for each lobe lift there is a word of. */
 export function expectedLifts(input: QuestionInput): number[] {
   const lash = input.lash === 'set' ? (lashKnown(input) ?? 0) : 0;

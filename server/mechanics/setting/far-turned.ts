@@ -1,8 +1,10 @@
 import { impossible } from '../../../shared/problems/faults.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { saidLength } from '../kit/said.ts';
 import { IN } from '../kit/si.ts';
 import { unlikelyLash } from '../lash/lash-slips.ts';
+import { USUAL_TRAVEL } from './usual-travel.ts';
 
 /** Fractions of a turn whose stroke is easily left out. */
 const STROKE_LEFT_OUT: Readonly<Record<number, string>> = { 12: '1/2', 13: '1/3', 14: '1/4' };
@@ -39,10 +41,9 @@ export function checkGap(turns: number, change: number): void {
 
 /** Further than a usual plunger goes it is cautioned of, wherever it is computed. */
 export function farCautions(pressed: number, travel?: number): string[] {
-  const { usual } = CAN_BE.preload;
-  if (travel !== undefined || usual === undefined || pressed <= usual.most) return [];
+  if (travel !== undefined || pressed <= USUAL_TRAVEL + EQUAL) return [];
   return [
-    `Most plungers go no further than ${saidLength(usual.most)}: this one may stand on its bottom and hold the valve open. Ask its maker for the travel, and count the turns again.`,
+    `Most plungers go no further than ${saidLength(USUAL_TRAVEL)}: this one may stand on its bottom and hold the valve open. Ask its maker for the travel, and count the turns again.`,
   ];
 }
 

@@ -35,7 +35,7 @@ function solidOf({ outer, inner }: Nest): number | undefined {
     : outer.installedHeight - Math.min(ofOuter, ofInner);
 }
 
-export type NestSpringName = 'outer' | 'inner';
+type NestSpringName = 'outer' | 'inner';
 
 /** The two by name, each with the height that it stands at. */
 export const springsOf = ({ outer, inner }: Nest): Readonly<Record<NestSpringName, OneSpring>> => ({

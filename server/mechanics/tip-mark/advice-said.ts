@@ -80,6 +80,12 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
     case 'keep':
       if (advice.best === true)
         return `${keepSaid(mounting, advice.at, context)}: the mark is narrowest there. What is over the ordinary may be the ink line’s own width; ink a neighbour to compare.`;
+      if (
+        mounting === 'stud' &&
+        (advice.at ?? judged.pushrod) === undefined &&
+        context.leastSweep === undefined
+      )
+        return 'its place asks for no other length. Its width goes first, and has no word yet: pivot to tip and lift give the least sweep.';
       return mounting === 'stud'
         ? `${keepSaid(mounting, advice.at ?? judged.pushrod, context)}.`
         : `leave the height where it stands.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
@@ -94,6 +100,8 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
         ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
         : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
     case 'contradict':
+      if (advice.because === 'sides-swapped')
+        return `say which side of the stem was called valley: it is the side of the pushrod. A longer pushrod should carry the mark toward the exhaust side, and each of these went the other way; with the sides the other way round they fit. Put the sides right, or say that they are so.`;
       return `these marks contradict each other: ${inSpoken(CONTRADICTS[advice.because])}. Set each one again with a caliper and read again: ${AGAIN}`;
   }
 }

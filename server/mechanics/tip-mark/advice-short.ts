@@ -35,6 +35,8 @@ function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, context:
     return at === undefined
       ? 'The height may stay.'
       : `It may stay at ${inchesSaid(at)} of shims${narrowest}.`;
+  if (at === undefined && context.leastSweep === undefined)
+    return 'Its place asks for no other length; its width has no word yet, and width goes first.';
   return at === undefined
     ? 'The pushrod may stay at this length.'
     : `${lengthSaid(at, context)} is the length${narrowest}.`;
@@ -58,6 +60,10 @@ function adviceSaid(advice: Advice, mark: Mark, context: MarkContext): ShortAdvi
           : 'Change the height by one shim, and ink again.',
       );
     case 'contradict':
+      if (advice.because === 'sides-swapped')
+        return todo(
+          'Each of these marks moved the other way: say first whether valley and exhaust side were swapped.',
+        );
       return todo('These marks contradict each other: set each one again, and ink again.');
   }
 }

@@ -17,4 +17,7 @@ export type Advice =
       readonly placeAgainst: boolean;
     }
   | { readonly how: 'both-ways' }
-  | { readonly how: 'contradict'; readonly because: 'same-setting' | 'moved-back' | 'no-one-least' };
+  | {
+      readonly how: 'contradict';
+      readonly because: 'same-setting' | 'moved-back' | 'sides-swapped' | 'no-one-least';
+    };

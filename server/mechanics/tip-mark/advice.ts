@@ -4,6 +4,7 @@ import { byWidth, change, FINEST, staysAt } from './least-width.ts';
 import { nextLength, ONE_LENGTH, STEP } from './next-length.ts';
 import {
   AS_NARROW,
+  allMovedBack,
   changedOn,
   movedBack,
   oneLeast,
@@ -86,6 +87,7 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   if (changed === undefined || judged === undefined) return undefined;
   const tried = triedOf(along, changed);
   if (tried.some(sameSettingApart)) return { how: 'contradict', because: 'same-setting' };
+  if (changed === 'pushrod' && allMovedBack(tried)) return { how: 'contradict', because: 'sides-swapped' };
   if (changed === 'pushrod' && movedBack(tried)) return { how: 'contradict', because: 'moved-back' };
   const widths = tried.map(({ width }) => width);
   const narrowest = widths.indexOf(Math.min(...widths));

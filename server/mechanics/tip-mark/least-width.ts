@@ -69,11 +69,38 @@ function between(three: Three, limit: number): Advice {
   };
 }
 
+/**
+ * The narrowest is the last that was tried, and hardly narrower than the one beside it: where the curve through the three
+ * there is least between them, a step further on would go past it.
+ */
+function leastInside(tried: readonly Tried[], least: number, limit: number): Advice | undefined {
+  const [a, b, c] = least === 0 ? tried : tried.slice(-3);
+  const here = tried[least];
+  if (a === undefined || b === undefined || c === undefined || here === undefined) return undefined;
+  if (Math.abs(b.width - here.width) > AS_NARROW) return undefined;
+  const curve = leastBetween([a, b, c]);
+  const to = rounded(curve.at);
+  if (Math.abs(to - here.at) < FINEST / 2 || Math.abs(curve.at - here.at) >= Math.abs(b.at - here.at))
+    return undefined;
+  if (curve.width > limit + INK_LINE) return { how: 'still-wide', at: to, width: curve.width };
+  return {
+    how: 'change',
+    way: to > here.at ? 'up' : 'down',
+    by: Math.abs(to - here.at),
+    to,
+    found: 'least',
+    from: 'width',
+    placeAgainst: false,
+  };
+}
+
 /** By widths at two settings or more: on from the narrowest, or between its neighbours. */
 export function byWidth(tried: readonly Tried[], least: number, limit: number): Advice | undefined {
   const [before, here, after] = [tried[least - 1], tried[least], tried[least + 1]];
   if (here === undefined) return undefined;
   if (before !== undefined && after !== undefined) return between([before, here, after], limit);
+  const inside = leastInside(tried, least, limit);
+  if (inside !== undefined) return inside;
   return {
     how: 'change',
     ...change(here.at, before === undefined ? 'down' : 'up', STEP),

@@ -90,6 +90,8 @@ const MOUNTING: Omit<MarkQuestion, 'code' | 'size'> = {
 };
 
 function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean): string {
+  if (advice.how === 'contradict' && advice.because === 'sides-swapped')
+    return 'Were valley and exhaust side swapped? Each longer pushrod carried the mark the other way.';
   if (advice.how === 'contradict')
     return 'Did anything else change between these marks, or was one read wrong?';
   if (advice.how === 'change' && context.mounting === 'stud') {
@@ -115,6 +117,13 @@ function pointsAlike(advice: Advice, { side }: Mark): boolean {
   return side === 'valley' ? advice.way === 'up' : advice.way === 'down';
 }
 
+const CONTRADICTED = {
+  'moved-back': 'length-moves-nothing',
+  'sides-swapped': 'marks-sides-swapped',
+  'same-setting': 'marks-contradict',
+  'no-one-least': 'marks-contradict',
+} as const;
+
 /** The one question that all marks of a valve come to: what to change, or that they contradict each other. */
 function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext): MarkQuestion[] {
   const wide = isWide(mark, context);
@@ -139,13 +148,7 @@ function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext
   const todo = adviceSaid(advice, mark, context);
   const first = wide && narrowest === undefined ? 'ink a neighbour in the same way and compare. Then ' : '';
   const code =
-    advice.how === 'contradict'
-      ? advice.because === 'moved-back'
-        ? 'length-moves-nothing'
-        : 'marks-contradict'
-      : wide
-        ? 'mark-wide'
-        : 'mark-off-centre';
+    advice.how === 'contradict' ? CONTRADICTED[advice.because] : wide ? 'mark-wide' : 'mark-off-centre';
   return [
     {
       code,

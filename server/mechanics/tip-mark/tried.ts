@@ -4,6 +4,8 @@ import type { Mark, MarkContext } from './types.ts';
 
 /** Widths that differ by less are as narrow: ink is not read finer. */
 export const AS_NARROW = 0.01 * IN;
+/** Places that differ by less are one place. */
+const ALONG = 0.002 * IN;
 /** Two marks of one setting that are further apart than this are not of one thing. */
 const SAME = 0.02 * IN;
 
@@ -62,6 +64,14 @@ export const movedBack = (tried: readonly Tried[]): boolean =>
     const after = tried[index + 1]?.along;
     return before !== undefined && after !== undefined && after < before - AS_NARROW;
   });
+
+/** At three settings or more, and every one of them the other way: no reading is wrong so, but what a side was called may be. */
+export const allMovedBack = (tried: readonly Tried[]): boolean => {
+  const places = tried.flatMap(({ along }) => along ?? []);
+  return (
+    places.length >= 3 && places.every((at, index) => index === 0 || at < (places[index - 1] ?? at) - ALONG)
+  );
+};
 
 /** Widths fall to one least and rise after it, as far as ink is read. */
 export const oneLeast = (tried: readonly Tried[], least: number): boolean =>

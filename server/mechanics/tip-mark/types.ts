@@ -45,6 +45,7 @@ export interface MarkQuestion {
     | 'mark-sideways'
     | 'mark-at-the-edge'
     | 'length-moves-nothing'
+    | 'marks-sides-swapped'
     | 'marks-contradict';
   readonly ask: string;
   readonly size?: string;

@@ -31,7 +31,7 @@ function wordsOf(cause: OddCause, valveOff: number | undefined, lobeOff: number 
   const lobe = lobeOff === undefined ? '' : `lobe ${lowOrHigh(lobeOff)}`;
   const said: Readonly<Record<OddCause, string>> = {
     lobe: `${valve === '' ? 'The' : `${valve}, and the`} ${lobe} accounts for it: cam or lifter, not the rocker.`,
-    'rocker-or-position': `${valve} on a lobe like its siblings’: the rocker or its position.`,
+    'rocker-or-position': `${valve} on a lobe like the others’: the rocker or its position.`,
     both: `${valve}; the ${lobe} is part of it, but not all: lobe, and rocker or position.`,
     'measure-lobe': `${valve}: read its lobe first; no part has to move for that.`,
     'cannot-tell': `${valve}: within what repeats give. Read lobe and valve again, three passes.`,

@@ -1,7 +1,34 @@
 /** Whole numbers in a text such as `1-8-4-3-6-5-7-2` or `1 3 5 7 / 2 4 6 8`. */
 function numbersIn(text: string): number[] {
-  return (text.match(/\d+/g) ?? []).map(Number);
+  return ((/\d/.test(text) ? text : withFigures(text)).match(/\d+/g) ?? []).map(Number);
 }
+
+/** Cylinders as they are said aloud; the most that one order is read for. */
+const SPOKEN: readonly string[] = [
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+];
+
+/** `one eight four` as `1 8 4`. */
+const withFigures = (text: string): string =>
+  text.replaceAll(/[a-z]+/gi, (word) => {
+    const at = SPOKEN.indexOf(word.toLowerCase());
+    return at < 0 ? word : String(at + 1);
+  });
 
 /**
  * Cylinders in the order of a text, when it names each cylinder of the engine once; else nothing. Digits that run

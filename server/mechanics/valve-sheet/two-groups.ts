@@ -15,6 +15,8 @@ export interface TwoGroups {
 
 /** Fewer than this in a group are odd valves, each by itself. */
 const FEWEST = 3;
+/** Two against two have no middle to be odd against. */
+const HALF = 2;
 const EQUAL = 1e-12;
 
 const liftOf = ({ valveLift = 0 }: SheetValve): number => valveLift;
@@ -71,10 +73,12 @@ function byStep(valves: readonly SheetValve[]): TwoGroups | undefined {
     valves.filter((each) => below.includes(each)),
     valves.filter((each) => !below.includes(each)),
   ];
+  // Halves of four: neither is the many that the other could be odd against.
+  const fewest = low.length === high.length ? HALF : FEWEST;
   const fits = (group: readonly SheetValve[]) => {
     const lifts = group.map(liftOf);
     return (
-      group.length >= FEWEST && Math.max(...lifts) - Math.min(...lifts) <= allowance('odd-beyond') + EQUAL
+      group.length >= fewest && Math.max(...lifts) - Math.min(...lifts) <= allowance('odd-beyond') + EQUAL
     );
   };
   return fits(low) && fits(high) ? grouped(low, high, false) : undefined;
@@ -91,7 +95,7 @@ function byStep(valves: readonly SheetValve[]): TwoGroups | undefined {
  * @param valves [m] valves of one side, read one way
  * @param banks [1] cylinders bank by bank; empty where nobody said how they are
  *
- * Validity: banks of two or more read valves; without banks three or more valves in each group.
+ * Validity: banks of two or more read valves; without banks three or more valves in each group, or two against two.
  * Source: common practice, no published source.
  */
 export function twoGroups(

@@ -12,7 +12,7 @@ export const buildView = z
     label: z.string(),
     revision: z.int(),
     version: z.int(),
-    units: z.enum(keysOf(UNIT_SYSTEMS)).meta({ description: 'what its calls are spoken in' }),
+    units: z.enum(keysOf(UNIT_SYSTEMS)).meta({ description: 'the units of its calls' }),
     spec: buildSpec,
     createdAt: moment,
   })

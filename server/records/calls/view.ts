@@ -14,7 +14,7 @@ export const callView = z
     goal: z.string(),
     engineState: z.string(),
     contact: z.string(),
-    held: z.boolean().meta({ description: 'a person set a hold on this call' }),
+    held: z.boolean().meta({ description: 'a person said stop on this call' }),
     holdReason: z.string(),
     openedAt: moment,
     closedAt: moment.optional(),

@@ -9,7 +9,7 @@ export const SHOWS = {
   'other-number': 'Another number or letter on the part',
   'box-label': 'The box or its label',
   part: 'The part',
-  'tip-mark': 'The mark on the valve tip',
+  'tip-mark': 'The tip mark',
   dial: 'The dial',
   'something-else': 'Something else',
 } as const;

@@ -17,7 +17,7 @@ export const exportView = z
     format: z.literal('benchcall-build-1'),
     exportedAt: z.iso.datetime(),
     build: buildView,
-    calls: told(callView, 'the calls about it, with goal, caller and hold; a builder’s link gives its own'),
+    calls: told(callView, 'the calls about it, with goal, caller and stop; a builder’s link gives its own'),
     ...shapeOf(RECORD_PARTS),
     lashLog: told(
       lashLineView,

@@ -123,12 +123,7 @@ export const RECORD_PARTS = {
     items: toHandParts,
     show: showHandPart,
   },
-  tipMarks: entries(
-    tipMarkView,
-    'marks on stem ends, replaced and struck ones included',
-    TIP_MARKS,
-    showTipMark,
-  ),
+  tipMarks: entries(tipMarkView, 'tip marks, replaced and struck ones included', TIP_MARKS, showTipMark),
   workings: entries(
     workingView,
     'computations kept with the build, with what went in, struck ones included',

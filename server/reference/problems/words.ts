@@ -61,7 +61,7 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, ProblemWords>> = {
   },
   held: {
     meaning:
-      'A stop stands: a person set a hold, or what was read stops it. Nothing is kept that takes turning the engine.',
+      'A stop stands: a person said stop, or what was read stops it. Nothing is kept that takes turning the engine.',
     advice:
       'Do not turn it. The assessment of the build says why, and the way out of each reason; the desk lifts it.',
   },

@@ -101,7 +101,7 @@ export function shimsPart(context: CallContext, rejected: RejectedForm | undefin
         noticeComponent(
           stock.length === 0
             ? 'No shims in stock are on record: only those in the engine are moved about.'
-            : `In stock: ${stock.map(({ readAs }) => asEntered(readAs)).join(', ')}. Each counts as one piece: of two alike, list both.`,
+            : `In stock: ${stock.map(({ readAs }) => asEntered(readAs)).join(', ')}. Each counts as one piece: of two alike, list both. One that went into a valve is counted off.`,
           { link: { href: `${context.base}/steps/build`, label: 'Shims that can be had' } },
         ),
       ],

@@ -5,6 +5,7 @@ import { isStopped } from '../../call/under-stop.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
 import { workingTold } from '../../call/worked/told.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { lashText, standingLines } from './lash-text.ts';
 import { shimSentences } from './shims-part.ts';
@@ -12,6 +13,13 @@ import { turnAsked } from './turn-asked.ts';
 
 /** The computations of this step, each of which may have been kept. */
 const COMPUTATIONS = ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'];
+
+/** What its lock did: whoever takes the call over has to know it. */
+const NUT_SAID: Readonly<Record<LoggedLash['nut'], string>> = {
+  'not-looked': '',
+  held: ', the lock had held',
+  moved: ', the lock had moved',
+};
 
 /** The answer as it is read out, with the turn itself; not while nobody turns it. */
 function workedOut(context: CallContext, computations: WorkedData['computations'], working: Working): string {
@@ -37,7 +45,7 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
           {
             card: 'raw' as const,
             label: 'Lash log:',
-            text: logged.map((line) => `${line.on} ${lashText(line)}`).join('; '),
+            text: logged.map((line) => `${line.on} ${lashText(line)}${NUT_SAID[line.nut]}`).join('; '),
           },
         ]),
     set === undefined
@@ -45,7 +53,7 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
       : {
           card: 'of-goal',
           label: 'Last setting:',
-          text: lashText(set),
+          text: `${lashText(set)}${NUT_SAID[set.nut]}`,
           note: `${set.on}, ${set.doneBy || set.reading.by}`,
         },
     ...shimSentences(context).map((text): TakeoverItem => ({ card: 'of-goal', label: 'Shim:', text })),

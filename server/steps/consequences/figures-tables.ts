@@ -45,8 +45,12 @@ function wordCell({ word, after, lacks }: ChangeGap): TableCell {
   return { text: after === undefined ? 'not known' : 'no word yet', why: lacksText(lacks) };
 }
 
-const marginText = ({ margin }: ChangeGap): string =>
-  margin === undefined ? '' : `, ${bareInches(Math.abs(margin))} ${margin < 0 ? 'under' : 'over'}`;
+/** How far it is from its limit; where it cannot be told from it, how far its low end is under. */
+function marginText({ margin, word, after, limit }: ChangeGap): string {
+  if (margin === undefined) return '';
+  const far = word === 'close' && after?.low !== undefined ? after.low - limit.value : margin;
+  return `, ${bareInches(Math.abs(far))} ${far < 0 ? 'under' : 'over'}${far === margin ? '' : ' at worst'}`;
+}
 
 /** Each gap before and after, worst first, against its limit, measured or calculated. */
 export function gapsTable({ gaps }: ChangeDetail): TableData {

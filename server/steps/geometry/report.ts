@@ -14,7 +14,7 @@ function marksComponents({ record }: CallContext): Component[] {
   const marks = stillStanding(record.tipMarks);
   if (marks.length === 0) return [];
   const data: TableData = {
-    caption: 'Marks on the stem ends, in order',
+    caption: 'Tip marks, in order',
     columns: [{ label: 'Valve' }, { label: 'Mark' }, { label: 'Pushrod or shims' }, { label: 'Who, when' }],
     rows: marks.map((mark) => ({
       cells: [

@@ -12,17 +12,20 @@ interface Read {
 }
 
 const of = (part: string) => (part === '' ? '' : `${part}: `);
-const what = ({ kind, part, place, how }: Read) =>
-  `${of(part)}${PART_KINDS[kind]}${ifSaid(', ', asTold(how))}${ifSaid(', ', place)}`;
-const value = ({ kind, readAs }: Read) => (isPartMark(kind) ? `“${readAs}”` : asEntered(readAs));
+/** Words that say what they are of, such as `Rings visible`: the name before them would say it twice. */
+const sayWhat = ({ kind }: Pick<Read, 'kind'>) => kind === 'rings' || kind === 'tip';
+const what = ({ kind, part, place, how, readAs }: Read) =>
+  `${of(part)}${sayWhat({ kind }) ? readAs : PART_KINDS[kind]}${ifSaid(', ', asTold(how))}${ifSaid(', ', place)}`;
+const value = ({ kind, readAs }: Read) =>
+  sayWhat({ kind }) ? {} : { value: isPartMark(kind) ? `“${readAs}”` : asEntered(readAs) };
 
 /** What the events of a part in the hand say on the tape. */
 export const PART_TOLD = tellEvents(PART_READING_EVENTS, {
-  'part-read': (data) => ({ kind: 'reading', text: what(data), value: value(data) }),
+  'part-read': (data) => ({ kind: 'reading', text: what(data), ...value(data) }),
   'part-reading-replaced': (data) => ({
     kind: 'reading',
     text: `${what(data)}, in place of ${data.replaces}`,
-    value: value(data),
+    ...value(data),
   }),
   'part-reading-struck': ({ kind, part, replaces, reason }) => ({
     kind: 'note',

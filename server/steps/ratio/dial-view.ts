@@ -1,5 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { turnsOf } from '../../../shared/quantities/dial-words.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { readingWords } from '../../call/reading-text.ts';
@@ -9,12 +11,6 @@ import { isDial, isLobeTool } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { dialUnit } from './reading-form.ts';
-
-/** Whole turns and what is left of one, in inches; a hair under a full turn counts as the turn. */
-export function turnsOf(lift: number, perTurn: number): { turns: number; needle: number } {
-  const turns = Math.floor(lift / perTurn + 1e-6);
-  return { turns, needle: Math.max(0, lift - turns * perTurn) };
-}
 
 /** At the lifter the plunger goes in and the hand runs clockwise; at the retainer the valve moves away from it. */
 export const runsAt = (kind: string): 'clockwise' | 'anticlockwise' =>
@@ -39,9 +35,18 @@ export function dialComponent(
   if (lift < 0 || !byDial) return undefined;
   const runs = runsAt(reading.kind);
   const start = startOf(setUp, reading.kind);
-  const small = start.startedAt === undefined ? ('up' as const) : ('with-the-hand' as const);
   const follows =
-    followed === reading.kind ? { field: 'reading-f-peak', runs, turns: lift / perTurn, small } : undefined;
+    followed === reading.kind
+      ? {
+          field: 'reading-f-peak',
+          runs,
+          perTurn,
+          gone: lift,
+          ...start,
+          unit: dialUnit(setUp),
+          speaks: spokenUnits(),
+        }
+      : undefined;
   const drawing = dial(
     {
       perTurn,
@@ -56,7 +61,7 @@ export function dialComponent(
     template: '/parts/dial',
     data: {
       id,
-      heading: 'The dial should look like this',
+      heading: follows === undefined ? 'The dial should look like this' : 'The last pass on the dial',
       drawing,
       ...defined({ follows }),
       reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,

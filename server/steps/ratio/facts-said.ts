@@ -40,11 +40,17 @@ const NOT_KNOWN: Readonly<Record<Said['notKnown'][number], string>> = {
   pushedIn: 'pushed in',
 };
 
-/** `spring light checking spring`, `lash left in .020 in`: what was put right of a set-up, fact by fact. */
+/** `lash taken up to zero`; words that have the name in them need no other: `running spring`. */
+export function factSaid(name: string, words: string): string {
+  const said = words.toLowerCase();
+  return said.includes(name) ? said : `${name} ${said}`;
+}
+
+/** `light checking spring`, `lash left in .020 in`: what was put right of a set-up, fact by fact. */
 export const factsSaid = (said: Said): string[] => [
   ...IN_WORDS.flatMap(([fact, name, words]) => {
     const value = said[fact];
-    return value === undefined ? [] : [`${name} ${sentence(words, String(value)).toLowerCase()}`];
+    return value === undefined ? [] : [factSaid(name, sentence(words, String(value)))];
   }),
   ...(said.armId === undefined ? [] : ['another arm']),
   ...said.notKnown.map((fact) => `${NOT_KNOWN[fact]} not known`),

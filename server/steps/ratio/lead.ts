@@ -1,11 +1,15 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { CallContext } from '../../call/context.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
 
 /** What the form begins with that a reading leads to, as the query of the ratio step, and the button that leads there. */
-const LEADS: Readonly<
-  Record<string, { readonly label: string; readonly query: Readonly<Record<string, string>> }>
-> = {
+interface Lead {
+  readonly label: string;
+  readonly query: Readonly<Record<string, string>>;
+}
+
+const LEADS: Readonly<Record<string, Lead>> & { readonly 'light-spring-solid-lifter': Lead } = {
   'one-more-pass': { label: 'Take the pass', query: { kind: 'valve-lift' } },
   'lash-to-zero': {
     label: 'Set up with the lash at zero',
@@ -32,6 +36,29 @@ const LEADS: Readonly<
   },
 };
 
+const FOR_MARK = 'light-spring-solid-lifter';
+
+/** The set-up that the reading is asked to be taken on was started already, and nothing was read in it yet. */
+const startedFor = ({ record }: CallContext, { cylinder, valve }: SetUp): SetUp | undefined =>
+  record.setUps.findLast(
+    ({ id, method, ...each }) =>
+      each.cylinder === cylinder &&
+      each.valve === valve &&
+      method.spring === 'light' &&
+      (method.lifter === 'solid' || method.lifter === 'locked') &&
+      !record.readings.some(({ setUpId }) => setUpId === id),
+  );
+
+const firstPassOf = ({ base }: CallContext, { id }: SetUp): string =>
+  `${base}/steps/ratio?${new URLSearchParams({ 'set-up': id, kind: 'valve-lift' })}`;
+
+/** Of a reading that may stand against a mark: what is still to be got for it; the spring is the desk's to ask for. */
+function forMark(context: CallContext, setUp: SetUp): Lead {
+  const lead = LEADS[FOR_MARK];
+  if (setUp.method.spring === 'light') return { ...lead, label: 'Set up with a solid lifter' };
+  return context.side === 'desk' ? lead : { ...lead, label: 'Set up with a light spring' };
+}
+
 /** The button that opens the form for a reading, filled in as far as it is known. */
 export function leadOf(context: CallContext, setUpId: string, asked: string): ButtonData | undefined {
   // What is missing names the valve that it is missing of behind its own name.
@@ -39,7 +66,12 @@ export function leadOf(context: CallContext, setUpId: string, asked: string): Bu
   const key = context.side === 'desk' ? { key: 'l' } : {};
   if (action === 'rocker-on-another-valve')
     return { label: 'Say where the arm sits', href: `${context.base}/steps/parts`, ...key };
-  const lead = Object.hasOwn(LEADS, action) ? LEADS[action] : undefined;
+  const setUp = context.record.setUps.find(({ id }) => id === setUpId);
+  const isForMark = action === FOR_MARK && setUp !== undefined;
+  const started = isForMark ? startedFor(context, setUp) : undefined;
+  if (started !== undefined)
+    return { label: 'Take the first pass', href: firstPassOf(context, started), ...key };
+  const lead = isForMark ? forMark(context, setUp) : Object.hasOwn(LEADS, action) ? LEADS[action] : undefined;
   if (lead === undefined) return undefined;
   const query = new URLSearchParams({ 'set-up': setUpId, ...lead.query });
   return { label: inSpoken(lead.label), href: `${context.base}/steps/ratio?${query}`, ...key };

@@ -5,7 +5,7 @@ import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
 import { ANSWER_EVENTS } from '../../records/answers/events.ts';
 import { READING_EVENTS } from '../../records/readings/events.ts';
 import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
-import { factsSaid } from './facts-said.ts';
+import { factSaid, factsSaid } from './facts-said.ts';
 
 interface Read {
   readonly setUpId: string;
@@ -30,9 +30,9 @@ export const RATIO_TOLD = {
   ...tellEvents(SET_UP_EVENTS, {
     'set-up-started': ({ number, cylinder, valve, spring, lifter, lash }) => {
       const method = [
-        `spring ${SPRINGS[spring].toLowerCase()}`,
-        `lifter ${LIFTERS[lifter].toLowerCase()}`,
-        `lash ${LASH_STATES[lash].toLowerCase()}`,
+        factSaid('spring', SPRINGS[spring]),
+        factSaid('lifter', LIFTERS[lifter]),
+        factSaid('lash', LASH_STATES[lash]),
       ];
       return {
         kind: 'note',

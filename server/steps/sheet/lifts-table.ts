@@ -89,7 +89,7 @@ export function liftsTable(
         ...extra.map((kind) => figure(row, kind)),
       ],
     })),
-    note: `Intakes are set against intakes, exhausts against exhausts; a valve is marked past ${inches(allowance('odd-beyond'))} from the median of its siblings (common practice, no published source).`,
+    note: `Intakes are set against intakes, exhausts against exhausts; a valve is marked past ${inches(allowance('odd-beyond'))} from the median of the others (common practice, no published source).`,
   };
 }
 

@@ -1,6 +1,7 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { sideOfValve, VALVES } from '../../../shared/schemas/words.ts';
+import { SIDES } from '../../../shared/sides.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
@@ -21,7 +22,7 @@ import {
 } from '../../call/report-parts.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
-import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
+import type { Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swap-said.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
@@ -31,8 +32,6 @@ import { liftsTable } from './lifts-table.ts';
 import { signed } from './sheet-tables.ts';
 import { ON_SPRING } from './sheet-text.ts';
 import { rawReadings } from './takeover.ts';
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** What no longer stands on the sheet, with the reason: it stays on record. */
 function struckOnes({ record: { sheetReadings } }: CallContext): string[] {

@@ -1,11 +1,10 @@
 import { z } from 'zod';
 import { angle } from '../../../shared/schemas/quantity-fields.ts';
+import { SIDES } from '../../../shared/sides.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { isPointerOut } from '../../mechanics/assessment/timing/readings.ts';
 import { DEGREE } from '../../mechanics/setting-order/timing.ts';
 import type { Working } from '../../records/workings/workings.ts';
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 const degrees = z.object({ value: z.number() }).transform(({ value }) => value);
 const resultOf = <Shape extends z.ZodRawShape>(shape: Shape) => z.object({ result: z.object(shape) });

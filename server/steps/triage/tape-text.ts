@@ -9,5 +9,5 @@ export const TRIAGE_TOLD = tellEvents(TRIAGE_EVENTS, {
     text: `${ENGINE_STATES[engineState]}. ${CONTACT[contact]}.`,
   }),
   'hold-set': ({ reason }) => ({ kind: 'hold', text: `Do not turn it: ${reason}` }),
-  'hold-lifted': ({ reason }) => ({ kind: 'note', text: `Hold lifted: ${reason}` }),
+  'hold-lifted': ({ reason }) => ({ kind: 'note', text: `Stop lifted: ${reason}` }),
 });

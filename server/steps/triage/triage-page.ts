@@ -30,7 +30,7 @@ export function triagePage(context: CallContext, rejected: RejectedForm | undefi
         slots: [
           choiceField(shown, 'engineState', LABELS.engineState, asked(ENGINE_STATES)),
           choiceField(shown, 'contact', LABELS.contact, asked(CONTACT), {
-            hint: 'If anything did, nobody turns it from now on: photos only, until the desk lifts the hold.',
+            hint: 'If anything did, nobody turns it from now on: photos only, until the desk lifts the stop.',
           }),
         ],
       },

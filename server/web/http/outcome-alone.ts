@@ -10,6 +10,9 @@ export function wantsOutcomeAlone(request: FastifyRequest): boolean {
   return preferred.split(/[,;]/).some((each) => /^return\s*=\s*"?minimal"?$/i.test(each.trim()));
 }
 
+/** Each ends once, whether its words came with a full stop or not. */
+const asSentence = (said: string): string => (/[.?!]$/.test(said) ? said : `${said}.`);
+
 const SAID = { 'cache-control': 'no-store', 'preference-applied': 'return=minimal' };
 
 /** It was kept, and can be seen there. */
@@ -39,7 +42,7 @@ export function refusedAlone(reply: FastifyReply, sentences: readonly string[]):
         title,
         status,
         code,
-        detail: sentences.join('. '),
+        detail: sentences.map(asSentence).join(' '),
         requestId: reply.request.id,
       }),
     );

@@ -1,10 +1,12 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { defined } from '../../../shared/defined.ts';
 import type { BenchPage, LayoutFrame, LivePage, NavPlace } from '../../../views/layout.ts';
 import type { PageContent } from '../../../views/pages/pages.ts';
 import { SKIPS } from '../../../views/pages/skips.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Deps } from '../deps.ts';
 import { pageSecurity } from '../http/security-headers.ts';
+import { pageSecret } from '../principals.ts';
 
 /** Whoever opens a page of the builder without its link, or with one that has ended. */
 const ENDED: ReadonlySet<number> = new Set([401, 403, 410]);
@@ -34,6 +36,11 @@ function liveOf(request: FastifyRequest, page: Page): { readonly live?: LivePage
   };
 }
 
+function stateOf(deps: Deps, request: FastifyRequest, { status = 200, principal }: Page): BenchPage['state'] {
+  if (!ENDED.has(status) || principal !== undefined) return 'open';
+  return pageSecret(request, deps, 'bench') === undefined ? 'closed' : 'ended';
+}
+
 /** Pages of a link, and what stands in their place where it has ended. */
 function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly bench?: BenchPage } {
   const { principal } = page;
@@ -41,8 +48,9 @@ function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly be
   const { worker, manifest, touchIcon } = deps.assets;
   return {
     bench: {
-      state: ENDED.has(page.status ?? 200) ? 'ended' : 'open',
+      state: stateOf(deps, request, page),
       ...(principal?.kind === 'builder' ? { link: principal.id } : {}),
+      ...defined({ phone: deps.config.DESK_PHONE }),
       workerHref: worker.href,
       manifestHref: manifest.href,
       touchIconHref: touchIcon.href,

@@ -75,6 +75,16 @@ describe('a gap that comes out as another by calculation', () => {
     expect(word(looked, 'gap:coil-bind:intake')).toBe('clear');
   });
 
+  test('the reading was off: it speaks against no figure any more, and is entered again or struck out', () => {
+    const off = answering(of(0.065), 'gap-against-calculated', 'found');
+    expect(word(off, 'gap:coil-bind:intake')).toBe('clear');
+    const [question] = assess(off).questions.filter(({ code }) => code === 'gap-against-calculated');
+    expect(question?.answers.map(({ label }) => label)).toEqual([
+      'The reading is off',
+      'The reading holds: the figures were gone over',
+    ]);
+  });
+
   test('read more: asked, and the others keep their word; alike it is not', () => {
     expect(asked(of(0.16), 'gap-against-calculated').map(({ weight }) => weight)).toEqual(['weak']);
     expect(word(of(0.16), 'gap:coil-bind:intake')).toBe('clear');

@@ -106,6 +106,23 @@ describe('one order for each valve', () => {
     );
   });
 
+  test('a shim that went in is in stock no more', () => {
+    // Worked by hand: 2 intake wants 2.60 + .25 − .15 = 2.70, and the one piece of that is in 1 intake.
+    const set = { moment: 'set' } as const;
+    const fitted: Line[] = [
+      ['1 intake', 0.25, 2.6],
+      ['1 intake', 0.15, 2.7, set],
+      ['2 intake', 0.25, 2.6],
+    ];
+    expect(sentences(bucket(fitted, [2.65, 2.7])).at(-1)).toContain('It wants 2.70 mm');
+    expect(sentences(bucket(fitted, [2.65, 2.7, 2.7])).at(-1)).toContain('2.70 mm from stock goes in');
+    // Out of another valve it came from no stock: 2.70 was in 2 exhaust before.
+    const moved: Line[] = [...fitted, ['2 exhaust', 0.25, 2.7], ['2 exhaust', 0.25, 2.65, set]];
+    expect(sentences(bucket(moved, [2.65, 2.7])).find((each) => each.startsWith('2 intake:'))).toContain(
+      '2.70 mm from stock goes in',
+    );
+  });
+
   test('near enough stays', () => {
     expect(sentences(bucket([['1 intake', 0.16, 2.6]]))).toEqual([
       '1 intake: 0.16 mm found, 0.15 mm wanted: near enough. Its own 2.60 mm shim stays.',

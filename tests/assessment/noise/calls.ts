@@ -121,7 +121,7 @@ export const CALLS: readonly NoiseCall[] = [
     nearest: 'lobe',
   },
   {
-    said: 'The same, and its lobe reads like its siblings.',
+    said: 'The same, and its lobe reads like the others.',
     entries: [
       nothingBroken,
       six,
@@ -231,6 +231,16 @@ export const CALLS: readonly NoiseCall[] = [
     turns: false,
     notToRun: [/^Do not run it: shut it off, and leave it off until the cause is found\.$/],
     sentence: /^Are the lifters hydraulic or solid\?$/,
+  },
+  {
+    said: 'It ticks, and nobody has said what holds its rockers: that is asked before anything of a stud.',
+    engine: { mounting: '' },
+    entries: [nothingBroken],
+    left: 'any',
+    next: 'mounting',
+    turns: false,
+    sentence: /^Are the rockers on studs, on pedestals or on a shaft\?$/,
+    checksNot: ['noise-stud', 'noise-stud-top', 'noise-set-screw', 'noise-nut-used'],
   },
   {
     said: 'A hydraulic one ticks cold, nut held; the rest nobody knows: there is no lash to read.',

@@ -25,11 +25,13 @@ export interface Played {
   faces(): Promise<ReadonlyMap<string, string>>;
 }
 
-/** What is told of the engine before anything else; left out, it has run and has solid lifters. */
+/** What is told of the engine before anything else; left out, it has run and has solid lifters and studs. */
 export interface EngineTold {
   readonly state?: string;
   /** Empty: nobody said. */
   readonly lifter?: string;
+  /** Empty: nobody said. */
+  readonly mounting?: string;
 }
 
 /** A call about an engine that stands, of which nothing but its first question was answered. */
@@ -49,8 +51,12 @@ export async function playNoise(
   const [callId, buildId] = [String(opened.id), String(opened.buildId)];
   const of = `/builds/${buildId}`;
   await send('PUT', `/calls/${callId}/triage`, { engineState: engine.state ?? 'has-run', contact: 'none' });
-  if (engine.lifter !== '')
-    await send('PUT', `${of}/spec`, { spec: { engine: { lifter: engine.lifter ?? 'solid-flat' } } }, 1);
+  const said = (name: string, told: string) => (told === '' ? {} : { [name]: told });
+  const about = {
+    ...said('lifter', engine.lifter ?? 'solid-flat'),
+    ...said('rockerMounting', engine.mounting ?? 'stud'),
+  };
+  if (Object.keys(about).length > 0) await send('PUT', `${of}/spec`, { spec: { engine: about } }, 1);
   return {
     callId,
     buildId,

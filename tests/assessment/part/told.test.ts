@@ -195,7 +195,7 @@ describe('marks of one arm, wherever they were read', () => {
     const told = buildOf([0.557, 0.557, 0.557], { arms: four, seats: [] });
     const question = assess(told).questions.find(({ code }) => code === 'arms-marked-apart');
     expect(question?.ask).toBe(
-      'The arms do not carry one ratio stamp: “1.6” on A, B and C; “1.5” on D. Are they one set?',
+      'The arms do not all have the same ratio stamp: “1.6” on A, B and C; “1.5” on D. Are they one set?',
     );
     const change = { ...told, call: { ...told.call, goal: 'clearances-after-a-change' as const } };
     expect(codesOf(change)).not.toContain('arms-marked-apart');

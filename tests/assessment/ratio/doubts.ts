@@ -86,7 +86,7 @@ export const DOUBTS: readonly Row[] = [
     // Protocol (a), a solid or a locked lifter: a 1.65 that sank .0175 in reads the same (.350 × 1.65 − .0175 = .560).
     said: 'a hydraulic lifter that is not locked, and the lift is all there: no word',
     build: readBoth([0.35, 0.35, 0.35], [0.56, 0.56, 0.56], { setUp: { lifter: 'hydraulic' } }),
-    headline: /Not set against the 1\.6 .*First: a reading on a solid or locked lifter/i,
+    headline: /Not yet set against the 1\.6 .*First: a reading on a solid or locked lifter/i,
     asksNot: ['lifter-sunk'],
     next: 'light-spring-solid-lifter',
   },

@@ -211,7 +211,7 @@ export const WHY_SHORT: readonly Row[] = [
     said: 'the running spring alone: its ratio is told as that, and set against nothing',
     build: readBoth(LOBE, [0.543, 0.543, 0.543], { setUp: { spring: 'running' } }),
     headline:
-      /1\.551 is with the running spring; level to 4 % under is ordinary there\. Not set against the 1\.6 stamped on it yet\. First: a reading on a light spring/,
+      /1\.551 ± \.\d{3} on the running spring, not yet set against the 1\.6 stamped on it\. First: a reading on a light spring/,
     words: { 'ratio:1-intake:arm-a:mark': undefined },
     next: 'light-spring-solid-lifter',
   },

@@ -78,15 +78,15 @@ export const WORD_WAITS: readonly Row[] = [
     said: 'on the running spring .117 short: no spring takes that, and the small hand comes before a light spring',
     build: uncounted(readBoth(LOBE, [0.461, 0.4615, 0.461], { card: CARD, setUp: { spring: 'running' } })),
     headline: /First: the answer to “Could one turn of the dial be missing/,
-    never: [/level to 4 % under is ordinary/],
+    never: [/on the running spring, not yet set against/],
     next: 'turn-miscounted',
   },
   {
     said: 'the same, and the count was looked at: it is said how far short it is, and not that it is ordinary',
     build: readBoth(LOBE, [0.461, 0.4615, 0.461], { card: CARD, setUp: { spring: 'running' } }),
     headline:
-      /1\.277 is with the running spring, \.11[67] in short of what the 1\.6 stamped on it makes: no spring takes/,
-    never: [/level to 4 % under is ordinary/],
+      /1\.277 ± \.\d{3} on the running spring, \.11[67] in short of what the 1\.6 stamped on it makes: no spring takes/,
+    never: [/on the running spring, not yet set against/],
     next: /./,
   },
   {

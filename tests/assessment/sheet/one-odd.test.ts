@@ -23,7 +23,7 @@ const codes = (evidence: Evidence): string[] => assess(evidence).questions.map((
 describe('low by just the card’s lash', () => {
   test('the lash of that valve is asked before its rocker, and no swap is advised', () => {
     expect(codes(LASHED)).toEqual(['lash-left-in']);
-    expect(said(LASHED)).toMatch(/5 exhaust is the odd one.*its lash makes if it was left in/);
+    expect(said(LASHED)).toMatch(/5 exhaust is the odd one.*as much as its lash, if that was left in/);
     expect(assess(LASHED).next).toMatchObject({ action: 'lash-left-in' });
     expect(assess(LASHED).details.sheet.sides.flatMap(({ odd }) => odd.map(({ swap }) => swap))).toEqual([
       undefined,
@@ -39,7 +39,7 @@ describe('low by just the card’s lash', () => {
       ],
     });
     expect(said(answer(false))).toMatch(/the rocker or its position/);
-    expect(said(answer(true))).toMatch(/5 exhaust is not set against its siblings yet.*enter it again/);
+    expect(said(answer(true))).toMatch(/5 exhaust is not set against the others yet.*enter it again/);
   });
 
   test('not by another figure than the lash, nor where its own lobe makes it', () => {

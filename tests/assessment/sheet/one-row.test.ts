@@ -33,7 +33,7 @@ describe('a valve that reads otherwise when it is read again', () => {
     const evidence = on([...low, read(5, 'intake', 'valve-lift', 0.563)]);
     expect(codes(evidence)).toContain('read-otherwise');
     expect(headlines(evidence)).toMatch(
-      /5 intake is not set against its siblings yet\. First: The valve lift of 5 intake was read \.525 in and \.563 in\. Which of them was misread\?/,
+      /5 intake is not set against the others yet\. First: The valve lift of 5 intake was read \.525 in and \.563 in\. Which of them was misread\?/,
     );
     expect(assess(evidence).next).toMatchObject({ action: 'read-otherwise', turns: true });
     expect(headlines(evidence)).not.toContain('stands out');
@@ -83,7 +83,7 @@ describe('a lobe that reads down while its valve is full', () => {
   test('one of the two was misread: it stays a stop, and that is what it says', () => {
     const [stop] = assess(on(intakes({ 5: { lobe: 0.338 } }))).stop;
     expect(stop?.sentence).toBe(
-      'Do not turn it yet: the lobe of 5 intake reads .012 in down, and its valve lifts like its siblings. One of the two was misread.',
+      'Do not turn it yet: the lobe of 5 intake reads .012 in down, and its valve lifts like the others. One of the two was misread.',
     );
     const { questions } = assess(on(intakes({ 5: { lobe: 0.338 } })));
     expect(questions.find(({ code }) => code === 'lobe-worn')?.ask).toMatch(
@@ -96,7 +96,7 @@ describe('a lobe that reads down while its valve is full', () => {
     [0.334, 0.535],
   ])('a lobe of %s whose valve is down with it, %s, is down', (lobe, lift) => {
     expect(assess(on(intakes({ 5: { lobe, lift } }))).stop[0]?.sentence).toMatch(
-      /is \.01\d in down on its siblings\.$/,
+      /is \.01\d in down on the others\.$/,
     );
   });
 });

@@ -65,7 +65,7 @@ describe('an arm that sat elsewhere by the record', () => {
     (said) => {
       const { weights, first, next } = toldBy(said);
       expect(weights).toEqual([['strong', said]]);
-      expect(first).toMatch(/^1 intake: not set against .* Was it moved\?/);
+      expect(first).toMatch(/^1 intake: not yet set against .* Was it moved\?/);
       expect(next).toBe('arm-sits-elsewhere');
     },
   );

@@ -3,11 +3,11 @@ import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { buildOf, cleanSetUp, lobe, passesOf, stamped } from './plain.ts';
 
 /** Lifts of an arm stamped 1.6 on a light spring, solid lifter, zero lash; the lobe .400 in. All invented. */
-const readAs = (lifts: readonly number[], setUp = cleanSetUp) =>
+const readAs = (lifts: readonly number[]) =>
   buildOf([], {
     arms: [stamped('1.6')],
     card: { assumedRatio: 1.6, intake: lobe(0.4), exhaust: lobe(0.42) },
-    setUps: [setUp],
+    setUps: [cleanSetUp],
     passes: passesOf('valve-lift', lifts).map((pass) => ({ ...pass, counted: true })),
   });
 
@@ -47,5 +47,28 @@ describe('how far passes may lie apart', () => {
   test('a set of 26 and more is held to the rule of 25', () => {
     const many = Array.from({ length: 40 }, (_, index) => 0.64 + (index % 2 === 0 ? 0.004 : -0.004));
     expect(lacking(many)).toEqual([]);
+  });
+});
+
+describe('a pass that stands a turn apart, on the running spring', () => {
+  const running = (lifts: readonly number[]) =>
+    assess(
+      buildOf([], {
+        card: { assumedRatio: 1.6, intake: lobe(0.4), exhaust: lobe(0.42) },
+        setUps: [{ ...cleanSetUp, spring: 'running' }],
+        passes: passesOf('valve-lift', lifts),
+      }),
+    );
+
+  test('is looked at before another spring is fitted', () => {
+    const { next, headlines } = running([0.66, 0.661, 0.66, 0.56]);
+    expect(next?.action).toMatch(/^enter-again-pass-4/);
+    expect(headlines[0]?.sentence).toContain(
+      'pass 4 entered again or struck out: it reads .560 in, one turn',
+    );
+  });
+
+  test('once it is gone the light spring is next', () => {
+    expect(running([0.66, 0.661, 0.66]).next?.action).toContain('light-spring-solid-lifter');
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PassEvidence, SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { ofRatio } from '../../../server/mechanics/assessment/missing/of-ratio.ts';
+import { ratioKnown, ratioRead } from '../../../server/mechanics/assessment/ratio/ratio.ts';
 import { explainReadings } from '../../../server/mechanics/explain-readings/explain.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read, SET_UP } from './plain-build.ts';
@@ -48,6 +50,18 @@ const first = (evidence: Evidence) => {
 const halfOf = ([low, high]: readonly [number, number]) => (high - low) / 2;
 const wordOf = (evidence: Evidence) =>
   assess(evidence).judgements.find(({ id }) => id.endsWith(':sold-as'))?.word;
+
+test('the small hand is looked at on a dial, and nowhere else', () => {
+  const sentence = (how: Partial<SetUpEvidence>) => {
+    const evidence = built({ ...CALIPER, ...how }, [0.56], [0.35]);
+    const { explained } = ratioRead(evidence, ratioKnown(evidence), []);
+    return ofRatio(evidence, explained).find(({ code }) => code.startsWith('valve-passes'))?.ask;
+  };
+  expect(sentence({})).toBe('Read the valve lift of 1 intake, three passes.');
+  expect(sentence({ tool: 'indicator' })).toBe(
+    'Read the valve lift of 1 intake, three passes, small hand first.',
+  );
+});
 
 describe('a rule', () => {
   test('±.016 on .350 and .560 is ±.0998 of ratio: 1.96 · .016/√3 · √(1 + 1.6²)/.350', () => {

@@ -47,6 +47,21 @@ describe('tip marks against the least sweep', () => {
     expect(((sweep?.high ?? 0) - (sweep?.value ?? 0)) / IN).toBeCloseTo(0.0005, 9);
   });
 
+  test('off sideways by less than ink is read to is the middle: .005, half of what two widths may differ by', () => {
+    const sideways = (off: number) =>
+      marksPart(on([mark('m', 0.04, { side: 'sideways', off: off * IN })], ARM), [RATIO]);
+    expect(sideways(0.002).questions.map(({ code }) => code)).toEqual([]);
+    expect(sideways(0.002).detail.valves[0]?.inShort?.todo).toBe(false);
+    expect(sideways(0.02).questions.map(({ code }) => code)).toEqual(['mark-sideways']);
+  });
+
+  test('a centred mark whose width has no word does not say that the pushrod may stay', () => {
+    const bare = marksPart(on([mark('m', 0.04)], { rockers: {} }), []).detail.valves[0]?.inShort;
+    expect(bare?.said).toMatch(/its width has no word yet/);
+    const judged = marksPart(on([mark('m', 0.04)], ARM), [RATIO]).detail.valves[0]?.inShort;
+    expect(judged?.said).toBe('The pushrod may stay at this length.');
+  });
+
   test('the lash is taken off once, and not from a lift that carries it: .600 − .020 = .580', () => {
     const card = { ...PLAIN.card, intake: { lobeLift: 0.375 * IN, lash: 0.02 * IN } };
     const from = (lashIn: ValveRatio['lashIn']) =>

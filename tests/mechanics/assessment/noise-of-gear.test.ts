@@ -50,8 +50,8 @@ describe('a noise in an engine that has no such part', () => {
     [
       'followers',
       { cylinders: 4, gear: 'finger-follower', lifter: 'hydraulic-flat' },
-      ['nut-lock', 'stud', 'pushrod'],
-      ['noise-stud', 'noise-pushrod'],
+      ['nut-lock', 'stud', 'pushrod', 'trunnion'],
+      ['noise-stud', 'noise-pushrod', 'noise-trunnion'],
     ],
     [
       'rockers on the cam',
@@ -79,6 +79,16 @@ describe('a noise in an engine that has no such part', () => {
     const asked = [...details.noise.questions, ...details.noise.checks].map(({ code }) => code);
     expect(asked.filter((code) => questions.includes(code))).toEqual([]);
     expect(asked).toContain('noise-oil');
+  });
+
+  test.each<[NonNullable<Evidence['engine']['gear']>, string]>([
+    ['pushrod', 'at the lifter'],
+    ['bucket', 'at the bucket'],
+    ['finger-follower', 'on the cam itself, over nose and base'],
+    ['cam-rocker', 'on the cam itself, over nose and base'],
+  ])('of a %s the lobe is read %s', (gear, where) => {
+    const { checks } = noise({ cylinders: 4, gear, lifter: 'solid-flat' }).details.noise;
+    expect(checks.find(({ code }) => code === 'lobe')?.sentence).toContain(`two like it ${where}.`);
   });
 
   test('what was answered all the same stays with its answer', () => {

@@ -37,14 +37,14 @@ function lobesSaidAt(cylinder: number, valve: ValveName, sheet = LOBES): string[
 }
 
 test('the lobe that is down is told of its own valve, and not of the other intake beside it', () => {
-  expect(lobesSaidAt(2, 'intake-2')).toEqual(['Sheet: the lobe of 2 intake 2 lifts less than its siblings']);
-  expect(lobesSaidAt(2, 'intake')).toEqual(['Sheet: the lobe of 2 intake lifts as much as its siblings']);
+  expect(lobesSaidAt(2, 'intake-2')).toEqual(['Sheet: the lobe of 2 intake 2 lifts less than the others']);
+  expect(lobesSaidAt(2, 'intake')).toEqual(['Sheet: the lobe of 2 intake lifts as much as the others']);
 });
 
 test('a second intake has first intakes among its siblings', () => {
   // Read alone of its kind, beside the first intakes of all four cylinders.
   const few = LOBES.filter(({ cylinder, valve }) => valve === 'intake' || cylinder === 3);
   expect(lobesSaidAt(3, 'intake-2', few)).toEqual([
-    'Sheet: the lobe of 3 intake 2 lifts as much as its siblings',
+    'Sheet: the lobe of 3 intake 2 lifts as much as the others',
   ]);
 });

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
-import type { Evidence, ScanEvidence, Side } from '../../../server/mechanics/assessment/evidence.ts';
+import type {
+  Evidence,
+  ScanEvidence,
+  SheetEvidence,
+  Side,
+} from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { type Kept, workingsOf } from '../../tools/record/kept-workings.ts';
 import { PLAIN } from './plain-build.ts';
@@ -85,6 +90,26 @@ describe('a cam found off its card beside a scan', () => {
     expect(gap(one)?.sentence).toMatch(/where it is now, or was the cam moved after the scan/);
   });
 
+  test('off by no more than the wheel is good to is not off: 67 and 148 peak at 107.5, against 108', () => {
+    const within = build([scanOf('one')], [drop(67, 148)]);
+    expect(asks(within)).toEqual([]);
+    expect(gap(within)?.word).toBe('clear');
+    const [peak] = assess(within).headlines.filter(({ step }) => step === 'timing');
+    expect(peak?.sentence).toMatch(
+      /^The intake peaks 107\.5° after TDC, give or take 1°: that cannot be told from the card\./,
+    );
+    expect(peak?.sentence).not.toMatch(/costs/);
+  });
+
+  test('on a call about timing what was scanned is asked before the call is said to be whole', () => {
+    const stop: Kept = ['top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }];
+    const timing = build([scanOf('one')], [stop, EARLY]);
+    const next = (evidence: Evidence) =>
+      assess({ ...evidence, call: { ...evidence.call, goal: 'cam-timing' } }).next?.action;
+    expect(next(timing)).toBe('cam-then');
+    expect(next(answered(timing, { found: false }))).not.toBe('cam-then');
+  });
+
   test('read where it was found: the two belong together, and the word stands', () => {
     const together = answered(one, { found: false });
     expect(gap(together)?.word).toBe('clear');
@@ -140,5 +165,55 @@ describe('which reading of the cam it is asked of', () => {
     expect(asks(since)).toHaveLength(1);
     expect(asks(since)[0]?.answered).toBeUndefined();
     expect(gap(since)?.word).toBeUndefined();
+  });
+});
+
+describe('a gap typed by itself is held to the same', () => {
+  const typed = (value: number, id = 'typed'): SheetEvidence => ({
+    id,
+    line: 90,
+    standing: true,
+    cylinder: 1,
+    valve: 'intake',
+    kind: 'piston-to-valve',
+    reading: { value: value * IN },
+    readAs: 'a gap',
+    tool: 'indicator',
+    spring: 'light',
+    lifter: 'solid',
+    arms: 'these',
+  });
+  const plain = (value: number, kept: readonly Kept[]): Evidence => ({
+    ...build([], kept),
+    sheet: [...PLAIN.sheet, typed(value)],
+  });
+
+  test('a cam where its card has it asks nothing, and the word stands', () => {
+    expect(asks(plain(0.13, [AS_CARD]))).toEqual([]);
+    expect(gap(plain(0.13, [AS_CARD]))?.word).toBe('clear');
+  });
+
+  test('a cam found off asks which came first, and until then there is no word', () => {
+    const one = plain(0.13, [EARLY]);
+    expect(asks(one).map(({ step, restsOn }) => [step, restsOn])).toEqual([['sheet', ['typed']]]);
+    expect(gap(one)?.word).toBeUndefined();
+    expect(gap(one)?.sentence).toMatch(/Was piston to valve of 1 intake read with the cam where it is now/);
+  });
+
+  test('read where it was found the gap counts; moved since it no longer holds', () => {
+    expect(gap(answered(plain(0.13, [EARLY]), { found: false, of: 'typed' }))?.word).toBe('clear');
+    const moved = answered(plain(0.13, [EARLY]), { found: true, of: 'typed' });
+    expect(gap(moved)?.word).toBeUndefined();
+    expect(gap(moved)?.sentence).toContain('a reading with the cam where it is now');
+  });
+
+  test('read again after it was moved, the new one counts alone; a short one stays', () => {
+    const again = (first: number) => {
+      const moved = answered(plain(first, [EARLY]), { found: true, of: 'typed' });
+      const two = { ...moved, sheet: [...moved.sheet, typed(0.125, 'two')] };
+      return gap(answered(two, { found: false, of: 'two' }));
+    };
+    expect([again(0.1)?.word, again(0.1)?.restsOn]).toEqual(['clear', ['two']]);
+    expect([again(0.06)?.word, again(0.06)?.restsOn]).toEqual(['short', ['typed']]);
   });
 });

@@ -62,7 +62,7 @@ describe('what a row is asked', () => {
     const doubt = judged(evidence, 'odd:in-doubt:5-intake');
     expect(doubt?.word).toBeUndefined();
     expect(doubt?.sentence).toBe(
-      '5 intake is not set against its siblings yet. First: Could one turn of the dial be missing?',
+      '5 intake is not set against the others yet. First: Could one turn of the dial be missing?',
     );
     const question = sheetPart(evidence).questions.find(({ code }) => code === 'turn-miscounted');
     const answers = [

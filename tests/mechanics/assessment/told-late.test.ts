@@ -39,7 +39,7 @@ describe('each fact told later', () => {
   test('all that was not said, told in one', () => {
     const { spring, lifter, lash, alignment } = cleanSetUp;
     const late = { ...readBefore(UNSAID), statements: [statement({ spring, lifter, lash, alignment })] };
-    expect(headline(readBefore(UNSAID))).toContain('not set against the 1.6 stamped on it yet');
+    expect(headline(readBefore(UNSAID))).toContain('not yet set against the 1.6 stamped on it');
     expect(headline(late)).toContain('agrees with the 1.6 stamped on it');
   });
 

@@ -135,6 +135,32 @@ describe('on a stud', () => {
     ).toBe('no-one-least');
   });
 
+  test('three lengths and more that all move the mark the other way ask what was called valley', () => {
+    const marks = [mark(0.05, 0.03, rod(7.7)), mark(0.05, 0, rod(7.75)), mark(0.05, -0.03, rod(7.8))];
+    expect(stud(...marks)).toBe('sides-swapped');
+    const [asked] = markQuestions(marks, on('stud'));
+    expect(asked?.code).toBe('marks-sides-swapped');
+    expect(asked?.ask).toMatch(/^Were valley and exhaust side swapped\?/);
+    expect(asked?.test).not.toMatch(/contradict|set each/i);
+    // One that goes the right way among them is a reading, and no name of a side.
+    expect(stud(...marks, mark(0.05, 0.02, rod(7.85)))).toBe('moved-back');
+  });
+
+  test('the narrowest is the last of three, and the curve is least before it', () => {
+    /*
+     * By hand, through .055 at 7.350, .052 at 7.300 and .075 at 7.400: slopes .06 and .40, so that it is least at
+     * 7.325 − .06 / (2 × 3.4) = 7.316; and .050 / .047 / .080 of shims 0, .05 and .1 in turn have theirs at .0344.
+     */
+    const three = [mark(0.075, 0, rod(7.4)), mark(0.055, 0, rod(7.35)), mark(0.052, 0, rod(7.3))];
+    expect(stud(...three)).toBe('up 0.015 to 7.315 by width, least');
+    expect(shaft(mark(0.08, 0, stand(0.1)), mark(0.055, 0, stand(0.05)), mark(0.052, 0, stand(0)))).toBe(
+      'up 0.02 to 0.02 by width, least',
+    );
+    // Falling steadily it is looked for further on.
+    const falling = [mark(0.095, 0, rod(7.4)), mark(0.08, 0, rod(7.35)), mark(0.062, 0, rod(7.3))];
+    expect(stud(...falling)).toBe('down 0.05 to 7.25 by width, step');
+  });
+
   test('what a builder reads is one sentence, and one question', () => {
     const marks = narrowestLast([mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8))]);
     expect(markAdvice(marks, on('stud'))).toBe(

@@ -113,7 +113,9 @@ describe('what goes before any length', () => {
       markInShort([{ width: width * IN, side: 'centred' }], context('stud', more))?.said;
     expect(of(0.02)).toMatch(/ink the whole tip/);
     expect(of(0.04)).toBe('The pushrod may stay at this length.');
-    expect(of(0.02, { leastSweep: undefined })).toBe('The pushrod may stay at this length.');
+    expect(of(0.02, { leastSweep: undefined })).toBe(
+      'Its place asks for no other length; its width has no word yet, and width goes first.',
+    );
     expect(markInShort([], context('stud'))).toBeUndefined();
   });
 });

@@ -54,8 +54,8 @@ describe('the cause of an odd valve, by the rule in the docstring', () => {
 describe('what is said of it', () => {
   test.each([
     [{ lobe: 0.342, lift: 0.5472 }, /^Valve lift \.013 in low, and the lobe \.008 in low accounts for it/],
-    [{ lift: 0.54 }, /^Valve lift \.020 in low on a lobe like its siblings’/],
-    [{ lift: 0.58 }, /^Valve lift \.020 in high on a lobe like its siblings’/],
+    [{ lift: 0.54 }, /^Valve lift \.020 in low on a lobe like the others’/],
+    [{ lift: 0.58 }, /^Valve lift \.020 in high on a lobe like the others’/],
     [
       { lobe: 0.345, lift: 0.53 },
       /^Valve lift \.030 in low; the lobe \.005 in low is part of it, but not all/,

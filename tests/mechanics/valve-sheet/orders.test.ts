@@ -10,6 +10,8 @@ describe('an order out of a text', () => {
     ['1-7-5-11-3-9-6-12-2-8-4-10', 12, [1, 7, 5, 11, 3, 9, 6, 12, 2, 8, 4, 10]],
     ['1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16', undefined, Array.from({ length: 16 }, (_, at) => at + 1)],
     ['1', 1, [1]],
+    ['one eight four three six five seven two', 8, [1, 8, 4, 3, 6, 5, 7, 2]],
+    ['One, three, four, two', undefined, [1, 3, 4, 2]],
   ])('%j of %j cylinders', (text, cylinders, order) => {
     expect(readOrder(text, cylinders)).toEqual(order);
   });

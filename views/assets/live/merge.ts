@@ -1,8 +1,11 @@
 import { Idiomorph } from 'idiomorph';
 import { holdsFormInUse, isBegunForm } from './begun.ts';
 
+/** The stop of the service; one that was said on this phone and waits stands before the page. */
+const HOLD = 'main .hold';
+
 /** What is beside the form of a page; on a page that answers a form only this is brought up to date. */
-const BESIDE = ['.tape', '.missing', '.hold', '.bar-next', '.bar-answer'] as const;
+const BESIDE = ['.tape', '.missing', HOLD, '.bar-next', '.bar-answer'] as const;
 
 const isPresence = (node: Node) => node instanceof HTMLElement && node.dataset.presence !== undefined;
 
@@ -50,7 +53,7 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
     if (from !== null && to !== null) morph(from, to);
     else if (from === null && to !== null) {
       // Only the stop may come to stand where nothing stood.
-      if (!besideOnly || part === '.hold') document.querySelector('main')?.prepend(to);
+      if (!besideOnly || part === HOLD) document.querySelector('main')?.prepend(to);
     } else from?.remove();
   }
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);

@@ -1,8 +1,13 @@
+export type LinkState = 'open' | 'ended' | 'closed';
+
+const isState = (text: string): text is LinkState => ['open', 'ended', 'closed'].includes(text);
+
 /** What a page of the builder knows of itself; undefined on every other page. */
 export interface Bench {
   /** Undefined where the page can't tell: no such step, or the link has ended. */
   readonly link: string | undefined;
-  readonly ended: boolean;
+  /** Whether it is open in this browser, has ended, or was never opened here. */
+  readonly state: LinkState;
   /** When this page was made, where it comes from what is kept on this device. */
   readonly keptAt: Date | undefined;
   /** Where the worker is that keeps pages. */
@@ -10,10 +15,10 @@ export interface Bench {
 }
 
 export function benchOf({ dataset }: HTMLElement): Bench | undefined {
-  if (dataset.bench === undefined) return undefined;
+  if (dataset.bench === undefined || !isState(dataset.bench)) return undefined;
   return {
     link: dataset.link,
-    ended: dataset.bench === 'ended',
+    state: dataset.bench,
     keptAt: dataset.kept === undefined ? undefined : new Date(dataset.kept),
     worker: dataset.worker,
   };

@@ -1,7 +1,15 @@
-import { addressOf, fieldsIn, fillForm, isKeeping } from './form.ts';
+import { addressOf, emptyForm, fieldsIn, fillForm, isKeeping } from './form.ts';
+import { asItWas } from './release.ts';
 import { changeEntry, type Entry } from './store.ts';
 
 const ASKED = 'benchcall-change';
+
+/** The entry that this page was opened to change, if any. */
+export function askedToChange(): number | undefined {
+  const asked = Number(sessionStorage.getItem(ASKED));
+  return asked > 0 ? asked : undefined;
+}
+
 const GONE = 'The form of this entry is not on the page any more. Copy its words, then delete it.';
 
 const nameOf = (fields: Entry['fields']) => fields.find(([name]) => name === 'form')?.[1];
@@ -33,6 +41,12 @@ async function putBack(entry: Entry, form: HTMLFormElement): Promise<void> {
   fillForm(form, entry.fields);
   form.dataset.changes = String(entry.id);
   leadTo(form);
+}
+
+/** Leaves an entry as it was; what was typed over it in its form goes. */
+export async function leaveChange(entry: Entry): Promise<void> {
+  for (const form of document.forms) if (form.dataset.changes === String(entry.id)) emptyForm(form);
+  await changeEntry(entry.id, { state: asItWas(entry) });
 }
 
 /** Changes an entry here, or on the page where it was typed. */

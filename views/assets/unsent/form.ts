@@ -41,6 +41,7 @@ export function emptyForm(form: HTMLFormElement): void {
   form.reset();
   renewKey(form);
   delete form.dataset.changes;
+  for (const said of form.querySelectorAll('.form-draft, .form-told')) said.remove();
   for (const field of form.querySelectorAll('input, textarea'))
     field.dispatchEvent(new Event('input', { bubbles: true }));
 }
@@ -59,11 +60,16 @@ function fill(control: Element, values: readonly string[]): void {
   }
 }
 
-/** Puts fields that were typed before back into their form, its key among them. */
-export function fillForm(form: HTMLFormElement, fields: readonly (readonly [string, string])[]): void {
+/** Puts fields that were typed before back into their form; `all` has its key and what the page put in among them. */
+export function fillForm(
+  form: HTMLFormElement,
+  fields: readonly (readonly [string, string])[],
+  which: 'all' | 'typed' = 'all',
+): void {
   for (const control of form.elements) {
     const name = control.getAttribute('name');
     if (name === null || control instanceof HTMLButtonElement) continue;
+    if (which === 'typed' && control instanceof HTMLInputElement && control.type === 'hidden') continue;
     fill(
       control,
       fields.filter(([each]) => each === name).map(([, value]) => value),

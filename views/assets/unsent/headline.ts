@@ -1,11 +1,14 @@
+import type { LinkState } from './bench.ts';
+
 /** What the lines at the top of the builder's page are made from. */
 export interface Standing {
   readonly signal: boolean;
-  /** The link has ended, or is not open in this browser. */
-  readonly ended: boolean;
+  readonly state: LinkState;
   readonly sending: boolean;
   readonly waiting: number;
   readonly refused: number;
+  /** Of those refused, how many had arrived in other words. */
+  readonly arrived: number;
   /** Typed under another link that was open in this browser. */
   readonly ofOthers: number;
 }
@@ -13,11 +16,12 @@ export interface Standing {
 const one = (count: number, single: string, many: string) => (count === 1 ? single : many);
 
 /** One line that is read in two seconds; empty where there is nothing to say. */
-export function headlineOf({ signal, ended, sending, waiting, refused, ofOthers }: Standing): string {
+export function headlineOf({ signal, state, sending, waiting, refused, ofOthers }: Standing): string {
   const lost = waiting + refused;
-  if (ended) return lost === 0 ? 'This link has ended.' : `This link has ended. ${lost} not sent.`;
+  if (state === 'ended')
+    return lost === 0 ? 'This link has ended.' : `This link has ended. ${lost} not sent.`;
   const said = [
-    ...(signal ? [] : ['No signal.']),
+    ...(signal || state === 'closed' ? [] : ['No signal.']),
     ...(waiting === 0 ? [] : [signal && sending ? `Sending ${waiting}.` : `${waiting} not sent yet.`]),
     ...(refused === 0 ? [] : [`${refused} ${one(refused, 'was', 'were')} not taken.`]),
     ...(ofOthers === 0 ? [] : [`${ofOthers} of another link not sent.`]),
@@ -26,13 +30,18 @@ export function headlineOf({ signal, ended, sending, waiting, refused, ofOthers 
 }
 
 /** What follows from it. */
-export function hintOf({ signal, ended, waiting, refused, ofOthers }: Standing): string {
-  if (ended)
+export function hintOf({ signal, state, waiting, refused, arrived, ofOthers }: Standing): string {
+  if (state === 'ended')
     return waiting + refused === 0
-      ? 'Ask the desk for a new one.'
-      : 'Copy them, and tell the desk. If the link still runs, open it again and they are sent.';
+      ? 'Nothing more is kept. Ask the desk for a new one.'
+      : 'Nothing more is kept. Copy these and tell the desk; ask for a new link.';
+  if (arrived > 0)
+    return arrived === refused
+      ? 'It is on record as it was first sent. Correct it there, then delete it here.'
+      : 'Each entry says whether it is on record. Correct what is, change or delete the rest.';
   if (refused > 0) return 'Nothing of these was kept. Change them, or delete them.';
   if (ofOthers > 0) return 'Open that link again to send them, or copy them.';
+  if (state === 'closed') return waiting === 0 ? '' : 'Open your link again and they are sent.';
   if (signal) return '';
   return waiting === 0
     ? 'Go on: what you enter waits on this phone.'

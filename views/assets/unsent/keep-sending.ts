@@ -16,7 +16,7 @@ export function heardFrom({ stopped, outcomes }: Sent): boolean {
 export function keepSending(
   link: string,
   around: { before(): void; after(sent: Sent): void },
-): { soon(): void } {
+): { soon(): void; now(): void } {
   let wait = FIRST_MS;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -50,5 +50,5 @@ export function keepSending(
     if (!document.hidden && hasSignal()) now();
   });
   now();
-  return { soon };
+  return { soon, now };
 }

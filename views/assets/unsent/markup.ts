@@ -1,3 +1,4 @@
+import type { LinkState } from './bench.ts';
 import type { Entry } from './store.ts';
 
 /** The markup that the page brings along, so that what a script shows looks as the service's own parts do. */
@@ -5,6 +6,8 @@ export interface Markup {
   readonly section: HTMLElement;
   readonly entry: HTMLElement;
   readonly line: HTMLElement;
+  readonly stop: HTMLElement;
+  readonly strip: HTMLElement;
 }
 
 export function markupHere(): Markup | undefined {
@@ -12,8 +15,10 @@ export function markupHere(): Markup | undefined {
   const section = made?.querySelector<HTMLElement>('.unsent');
   const entry = section?.querySelector<HTMLElement>('.unsent-entry');
   const line = made?.querySelector<HTMLElement>('.tape-line');
-  if (!section || !entry || !line) return undefined;
-  return { section, entry, line };
+  const stop = made?.querySelector<HTMLElement>('.own-stop');
+  const strip = made?.querySelector<HTMLElement>('.unsent-strip');
+  if (!section || !entry || !line || !stop || !strip) return undefined;
+  return { section, entry, line, stop, strip };
 }
 
 /** Puts text into the part of an element; a part that is not there is none of this markup. */
@@ -29,13 +34,14 @@ const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-dig
 export const clock = (at: number | Date): string => CLOCK.format(at);
 
 /** Where an entry is. */
-export function placeOf(entry: Entry, link: string | undefined): string {
+export function placeOf(entry: Entry, link: string | undefined, state: LinkState): string {
   if (entry.state === 'refused' || entry.state === 'handed') return 'not taken';
   if (entry.state === 'changing') return 'held back while you change it';
   if (link !== undefined && entry.link !== link) return 'not sent, of another link';
+  if (state === 'ended') return entry.tried ? 'no answer came, may have arrived' : 'not sent';
   return entry.tried ? 'no answer yet, may have arrived' : 'not sent yet';
 }
 
 /** Where an entry is, and since when. */
-export const stateOf = (entry: Entry, link: string | undefined): string =>
-  `${placeOf(entry, link)}, ${clock(entry.at)}`;
+export const stateOf = (entry: Entry, link: string | undefined, state: LinkState): string =>
+  `${placeOf(entry, link, state)}, ${clock(entry.at)}`;

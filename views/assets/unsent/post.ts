@@ -5,7 +5,14 @@ export type Outcome =
   | { readonly kind: 'kept'; readonly location: string }
   /** Nothing is kept by this form: it shows something, on a page. */
   | { readonly kind: 'shown' }
-  | { readonly kind: 'refused'; readonly why: string }
+  | {
+      readonly kind: 'refused';
+      readonly why: string;
+      /** An earlier sending of it had arrived. */
+      readonly arrived: boolean;
+      /** A stop stands. */
+      readonly held: boolean;
+    }
   /** This browser speaks for the link no longer. */
   | { readonly kind: 'ended' }
   /** No answer, or one that says to come again. */
@@ -25,12 +32,21 @@ function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }
 
-async function whyOf(response: Response): Promise<string> {
+/** A sentence as it stands on a page: a capital first, one full stop. */
+function asSentence(said: string): string {
+  const text = said.trim();
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?!]$/.test(text) ? '' : '.'}`;
+}
+
+async function refusalOf(response: Response): Promise<Outcome> {
   const problem: unknown = await response.json().catch(() => undefined);
-  if (!isRecord(problem)) return `The service refused it (${response.status}).`;
-  if (problem.code === 'key-reused') return ARRIVED;
-  const said = text(problem.detail) || text(problem.title);
-  return /[.?]$/.test(said) ? said : `${said}.`;
+  if (!isRecord(problem)) {
+    const why = `The service refused it (${response.status}).`;
+    return { kind: 'refused', why, arrived: false, held: false };
+  }
+  const arrived = problem.code === 'key-reused';
+  const why = arrived ? ARRIVED : asSentence(text(problem.detail) || text(problem.title));
+  return { kind: 'refused', why, arrived, held: problem.code === 'held' };
 }
 
 async function outcomeOf(response: Response): Promise<Outcome> {
@@ -40,7 +56,7 @@ async function outcomeOf(response: Response): Promise<Outcome> {
   if (status === 401 || status === 403 || status === 410) return { kind: 'ended' };
   // Any other answer is about this entry: one that the service stumbles over must not hold up those behind it.
   if (COME_AGAIN.has(status)) return { kind: 'later', signal: true };
-  return { kind: 'refused', why: await whyOf(response) };
+  return refusalOf(response);
 }
 
 /** Posts what a form holds, for its outcome alone. */

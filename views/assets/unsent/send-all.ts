@@ -1,3 +1,4 @@
+import { lineUp } from './line-up.ts';
 import { type Outcome, postEntry } from './post.ts';
 import { allEntries, type Entry, settleEntry } from './store.ts';
 import { tellOthers } from './tell.ts';
@@ -19,19 +20,28 @@ function alone<T>(work: () => Promise<T>): Promise<T> {
   return 'locks' in navigator ? navigator.locks.request(LOCK, work) : work();
 }
 
-const nextAfter = async (id: number): Promise<Entry | undefined> =>
-  (await allEntries()).find((entry) => entry.id > id && entry.state === 'waiting');
+/** Looked up each time: a stop that is said meanwhile is the next one. */
+const nextBut = async (done: ReadonlySet<number>): Promise<Entry | undefined> =>
+  lineUp(await allEntries()).find((entry) => entry.state === 'waiting' && !done.has(entry.id));
 
 const SHOWS_ONLY = 'This form keeps nothing, it only shows a result. Press it again on its page.';
 
 async function settle(entry: Entry, outcome: Outcome): Promise<void> {
   if (outcome.kind === 'kept') await settleEntry(entry, 'gone');
-  else if (outcome.kind === 'refused') await settleEntry(entry, { state: 'refused', refusal: outcome.why });
+  else if (outcome.kind === 'refused')
+    await settleEntry(entry, {
+      state: 'refused',
+      refusal: outcome.why,
+      arrived: outcome.arrived,
+      held: outcome.held,
+    });
   else if (outcome.kind === 'shown') await settleEntry(entry, { state: 'refused', refusal: SHOWS_ONLY });
+  // The service has answered, so this sending did not arrive; of an earlier one nobody knows.
+  else if (outcome.kind === 'ended') await settleEntry(entry, { tried: entry.tried });
 }
 
 /**
- * Sends what waits, in order, one after the other. A refusal stops nothing: what comes after it was typed without
+ * Sends what waits, a stop first, then in order, one after the other. A refusal stops nothing: what comes after it was typed without
  * knowing it, names only what the service had already, and is judged by the service on its own. No answer stops all,
  * so that nothing overtakes what may still be on its way.
  */
@@ -40,7 +50,9 @@ export function sendAll(link?: string): Promise<Sent> {
     const outcomes = new Map<number, Outcome>();
     /** Links that this browser does not speak for: what was typed under another one still goes. */
     const over = new Set<string>();
-    for (let entry = await nextAfter(0); entry !== undefined; entry = await nextAfter(entry.id)) {
+    const done = new Set<number>();
+    for (let entry = await nextBut(done); entry !== undefined; entry = await nextBut(done)) {
+      done.add(entry.id);
       if (over.has(entry.link) || (link !== undefined && entry.link !== link)) continue;
       // What never left this device can't have arrived: it may be changed and deleted without a doubt.
       if (!navigator.onLine) return { outcomes, stopped: { kind: 'later', signal: false } };

@@ -1,14 +1,16 @@
-import type { Bench } from './bench.ts';
+import type { Bench, LinkState } from './bench.ts';
 import { startChange } from './changing.ts';
 import { headlineOf, hintOf, type Standing } from './headline.ts';
 import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
+import { offerSending, stopStands } from './send-again.ts';
 import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
 
 /** What the whole page knows beside the entries. */
-export type Now = Pick<Standing, 'signal' | 'ended' | 'sending'>;
+export type Now = Pick<Standing, 'signal' | 'state' | 'sending'>;
 
 const SURE = 'Delete for good';
+const MAY_BE_THERE = 'It may have arrived: if so it is struck out there, not here.';
 
 function button(within: Element, does: string): HTMLButtonElement | null {
   return within.querySelector<HTMLButtonElement>(`button[data-do=${does}]`);
@@ -20,6 +22,7 @@ function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
   press?.addEventListener('click', () => {
     if (press.textContent !== SURE) {
       press.textContent = SURE;
+      if (entry.tried && entry.state !== 'refused') put(item, '.unsent-why', MAY_BE_THERE);
       return;
     }
     deleteEntry(entry.id).then(() => {
@@ -34,11 +37,12 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   item.dataset.entry = String(entry.id);
   put(item, '.unsent-pressed', entry.pressed);
   put(item, '.unsent-typed', entry.typed);
-  put(item, '.unsent-state', stateOf(entry, bench.link));
+  put(item, '.unsent-state', stateOf(entry, bench.link, now.state));
   put(item, '.unsent-why', entry.state === 'refused' ? (entry.refusal ?? '') : '');
   const change = button(item, 'change');
-  if (change !== null) change.hidden = now.ended || entry.link !== bench.link;
+  if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));
+  offerSending(item, entry, changed);
   offerDeleting(entry, item, changed);
   return item;
 }
@@ -48,11 +52,11 @@ function fillList(
   list: Element,
   entries: readonly Entry[],
   item: (entry: Entry) => HTMLElement,
-  ended: boolean,
+  state: string,
 ): void {
   const here = new Map([...list.children].map((each) => [each.getAttribute('data-shows'), each]));
   const next = entries.map((entry) => {
-    const shows = JSON.stringify([entry, ended]);
+    const shows = JSON.stringify([entry, state, stopStands()]);
     const made = here.get(shows) ?? item(entry);
     made.setAttribute('data-shows', shows);
     return made;
@@ -66,7 +70,8 @@ function fillList(
 const standingOf = (entries: readonly Entry[], bench: Bench, now: Now): Standing => {
   const own = entries.filter((entry) => bench.link === undefined || entry.link === bench.link);
   const refused = own.filter(({ state }) => state === 'refused').length;
-  return { ...now, refused, waiting: own.length - refused, ofOthers: entries.length - own.length };
+  const arrived = own.filter((entry) => entry.state === 'refused' && entry.arrived === true).length;
+  return { ...now, refused, arrived, waiting: own.length - refused, ofOthers: entries.length - own.length };
 };
 
 /** The words of every entry, for a message to the desk. */
@@ -84,19 +89,23 @@ export function showUnsent(
 ): void {
   const standing = standingOf(entries, bench, now);
   const title = headlineOf(standing);
-  const from = bench.keptAt === undefined || now.signal ? '' : ` This page is from ${clock(bench.keptAt)}.`;
-  section.hidden = title === '';
+  const from =
+    bench.keptAt === undefined || now.signal || now.state !== 'open'
+      ? ''
+      : ` This page is from ${clock(bench.keptAt)}.`;
+  // A page that stands in the place of an ended link says so itself.
+  section.hidden = title === '' || (bench.state !== 'open' && entries.length === 0);
   put(section, '.unsent-title', title);
   put(section, '.unsent-hint', `${hintOf(standing)}${from}`.trim());
   const list = section.querySelector('.unsent-list');
-  if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.ended);
+  if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.state);
   const copy = button(section, 'copy');
-  const toTake = now.ended || standing.ofOthers > 0;
+  const toTake = now.state !== 'open' || standing.ofOthers > 0;
   if (copy !== null) copy.hidden = !toTake || entries.length === 0 || !('clipboard' in navigator);
 }
 
 /** Each entry also where it will be seen once it is kept: at the end of the tape. */
-export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench): void {
+export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench, state: LinkState): void {
   for (const old of document.querySelectorAll('.tape-unsent')) old.remove();
   const strip = document.querySelector('.tape-window');
   if (strip === null) return;
@@ -106,7 +115,7 @@ export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench
       const line = copyOf(made.line);
       line.id = `line-unsent-${entry.id}`;
       put(line, '.tape-entry > span', `${entry.pressed}: ${entry.typed}`);
-      put(line, '.tape-place', placeOf(entry, bench.link));
+      put(line, '.tape-place', placeOf(entry, bench.link, state));
       put(line, '.tape-who', clock(entry.at));
       return line;
     });

@@ -23,8 +23,12 @@ export interface Entry {
   readonly state: 'waiting' | 'changing' | 'handed' | 'refused';
   /** It was sent before and no answer came: it may have arrived. */
   readonly tried: boolean;
-  /** Why it was refused, in the service's words. */
+  /** Why it was refused, in the service's words; empty once it was changed. */
   readonly refusal?: string;
+  /** It was refused because it had arrived before, in other words. */
+  readonly arrived?: boolean;
+  /** It was refused because a stop stood. */
+  readonly held?: boolean;
 }
 
 export type NewEntry = Omit<Entry, 'id'>;

@@ -1,12 +1,17 @@
+import { dropDraft } from './drafts.ts';
 import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping } from './form.ts';
+import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
 import { sendAll } from './send-all.ts';
 import { addEntry, allEntries, changeEntry, deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
-import { typedIn, wordsOn } from './words.ts';
+import { nameOf, typedIn } from './words.ts';
 
 /** Somebody who has pressed a button waits this long to see what became of it; then the entry waits alone. */
 const PATIENCE_MS = 8_000;
+
+/** A stop was said on this page: it is shown before it is sent. */
+export const STOP_SAID = 'stop-said';
 
 /** Forms that the browser is to send by itself. */
 const passing = new WeakSet<HTMLFormElement>();
@@ -39,7 +44,7 @@ async function keep(form: HTMLFormElement, link: string, pressed: HTMLElement | 
     action: addressOf(form),
     page: ownPage(),
     fields: fieldsIn(dataOf(form, pressed)),
-    pressed: wordsOn(pressed ?? form.querySelector('button')),
+    pressed: nameOf(form, pressed ?? form.querySelector('button')),
     typed: typedIn(form),
     at: Date.now(),
     state: 'waiting',
@@ -48,7 +53,7 @@ async function keep(form: HTMLFormElement, link: string, pressed: HTMLElement | 
   const id = Number(form.dataset.changes);
   if (id > 0) {
     const { tried: _, ...change } = entry;
-    if (await changeEntry(id, change)) return { ...entry, id };
+    if (await changeEntry(id, { ...change, refusal: '', arrived: false })) return { ...entry, id };
   }
   return addEntry(entry);
 }
@@ -69,7 +74,10 @@ async function elsewhere({ id, page }: Entry): Promise<Outcome | undefined> {
 
 async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLElement | null) {
   const entry = await keep(form, link, pressed);
+  // From here on it is kept as an entry.
+  dropDraft(link, form);
   tellOthers();
+  if (isStop(entry)) document.dispatchEvent(new Event(STOP_SAID));
   const sent = await soon(sendAll(link));
   const outcome = sent?.outcomes.get(entry.id) ?? sent?.stopped ?? (await elsewhere(entry));
   if (outcome?.kind === 'kept') goTo(outcome.location);
@@ -94,7 +102,7 @@ async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLEleme
  */
 export function sendByScript(
   link: string,
-  done: (outcome: Outcome | undefined, file: boolean) => void,
+  done: (outcome: Outcome | undefined, file: boolean, form: HTMLFormElement) => void,
 ): void {
   document.addEventListener('submit', (event) => {
     const form = event.target;
@@ -107,7 +115,7 @@ export function sendByScript(
     const { submitter } = event;
     (file ? sendFile(form, link, submitter) : sendEntry(form, link, submitter))
       .then(
-        (outcome) => done(outcome, file),
+        (outcome) => done(outcome, file, form),
         // A browser that keeps nothing, in a private window for one: the form goes as it would without a script.
         () => passOn(form, submitter),
       )

@@ -41,13 +41,18 @@ function said(control: Filled): string {
   return `${labelOf(control)}: ${plain(control.value)}`;
 }
 
-/** A form of few fields is told whole; of a long one only what was typed into it. */
+/** Which cylinder, valve and arm, and how it was read: told also where the form began with it. */
+const isPlace = ({ name }: Filled): boolean =>
+  /(^|\.)(cylinder|valve|kind|armId|method|spring|lifter|lash|tool)$/.test(name);
+
+/** A form of few fields is told whole; of a long one what it is of, and what was typed into it. */
 const FEW = 6;
 
 /** What a form holds, in the words that are on it. */
 export function typedIn(form: HTMLFormElement): string {
   const filled = [...form.elements].filter(isFilled);
-  const told = filled.length <= FEW ? filled : filled.filter((control) => !isAsMade(control));
+  const told =
+    filled.length <= FEW ? filled : filled.filter((control) => isPlace(control) || !isAsMade(control));
   return told.map(said).join('; ');
 }
 
@@ -57,4 +62,10 @@ export function wordsOn(button: Element | null): string {
   if (!(copy instanceof Element)) return '';
   for (const key of copy.querySelectorAll('kbd')) key.remove();
   return plain(copy.textContent);
+}
+
+/** What an entry is called: by the title of its form, without the word of its button. */
+export function nameOf(form: HTMLFormElement, pressed: Element | null): string {
+  const title = plain(form.querySelector('h2')?.textContent).replace(/^(keep|add|put) (an?|the) /i, '');
+  return title === '' ? wordsOn(pressed) : `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
 }

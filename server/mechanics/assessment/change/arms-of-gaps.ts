@@ -10,6 +10,7 @@ const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap 
 
 /** The plan whose arms a gap was read with; of a gap read with what is on the engine now, none. */
 function planOfGap(entry: SheetEvidence, evidence: Evidence): number | 'fitted' | undefined {
+  if (entry.comesOff === true) return 'fitted';
   const told = armsOf(entry, evidence, soldThen(entry, evidence));
   if (told !== undefined) return told;
   // While a ratio is still being chosen there is nothing of it to read on the engine.

@@ -10,11 +10,13 @@ import { gapCalculations } from './gap-calculations.ts';
 import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
 import { notKnownHeadline } from './not-known.ts';
+import { plannedOnAsked } from './planned-on.ts';
 import { forSide, plansOf } from './plans.ts';
 import { pushrodPair } from './pushrod-read-with.ts';
+import { putOnLaterAsked } from './put-on-later.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { sameRatioHeadlines } from './same-ratio.ts';
-import { soldThenAsked } from './sold-then.ts';
+import { soldThenAsked, withSoldThen } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
 import { studsTold } from './studs.ts';
@@ -65,6 +67,8 @@ export function changePart(
     ...ofSprings,
     ...ofWorked,
     ...(isMadeByRatio(read) ? soldThenAsked(read) : []),
+    ...putOnLaterAsked(read),
+    ...plannedOnAsked(withSoldThen(read)),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
     ...studs.questions,

@@ -1,9 +1,8 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
-import type { Evidence, Side } from '../evidence.ts';
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
+import type { Evidence } from '../evidence.ts';
 
 /**
  * Valve and piston come closest some 10° from top dead centre, far from full lift: a lobe that stood this near to its whole

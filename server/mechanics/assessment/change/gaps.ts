@@ -48,14 +48,17 @@ const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head']
 /** What has to be known before a calculated gap may be judged. */
 function heldBy(name: GapName, asked: GapsAsked): string[] {
   const { evidence, after, before, moved } = asked;
-  const from = before.find(({ entry }) => entry.kind === name)?.entry;
+  const read = before.find(({ entry }) => entry.kind === name);
+  const from = read?.entry;
   return [
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? ['the setting of the lash that was left in, or a reading at zero lash']
       : []),
     ...(isEither(name, asked) && evidence.rockers.pivotToTip === undefined ? [WHICH_ARMS] : []),
-    ...(from === undefined ? [] : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? [])]),
+    ...(from === undefined
+      ? []
+      : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? read?.cam?.needs ?? [])]),
     ...(name === 'piston-to-valve' ? scanGoesOn(from?.scan?.needs ?? [], moved) : []),
   ];
 }

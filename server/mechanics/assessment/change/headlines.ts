@@ -4,7 +4,7 @@ import { firstSaid } from '../common/first-said.ts';
 import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
-import { gapToldAtWorst, gapToldShort } from './told.ts';
+import { gapToldAtWorst } from './told.ts';
 
 const titleOf = ({ members: [{ gap }] }: GapGroup): string => gap.title.toLowerCase();
 
@@ -20,10 +20,10 @@ function ratioOf({ members }: GapGroup): string | undefined {
   return ratios.length > 1 || members[0].detail.plan !== undefined ? undefined : ratios[0];
 }
 
-/** `room to coil bind on 1 and 3 intake: short, at worst .041 in ± .006, calculated, against .060 in` */
+/** `room to coil bind on 1 and 3 intake: short, at worst .035 in (.041 to be expected), calculated, against .060 in` */
 function groupSaid(group: GapGroup, shared: string | undefined): string {
   const [{ gap }, ...others] = group.members;
-  const told = others.length > 0 ? gapToldAtWorst(gap) : gapToldShort(gap);
+  const told = gapToldAtWorst(gap, others.length > 0);
   const place = shared === undefined ? where(group) : placesSaid(group.members);
   return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${told}`;
 }
@@ -122,7 +122,7 @@ export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
       const [{ gap }, ...others] = members;
       if (word !== 'short' || gap.ofSheet === true) return [];
       const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
-      const told = others.length > 0 ? gapToldAtWorst(gap) : gapToldShort(gap);
+      const told = gapToldAtWorst(gap, others.length > 0);
       return [
         {
           id: `not-to-run:gap-short:${name}${touching ? ':touching' : ''}${key}`,

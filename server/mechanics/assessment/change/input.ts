@@ -4,6 +4,8 @@ import type { ValvePlace } from '../evidence.ts';
 export interface ValveRatio extends ValvePlace {
   readonly setUpId: string;
   readonly armId?: string;
+  /** Of an arm that nobody named, and that came off for the one on record. */
+  readonly comesOff?: true;
   /** What the arms that are off since were sold as, where it was read with one of them. */
   readonly soldAsThen?: number;
   readonly value: number;

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
 import type { ConsequenceInput, LimitFigure } from '../../consequences/types.ts';
 import type { GapBounds } from '../common/gap-said.ts';
@@ -93,7 +94,7 @@ export function knownInput(
     side,
     ...given('lobeLift', lobeLift),
     ...given('lash', lashInForce(evidence, side, place)),
-    ...(lifter === undefined ? {} : { lifter: lifter.startsWith('solid') ? 'solid' : 'hydraulic' }),
+    ...(lifter === undefined ? {} : { lifter: isSolidLifter(lifter) ? 'solid' : 'hydraulic' }),
     ...defined({ mounting: engine.mounting }),
     spring: springs,
     crank: engine,

@@ -4,6 +4,7 @@ import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { inches, listed, nominalSaid } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { Variants } from './spread.ts';
@@ -35,12 +36,10 @@ interface Known {
   readonly card?: ChangeRatio;
 }
 
-const SAME = 0.0005;
-
 /** Arms of one name: stated alike, or measured as arms of that name come out. */
 function isAlike(now: ChangeRatio, nominal: number | undefined, other: ChangeRatio): boolean {
   const name = nominal ?? (now.from === 'measured' ? undefined : now.value);
-  if (name !== undefined && other.from !== 'measured') return Math.abs(name - other.value) < SAME;
+  if (name !== undefined && other.from !== 'measured') return sameRatio(name, other.value);
   const { under, over } = PLANNED_RATIO;
   const [one, two] = name === undefined ? [other.value, now.value] : [name, other.value];
   return two >= one * (1 - under) && two <= one * (1 + over);

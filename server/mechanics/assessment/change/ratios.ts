@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
@@ -16,7 +17,7 @@ import {
   stampedOn,
 } from './stated-ratios.ts';
 
-const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 0.0005;
+const same = (a: number | undefined, b: number): boolean => a !== undefined && sameRatio(a, b);
 
 /** Which plan something was read with the arms of, or those fitted before; unknown where nothing tells. */
 export function armsOf(

@@ -1,4 +1,4 @@
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
@@ -13,6 +13,21 @@ const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
   'retainer-to-seal': 'retainer to seal with the valve shut',
   'pushrod-to-head': 'the same gap with the arms before, and pivot to tip',
 };
+
+/** Of the two exactly one is off, or both were looked at and are right. */
+const CHOICES: readonly AnswerChoice[] = [
+  {
+    code: 'found',
+    label: 'The reading is off',
+    changes:
+      'It is entered again, or struck out with the reason; what is calculated from the same figures is in doubt no more.',
+  },
+  {
+    code: 'not-found',
+    label: 'The reading holds: the figures were gone over',
+    changes: 'The reading counts; a figure that is off is put right where it was entered.',
+  },
+];
 
 type Worked = Pick<ChangeDetail, 'about' | 'gaps' | 'plan'>;
 
@@ -46,7 +61,13 @@ export function readAgainstWorked(evidence: Evidence, details: readonly Worked[]
             byLooking: true,
             restsOn: [...gap.restsOn],
           },
-          { about, step: 'consequences', among: `${keyOf(about)}-${gap.name}`, answers: evidence.answers },
+          {
+            about,
+            step: 'consequences',
+            among: `${keyOf(about)}-${gap.name}`,
+            answers: evidence.answers,
+            choices: CHOICES,
+          },
         ),
       ];
     }),
@@ -58,7 +79,8 @@ export function untilWorkedIsSure<Detail extends Worked>(
   details: readonly Detail[],
   questions: readonly AssessedQuestion[],
 ): Detail[] {
-  const doubted = questions.filter(inDoubt);
+  // Where the reading itself was found to be off it speaks against no figure.
+  const doubted = questions.filter((question) => inDoubt(question) && question.answered?.found !== true);
   if (doubted.length === 0) return [...details];
   const isDoubted = (gap: ChangeGap): boolean =>
     gap.after?.basis === 'calculated' && doubted.some(({ id }) => id.includes(`-${gap.name}:`));

@@ -1,8 +1,7 @@
 import type { Headline } from '../assessment.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, placesSaid } from './groups.ts';
-
-const SAME = 0.0005;
 
 /** The plan is what was there before: stated alike, since two arms that are measured always differ. */
 const isSame = ({ plan, before, after }: ChangeDetail): boolean =>
@@ -10,7 +9,7 @@ const isSame = ({ plan, before, after }: ChangeDetail): boolean =>
   before !== undefined &&
   before.from !== 'measured' &&
   after?.from === 'planned' &&
-  Math.abs(before.value - plan) < SAME;
+  sameRatio(before.value, plan);
 
 /** A plan that changes nothing is said to. */
 export function sameRatioHeadlines(details: readonly ChangeDetail[]): Headline[] {

@@ -3,7 +3,7 @@ import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { listed, nominalSaid } from '../common/said.ts';
+import { counted, listed, nominalSaid } from '../common/said.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SetUpEvidence, SheetEvidence } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
@@ -55,9 +55,6 @@ function ratiosOfThen(evidence: Evidence): SetUpEvidence[] {
   );
   return evidence.setUps.filter(({ id }) => now.has(id));
 }
-
-const counted = (one: string, count: number): string[] =>
-  count === 0 ? [] : [count === 1 ? `a ${one}` : `${count} ${one}s`];
 
 function askedOf(then: number, evidence: Evidence): AssessedQuestion {
   const { passes } = evidence;

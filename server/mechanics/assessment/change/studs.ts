@@ -2,9 +2,10 @@ import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { studCautions } from '../../consequences/cautions.ts';
 import { STUD_LOAD } from '../../kit/allowances.ts';
+import { loadSaid } from '../../kit/say-inches.ts';
 import { LBF } from '../../kit/si.ts';
 import type { AssessedQuestion, Headline, NotToRun } from '../assessment.ts';
-import { nominalSaid } from '../common/said.ts';
+import { listed, nominalSaid, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail } from './detail.ts';
 import { type OpenLoad, studsAsked } from './stud-asked.ts';
@@ -38,6 +39,18 @@ function loadsOf(details: readonly Worked[]): readonly PlanLoad[] {
     })
     .toSorted((a, b) => b.load.high - a.load.high || (b.plan ?? 0) - (a.plan ?? 0));
   return all.filter(({ plan }, at) => all.findIndex((each) => each.plan === plan) === at);
+}
+
+/** What the springs open at with the other plans: dropping one plan does not bring it up. */
+function othersSaid(loads: readonly PlanLoad[]): string {
+  const said = loads
+    .slice(1)
+    .flatMap(({ plan, load }) =>
+      plan === undefined || load.value < STUD_LOAD.from * LBF
+        ? []
+        : [`with the planned ${nominalSaid(plan)} at up to ${loadSaid(load.high)}`],
+    );
+  return said.length === 0 ? '' : ` ${upperFirst(listed(said))}.`;
 }
 
 interface Asked extends PlanLoad {
@@ -85,7 +98,7 @@ export function studsTold(evidence: Evidence, details: readonly Worked[]): Studs
   const isAllowed = asked[0]?.question.answered?.found === false;
   const withPlan =
     loads.length > 1 && most.plan !== undefined ? `With the planned ${nominalSaid(most.plan)} t` : 'T';
-  const sentence = said.replace(/^T/, withPlan);
+  const sentence = `${said.replace(/^T/, withPlan)}${othersSaid(loads)}`;
   return {
     ...nothing,
     questions: asked.map(({ question }) => question),

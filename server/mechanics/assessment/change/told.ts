@@ -2,15 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
-import {
-  bareInches,
-  inches,
-  limitSaid,
-  listed,
-  nominalSaid,
-  subjectSaid,
-  upperFirst,
-} from '../common/said.ts';
+import { bareInches, limitSaid, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
@@ -37,7 +29,7 @@ const WOULD: Readonly<Record<GapName, readonly [before: string, behind: string]>
 };
 
 /** `the spring would go solid .012 in ± .006 before full lift` */
-export function touchSaid(name: GapName, gap: GapBounds): string {
+function touchSaid(name: GapName, gap: GapBounds): string {
   const [before, behind] = WOULD[name];
   return `${before} ${overlapSaid(gap)}${behind}`;
 }
@@ -50,13 +42,21 @@ export function gapToldShort({ name, after, limit }: ChangeGap): string {
     : `${gapSaid(after)}, ${after.basis}, against ${limitSaid(limit.value)}`;
 }
 
-/** Of several valves the least that it can be stands first: `at worst .103 in (.129 to be expected), calculated, against .060 in`. */
-export function gapToldAtWorst(gap: ChangeGap): string {
-  const { after, limit } = gap;
+/**
+ * Of several valves always the least that the gap can be, of one alone where that end is under the limit and the figure
+ * that is expected is not: `at worst .072 in (.103 to be expected), calculated, against .080 in`, `at worst the valve
+ * would be .026 in into the piston (.055 of room to be expected)`.
+ */
+export function gapToldAtWorst(gap: ChangeGap, several: boolean): string {
+  const { after, limit, name } = gap;
   const { value, low } = after ?? {};
-  if (after === undefined || value === undefined || low === undefined || low < 0)
-    return `at worst ${gapToldShort(gap)}`;
-  return `at worst ${inches(low)} (${bareInches(value)} to be expected), ${after.basis}, against ${limitSaid(limit.value)}`;
+  if (after === undefined || value === undefined || low === undefined) return gapToldShort(gap);
+  const lowDecides = low < limit.value && value >= limit.value;
+  if (!several && !lowDecides) return gapToldShort(gap);
+  const into = touches({ value: low });
+  const least = into ? touchSaid(name, { value: low }) : gapSaid({ value: low });
+  const expected = touches(after) ? bareInches(-value) : `${bareInches(value)}${into ? ' of room' : ''}`;
+  return `at worst ${least} (${expected} to be expected), ${after.basis}, against ${limitSaid(limit.value)}`;
 }
 
 /** `1 intake with the planned 1.65` */

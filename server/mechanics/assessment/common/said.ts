@@ -95,3 +95,7 @@ export function listed(items: readonly string[]): string {
   if (last === undefined) return '';
   return items.length === 1 ? last : `${items.slice(0, -1).join(', ')} and ${last}`;
 }
+
+/** `2 gaps`, `a gap`; of none nothing. */
+export const counted = (one: string, count: number): string[] =>
+  count === 0 ? [] : [count === 1 ? `a ${one}` : `${count} ${one}s`];

@@ -8,7 +8,11 @@ export function seatedOn({ seats, arms }: Evidence, place: ValvePlace): ArmEvide
 }
 
 /** Whether something was read with an arm that no longer sits there; where either arm is unknown nothing tells. */
-export function isOffSince(read: ValvePlace & { readonly armId?: string }, evidence: Evidence): boolean {
+export function isOffSince(
+  read: ValvePlace & { readonly armId?: string; readonly comesOff?: true },
+  evidence: Evidence,
+): boolean {
+  if (read.comesOff === true) return true;
   const seated = seatedOn(evidence, read);
   return read.armId !== undefined && seated !== undefined && seated.id !== read.armId;
 }

@@ -22,6 +22,10 @@ export interface SetUpEvidence extends ValvePlace {
   readonly id: string;
   readonly number: number;
   readonly armId?: string;
+  /** The arm is taken from where it was placed later: none was on record there when it was set up. */
+  readonly putOnLater?: string;
+  /** It was read with an arm that nobody named, and that came off for the one on record. */
+  readonly comesOff?: true;
   readonly spring: Spring;
   readonly lifter: LifterState;
   readonly lash: LashState;
@@ -44,7 +48,10 @@ export interface SetUpEvidence extends ValvePlace {
 }
 
 /** What may be learnt of a set-up after its readings, or put right. */
-export type SetUpFact = Exclude<keyof SetUpEvidence, 'id' | 'number' | 'satThen' | 'soldAsThen'>;
+export type SetUpFact = Exclude<
+  keyof SetUpEvidence,
+  'id' | 'number' | 'satThen' | 'soldAsThen' | 'putOnLater' | 'comesOff'
+>;
 
 /** Something that was said of a set-up later: it holds for the readings already there. Only what was said is in it. */
 export interface SetUpStatementEvidence {

@@ -48,6 +48,10 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;
+  /** The arm is taken from where it was placed later: none was on record there when it was read. */
+  readonly putOnLater?: string;
+  /** It was read with an arm that nobody named, and that came off for the one on record. */
+  readonly comesOff?: true;
   /** What the rockers were sold as when it was read, where that is another ratio now. */
   readonly soldAsThen?: number;
   /** Travel of the dial in one turn, where it was said for the sheet. */
@@ -77,6 +81,8 @@ export interface ScanEvidence extends EvidenceEntry, ValvePlace {
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;
+  readonly putOnLater?: string;
+  readonly comesOff?: true;
   /** What the rockers were sold as when it was read, where that is another ratio now. */
   readonly soldAsThen?: number;
 }

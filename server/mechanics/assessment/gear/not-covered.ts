@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import type { Evidence } from '../evidence.ts';
 import type { NotCovered } from './detail.ts';
 
@@ -50,7 +51,7 @@ const PIVOT_SCREW = said(
 
 /** What is not worked out for the valve gear of this engine, each with what is done instead. */
 export function notCovered({ engine: { gear = 'pushrod', lifter } }: Evidence): NotCovered[] {
-  const hydraulic = lifter?.startsWith('hydraulic') === true;
+  const hydraulic = isHydraulicLifter(lifter);
   switch (gear) {
     case 'pushrod':
       return [];

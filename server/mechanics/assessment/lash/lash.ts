@@ -8,6 +8,7 @@ import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
+import { asItIs } from './as-it-is.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 import { headline } from './headline.ts';
 import { hydraulicLack } from './on-hydraulic.ts';
@@ -66,12 +67,14 @@ export function lashPart(
     ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
+  const told = valves.map((valve) => ({ valve, own: headline(valve, questions) }));
+  const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
-    headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
+    headlines: [...told.flatMap(({ own }) => own), ...asItIs(quiet, evidence), ...shims.headlines],
     notToRun: shims.notToRun,
     detail: {
       shims: shims.detail,

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -42,7 +43,7 @@ export function foundOnHydraulic(
 ): AssessedQuestion | undefined {
   const line = lines.at(-1);
   const { value, low = value } = newest;
-  const isHydraulic = evidence.engine.lifter?.startsWith('hydraulic') === true;
+  const isHydraulic = isHydraulicLifter(evidence.engine.lifter);
   if (!isHydraulic || line?.moment !== 'found' || low === undefined || low <= EQUAL) return undefined;
   if (isLashDoubted(evidence, line)) return undefined;
   const raised = asked(

@@ -6,7 +6,8 @@ import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import { heatsWanting, isNearLash } from '../workings/wanted-heat.ts';
 import type { LashValveDetail } from './detail.ts';
 import { idsAt } from './valves.ts';
 
@@ -75,15 +76,21 @@ export function question(
   );
 }
 
-/** The gap of the newest line, where it was set, against the card or the usual band of its lifter. */
-export function unusual(
-  { lines, newest, ...place }: LashValveDetail,
-  evidence: Evidence,
-): AssessedQuestion[] {
-  const line = lines.at(-1);
-  const { value, low = value, high = value } = newest;
-  if (line?.moment !== 'set' || low === undefined || high === undefined) return [];
+/** Set at the one heat to what is given for the other: that is the one slip the figure itself shows. */
+function isOtherHeat(line: LashEvidence, gap: number | undefined, { card }: Evidence): boolean {
+  const printed = card[sideOfValve(line.valve)].lash;
+  const differs = card.lashAt !== undefined && line.engine !== 'not-said' && line.engine !== card.lashAt;
+  return differs && printed !== undefined && gap !== undefined && isNearLash(gap, printed);
+}
+
+/** The gap it was set to last, against the card or the usual band of its lifter; what is found since leaves it as asked. */
+export function unusual({ lines, ...place }: LashValveDetail, evidence: Evidence): AssessedQuestion[] {
+  const line = lines.findLast(({ moment }) => moment === 'set');
+  const { value, low = value, high = value } = line?.gap ?? {};
+  if (line === undefined || low === undefined || high === undefined) return [];
   if (isLashDoubted(evidence, line)) return [];
+  // What the metals ask for at that heat is asked for.
+  if (value !== undefined && heatsWanting(value, evidence).some((heat) => heat === line.engine)) return [];
   const found = unusualLash({
     low,
     high,
@@ -93,9 +100,10 @@ export function unusual(
     cardAt: evidence.card.lashAt,
   });
   if (found === undefined) return [];
+  const weight = isOtherHeat(line, value, evidence) ? 'strong' : 'weak';
   return [
     asked(
-      { ...found, weight: 'weak', restsOn: [line.id] },
+      { ...found, weight, restsOn: [line.id] },
       { about: valveSubject(place), step: 'adjuster', answers: evidence.answers, choices: ASKED_FOR },
     ),
   ];

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { type SettingOrder, settingOrder } from '../../setting-order/setting-order.ts';
 import { DEGREE, windowsOf } from '../../setting-order/timing.ts';
 import { readOrder, standsAt } from '../../valve-sheet/orders.ts';
@@ -40,7 +41,7 @@ function twoSaid({ twoPositions, whyNot }: SettingOrder, count: number): string 
  * Source: common practice, no published source.
  */
 export function settingDetail({ engine, card }: Evidence): SettingDetail {
-  const lifter = engine.lifter?.startsWith('hydraulic') ? [HYDRAULIC] : [];
+  const lifter = isHydraulicLifter(engine.lifter) ? [HYDRAULIC] : [];
   const { firingOrder = '', cylinders } = engine;
   if (firingOrder.trim() === '') return { said: [RULE, ...lifter], lacks: ['the firing order'], rows: [] };
   const order = readOrder(firingOrder, cylinders);

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { computation as lashShim } from '../../computations/lash-shim.ts';
@@ -13,16 +14,9 @@ import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
 import { heldOpen, NO_GAP, shimHeadlines, shimSentence } from './shim-said.ts';
+import { fittedIn, stockLeft } from './stock-left.ts';
 
 type Known = Omit<ShimRow, 'choice' | 'toHave' | 'beside' | 'sentence'>;
-
-/** Setting a gap takes another shim: what was in before is not what is in now. */
-function fittedIn(lines: readonly LashEvidence[]): number | undefined {
-  const newest = lines.at(-1);
-  if (newest?.shim !== undefined || newest?.moment === 'set') return newest.shim;
-  const last = lines.findLast(({ shim, moment }) => shim !== undefined || moment === 'set');
-  return last?.shim;
-}
 
 function lacksOf(
   newest: LashEvidence,
@@ -156,9 +150,10 @@ export function shimsOf(evidence: Evidence): {
   readonly headlines: readonly Headline[];
   readonly notToRun: readonly NotToRun[];
 } {
-  const { gear, lifter, shimStock: stock = [] } = evidence.engine;
+  const { gear, lifter } = evidence.engine;
+  const stock = stockLeft(evidence);
   const within = allowance('lash-as-set');
-  if (gear !== 'bucket' || lifter?.startsWith('hydraulic') === true)
+  if (gear !== 'bucket' || isHydraulicLifter(lifter))
     return { detail: { within, rows: [] }, quantities: [], headlines: [], notToRun: [] };
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
@@ -174,7 +169,7 @@ export function shimsOf(evidence: Evidence): {
     const at = complete.indexOf(known);
     const choice = choiceOf(known, at < 0 ? undefined : chosen[at], complete, within);
     const row = { ...known, ...choice, ...(at < 0 ? {} : besideOf(known, choice, stock)) };
-    return { ...row, sentence: shimSentence(row, stock.length > 0) };
+    return { ...row, sentence: shimSentence(row, (evidence.engine.shimStock ?? []).length > 0) };
   });
   return {
     detail: { within, rows },

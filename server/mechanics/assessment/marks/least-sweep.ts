@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { computation as rollerSweep } from '../../computations/roller-sweep.ts';
@@ -76,7 +77,7 @@ function liftOf(evidence: Evidence, of: SweepOf, ratios: readonly ValveRatio[]):
   const kept = keptOf(evidence)?.netLift;
   if (after === undefined || lobe === undefined)
     return kept === undefined ? undefined : within(kept, 0, `net lift ${inches(kept)}, kept with the build`);
-  const hydraulic = evidence.engine.lifter?.startsWith('hydraulic') ?? false;
+  const hydraulic = isHydraulicLifter(evidence.engine.lifter);
   const inForce = after.lashIn || hydraulic ? 0 : lashInForce(evidence, sideOfValve(of.valve), place);
   const lash = inForce ?? 0;
   const at = (ratio: number) => lobe * ratio - lash;

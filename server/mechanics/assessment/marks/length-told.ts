@@ -20,7 +20,7 @@ const CHOICES: AssessedQuestion['answers'] = [
 ];
 
 /** One of its lengths of which nobody said over what it was taken, with what was answered. */
-export interface OverAsked {
+interface OverAsked {
   readonly mark: TipMarkEvidence;
   readonly question: AssessedQuestion;
   readonly chosen?: 'ends' | 'gauge';

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { markAdvice, markInShort, markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkQuestion } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
@@ -15,13 +16,12 @@ import { OVER_FIRST, overQuestions } from './length-told.ts';
 import { inOneConvention, markOf, worstToBest } from './order.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
-const SIDES = ['intake', 'exhaust'] as const;
-
 /** What follows from the lengths. */
 const BY_LENGTH: ReadonlySet<string> = new Set([
   'mark-wide',
   'mark-off-centre',
   'length-moves-nothing',
+  'marks-sides-swapped',
   'marks-contradict',
 ]);
 

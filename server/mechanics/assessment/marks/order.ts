@@ -6,9 +6,17 @@ import type { LengthOver, Mark } from '../../tip-mark/types.ts';
 import { byId } from '../common/said.ts';
 import type { TipMarkEvidence } from '../evidence.ts';
 
-export const markOf = ({ width, side, off, pushrod, shims }: TipMarkEvidence): Mark => ({
+/** Off sideways by no more than ink is read to is the middle: nothing is lined up for it. */
+const sideOf = ({ side, off }: TipMarkEvidence): Mark['side'] =>
+  side === 'sideways' && off !== undefined && off <= INK + EQUAL ? 'centred' : side;
+
+export const markOf = (mark: TipMarkEvidence): Mark => ({
+  ...figuresOf(mark),
+  side: sideOf(mark),
+});
+
+const figuresOf = ({ width, off, pushrod, shims }: TipMarkEvidence) => ({
   width,
-  side,
   off,
   pushrod,
   shims,

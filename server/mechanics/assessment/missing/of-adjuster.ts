@@ -1,18 +1,20 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
-import { newestLash } from '../common/newest-lash.ts';
+import { lashDone } from '../common/lash-done.ts';
+import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { lastKept } from '../workings/kept.ts';
 import { turnMade } from '../workings/turn-made.ts';
-import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST, MUST_TURN, type Need, need, TURN, worked } from './need.ts';
 
 /** A hydraulic lifter has no gap: how far its plunger is pressed down is what was set. */
-const isHydraulic = ({ engine }: Evidence): boolean => engine.lifter?.startsWith('hydraulic') ?? false;
+const isHydraulic = ({ engine }: Evidence): boolean => isHydraulicLifter(engine.lifter);
 
 const preload = (evidence: Evidence): Need =>
   need(
@@ -26,13 +28,15 @@ const preload = (evidence: Evidence): Need =>
 const isStud = ({ engine }: Evidence): boolean => adjusterKind(engine) === 'stud';
 
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
-const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
+const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
   need(
     'lash',
     'a lash as it was found or set',
-    active || evidence.engine.gear === 'bucket'
-      ? 'Read the lash as found, before anything is set.'
-      : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
+    active && damaged
+      ? 'The gap as it was found is gone with that part. Once it is changed set the lash, lock it, and enter it as set.'
+      : active || evidence.engine.gear === 'bucket'
+        ? 'Read the lash as found, before anything is set.'
+        : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   );
@@ -56,11 +60,17 @@ function turnsValve(evidence: Evidence): Need[] {
   ];
 }
 
+/** Set last; of a noise one that was found before, and set again since: how it was set at first is read as it is found. */
+function isSetNow(evidence: Evidence, place: ValvePlace, active: boolean): boolean {
+  const lines = lashLogOf(evidence, place);
+  return lines.at(-1)?.moment === 'set' && (!active || lines.some(({ moment }) => moment === 'found'));
+}
+
 /** Locking shifts a gap, and what was set is only known once it is read again. */
-function readAgain(evidence: Evidence): Need[] {
+function readAgain(evidence: Evidence, { active }: NoiseDetail): Need[] {
   if (evidence.engine.gear === 'bucket') return [];
   const places = [...new Map(evidence.lash.map((line) => [placeOf(line), line])).values()].toSorted(byPlace);
-  const set = places.filter((place) => newestLash(evidence, place)?.moment === 'set').map(placeOf);
+  const set = places.filter((place) => isSetNow(evidence, place, active)).map(placeOf);
   const [first, ...others] = set;
   if (first === undefined) return [];
   const named = others.length < 3 ? listed(set) : `${first} and of ${others.length} others that were set`;
@@ -70,7 +80,7 @@ function readAgain(evidence: Evidence): Need[] {
       `the gap of ${named} since it was set`,
       `Read the gap of ${named} again, locked and at the same heat, and say whether the lock held.`,
       false,
-      MUST_TURN,
+      active ? TURN : MUST_TURN,
     ),
   ];
 }
@@ -113,12 +123,18 @@ const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   ...shimFigures(evidence, noise),
 ];
 
+/** Every valve of the log is as it should be: nothing is left to be turned. */
+function isDone(evidence: Evidence): boolean {
+  const standing = evidence.lash.filter((line) => line.standing);
+  return standing.length > 0 && standing.every((line) => lashDone(evidence, line) !== undefined);
+}
+
 const turns = (evidence: Evidence): Need =>
   need(
     'turns',
     'what the turns of the adjuster do',
     'Give thread and turns of the adjuster.',
-    worked(evidence, 'adjuster'),
+    worked(evidence, 'adjuster') || isDone(evidence),
   );
 
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
@@ -128,7 +144,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
   return [
     ...valve,
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
-    ...(noise.active ? [] : readAgain(evidence)),
+    ...readAgain(evidence, noise),
     ...(evidence.engine.gear === 'bucket' ? shims(evidence, noise) : []),
     ...(noise.active ? [] : [turns(evidence)]),
   ];

@@ -1,8 +1,10 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { springNeeds } from '../../consequences/spring-needs.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
+import { isWithoutCard } from '../ratio/card-known.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 import { MUST, type Need, need } from './need.ts';
 
@@ -95,8 +97,6 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ofSolid(springs),
 ];
 
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
-
 /** The sides of which a valve was set up or read; of neither, both: nobody knows yet which it will be. */
 function sidesRead(evidence: Evidence): readonly Side[] {
   const read = [...setUpsNow(evidence), ...evidence.sheet.filter(({ standing }) => standing)].map(
@@ -110,7 +110,10 @@ function sidesRead(evidence: Evidence): readonly Side[] {
 const lobesWanted = (evidence: Evidence): readonly Side[] =>
   planOf(evidence.call.goal).isChange === true ? SIDES : sidesRead(evidence);
 
-export const ofCam = (evidence: Evidence): Need[] => [
+export const ofCam = (evidence: Evidence): Need[] =>
+  isWithoutCard(evidence) ? [] : ofCardAndLobes(evidence);
+
+const ofCardAndLobes = (evidence: Evidence): Need[] => [
   ...SIDES.map((side) =>
     need(
       `lobe-lift-${side}`,

@@ -15,6 +15,16 @@ const lifter = (known: readonly string[]): Need =>
     { ...MUST, askAtBench: 'Say whether the lifters are hydraulic or solid.' },
   );
 
+/** Whether there is a stud to ask about. */
+const mounting = (known: readonly string[]): Need =>
+  need(
+    'mounting',
+    'how the rockers are mounted',
+    'Ask whether the rockers are on studs, on pedestals or on a shaft.',
+    known.includes('mounting'),
+    { ...MUST, askAtBench: 'Say whether the rockers are on studs, on pedestals or on a shaft.' },
+  );
+
 /** Questions that were answered, and of the others those that would tell causes apart that are left. */
 export function ofNoise({ active, known, checks }: NoiseDetail): Need[] {
   if (!active) return [];
@@ -30,5 +40,5 @@ export function ofNoise({ active, known, checks }: NoiseDetail): Need[] {
         checks.some((check) => check.code === code && asItStands(check)) ? MUST : {},
       ),
     );
-  return [lifter(known), ...questions];
+  return [lifter(known), mounting(known), ...questions];
 }

@@ -1,6 +1,7 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { leftToReadOnNow } from '../change/read-with-off.ts';
 import { upperFirst } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
 import { movesToRecord } from '../ratio/arm-elsewhere.ts';
@@ -31,7 +32,7 @@ function ofSoldAs(evidence: Evidence): Need {
 }
 
 /**
- * The new arms are on: after a change the rockers are sold as another ratio than the card works with, or or something
+ * The new arms are on: after a change the rockers are sold as another ratio than the card works with, or something
  * was read with the ones that are off.
  */
 function hasGoneOn(evidence: Evidence): boolean {
@@ -40,9 +41,9 @@ function hasGoneOn(evidence: Evidence): boolean {
     rockers: { soldAs },
     card: { assumedRatio },
   } = evidence;
-  if (call.goal !== 'clearances-after-a-change' || soldAs === undefined) return false;
+  if (planOf(call.goal).mayBeDone !== true || soldAs === undefined) return false;
   return (
-    (assumedRatio !== undefined && Math.abs(soldAs - assumedRatio) >= 0.0005) ||
+    (assumedRatio !== undefined && !sameRatio(soldAs, assumedRatio)) ||
     leftToReadOnNow(evidence) !== undefined
   );
 }

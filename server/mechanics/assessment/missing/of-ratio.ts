@@ -1,17 +1,11 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { inAnyUnits } from '../common/asked.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import {
-  isLightSpringFirst,
-  isSaid,
-  lacksOfGroup,
-  lightSpringFirst,
-  restingOn,
-  wasRead,
-} from '../ratio/lacking.ts';
+import { isLightSpringFirst, isSaid, lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
@@ -48,7 +42,7 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
       'valve-passes',
       'valve lift',
       last.valve.used.length,
-      `Read the valve lift of ${at}, three passes, small hand first.`,
+      `Read the valve lift of ${at}, three passes${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
     ),
   ];
 }
@@ -112,7 +106,7 @@ function ofLacks(explained: GroupExplained): Need[] {
     resting === undefined
       ? isSetUpForLight(explained)
         ? []
-        : [lightSpringFirst(explained)]
+        : lacksOfGroup(explained).filter((lack) => ENTERED_AGAIN.test(lack) || isLightSpringFirst(lack))
       : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !lack.startsWith('a pass of'));
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === lacksOfGroup(explained)[0];

@@ -1,3 +1,4 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import { ended } from '../common/first-said.ts';
 import { byId, upperFirst } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
@@ -5,8 +6,6 @@ import { needsOfScan } from '../scans/needs.ts';
 import { questionsOfScan } from '../scans/questions.ts';
 import { scanned } from '../scans/scanned.ts';
 import { type Need, need, TURN } from './need.ts';
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** Where piston and valve come closest on either side (common practice, no published source). */
 const USUAL: Readonly<Record<Side, string>> = {

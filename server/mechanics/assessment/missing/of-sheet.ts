@@ -1,3 +1,4 @@
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import type { Evidence } from '../evidence.ts';
 import { isBegun, placesSaid, valvesToRead } from '../sheet/rows-to-read.ts';
 import { ANSWER, type Need, need, TURN } from './need.ts';
@@ -8,7 +9,7 @@ const howSaid = ({ sheet, engine }: Evidence): boolean =>
     .filter(({ standing, kind }) => standing && kind === 'valve-lift')
     .every(
       ({ spring, lifter }) =>
-        spring !== 'not-said' && (lifter !== 'not-said' || engine.lifter?.startsWith('solid') === true),
+        spring !== 'not-said' && (lifter !== 'not-said' || isSolidLifter(engine.lifter)),
     );
 
 export function ofSheet(evidence: Evidence): Need[] {

@@ -19,9 +19,7 @@ export function lackingNext(lacking: readonly Lacking[]): NextAction | undefined
     about: BUILD,
     sentence: need.ask,
     ...defined({ sentenceAtBench: need.askAtBench }),
-    reason: need.must
-      ? 'What the call is about waits for it.'
-      : 'It is the next step of what the call is about.',
+    reason: need.must ? 'The answer of this call needs it.' : 'It comes next in this call.',
     turns: need.turns,
   };
 }

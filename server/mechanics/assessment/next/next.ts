@@ -6,12 +6,13 @@ import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
+import { CAM_THEN } from '../scans/cam-then.ts';
 import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
 import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext, toReadBeforeRunning } from './not-to-run-next.ts';
-import { questionNext, sheetDoubtNext } from './question-next.ts';
+import { mendNext, questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
 
 interface NextGiven {
@@ -41,9 +42,14 @@ interface NextGiven {
 /** More passes of what was read: a doubt about those there are goes first. */
 const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.test(need.code);
 
-/** A lash is a reading of the sheet and a line of the log: a doubt of it is of both. */
-const isOfSteps = ({ step, code }: AssessedQuestion, steps: readonly StepName[]): boolean =>
-  steps.includes(step) || (code === 'lash-unlikely' && steps.includes('adjuster'));
+/**
+ * A lash is a reading of the sheet and a line of the log, and a scan is of the timing that it was read with: a doubt of
+ * the one is of the other.
+ */
+const isOfSteps = ({ step, code, answered }: AssessedQuestion, steps: readonly StepName[]): boolean =>
+  steps.includes(step) ||
+  (code === 'lash-unlikely' && steps.includes('adjuster')) ||
+  (code === CAM_THEN && answered === undefined && steps.includes('timing'));
 
 /** What the answer of the goal is made of, in the order in which it is asked for. */
 function forAnswer({
@@ -97,6 +103,10 @@ function forAnswer({
   );
 }
 
+/** What was set again is read again once locked; else what a gap that grew still wants. */
+const mended = ({ lacking, questions }: NextGiven): NextAction | undefined =>
+  lackingNext(lacking.filter(({ need }) => need.code === 'lash-again')) ?? mendNext(questions);
+
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
@@ -111,8 +121,9 @@ export function nextOf(given: NextGiven): NextAction | undefined {
   if (under !== undefined) return under;
   if (closed) return undefined;
   return (
-    notToRunNext(notToRun) ??
+    notToRunNext(notToRun, questions) ??
     forAnswer(given) ??
+    (given.plan.asks.includes('adjuster') ? mended(given) : undefined) ??
     endingNext(given) ??
     questionNext(questions) ??
     closingNext(given.headlines)

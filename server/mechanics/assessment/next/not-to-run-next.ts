@@ -1,7 +1,8 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
-import type { NextAction, NotToRun } from '../assessment.ts';
-import { lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
+import type { AssessedQuestion, NextAction, NotToRun } from '../assessment.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { keyOf, lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
 
 const LIFTED = 'not-to-run:stop:';
 /** What is read or measured to know whether it may run: each by the beginning of its id, with the step it is done in. */
@@ -19,12 +20,37 @@ const TO_READ: readonly {
 /** Read short with the arms that come off: said before anything is planned. */
 const BEFORE = 'not-to-run:before:';
 
+/** It was read again, and comes out otherwise: what was done between says which of the two is of the engine as it is. */
+function readAgain({ about }: NotToRun, questions: readonly AssessedQuestion[]): NextAction | undefined {
+  const apart = questions.find(({ code, about: of }) => code === 'scans-apart' && keyOf(of) === keyOf(about));
+  const answer = apart === undefined ? undefined : chosenOf(apart);
+  if (apart === undefined || answer === 'not-changed') return undefined;
+  const place = upperFirst(subjectSaid(about));
+  const changed = answer === 'changed';
+  return {
+    id: `next:${apart.id}${changed ? ':changed' : ''}`,
+    action: changed ? 'strike-old-scan' : apart.code,
+    step: 'scan',
+    about,
+    sentence: changed
+      ? `${place}: strike the scan of the old state out, with the reason.`
+      : `${place}: ${lowerFirst(apart.test)}`,
+    reason: apart.ask,
+    turns: false,
+  };
+}
+
 /** A stop that was lifted to read its gap again, or parts that are not to be fitted: before anything else is asked. */
-export function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
+export function notToRunNext(
+  notToRun: readonly NotToRun[],
+  questions: readonly AssessedQuestion[],
+): NextAction | undefined {
   const first =
     notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? notToRun.find(({ what }) => what === 'fit');
   if (first === undefined) return undefined;
   const lifted = first.id.startsWith(LIFTED);
+  const again = lifted ? readAgain(first, questions) : undefined;
+  if (again !== undefined) return again;
   return {
     id: `next:${first.id}`,
     action: lifted ? 'read-gap-again' : 'do-not-fit',

@@ -7,6 +7,10 @@ import { isAsked } from './is-asked.ts';
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
 
+/** It was read right, and what it says of the part was found so: there is nothing to enter again. */
+const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
+  code === 'lobe-worn' && answered?.found === true;
+
 function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
@@ -16,6 +20,10 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
     return 'find zero lash again by up-and-down play, and work the turns out again.';
   if (code === 'sum-unlikely') return 'work it out again with the right figure, and keep that.';
   if (code === 'sum-against-log') return 'work it out again from the gap that the log has, and keep that.';
+  if (code === 'turn-heat')
+    return 'work the turn out again with the gap found and the lash wanted at one heat, and keep that.';
+  if (code === 'lash-unusual')
+    return 'find out which lash is asked for at that heat, set it to that, and enter it.';
   if (code === 'lifters-differ') return 'work the turns out again for the lifters that are in it.';
   if (code === 'centrelines-differ' || code === 'centreline-unusual')
     return 'read the lobe again at equal drop, coming up to the lift in running direction.';
@@ -27,7 +35,9 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
 
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */
 export function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
-  const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
+  const open = questions.find(
+    (question) => inDoubt(question) && !isSettled(question) && !NOT_TAKEN_AGAIN.has(question.code),
+  );
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
   const of = open.about.of === 'build' ? '' : `${upperFirst(subjectSaid(open.about))}: `;
@@ -48,3 +58,14 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
 /** Of the sheet: before anything is read or moved that would rest on a row in doubt. */
 export const sheetDoubtNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
   questionNext(questions.filter(({ step }) => step === 'sheet'));
+
+/**
+ * A gap that grew, once its causes are looked into: what is looked at and put right on that valve before the call ends.
+ * Answered, it leaves the setting to do.
+ */
+export const mendNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
+  questionNext(
+    questions
+      .filter(({ code, answered }) => code === 'lash-grew' && answered === undefined)
+      .map((each): AssessedQuestion => ({ ...each, weight: 'strong' })),
+  );

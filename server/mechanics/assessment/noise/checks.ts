@@ -1,4 +1,5 @@
 import { isNoiseQuestion, NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import type { ValveGear } from '../../../../shared/schemas/words.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/effects.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
@@ -42,10 +43,18 @@ const lash = (place: ValvePlace | undefined): Open => ({
 const lashOf = ({ place, hydraulic, partsOff }: CheckedFor): Open[] =>
   hydraulic || partsOff ? [] : [lash(place)];
 
-const lobe = (place: ValvePlace | undefined): Open => ({
+/** Where a lobe is read: what rides on the cam itself has no lifter to put a plunger on. */
+const AT: Readonly<Record<ValveGear, string>> = {
+  pushrod: 'at the lifter',
+  bucket: 'at the bucket',
+  'finger-follower': 'on the cam itself, over nose and base',
+  'cam-rocker': 'on the cam itself, over nose and base',
+};
+
+const lobe = ({ place, gear }: Pick<CheckedFor, 'place' | 'gear'>): Open => ({
   code: 'lobe',
-  thing: 'its lobe lift against its siblings',
-  sentence: `Read the lobe ${ofValve(place)} and of two like it at the lifter. Lash is read on the base circle, where a worn nose never shows.`,
+  thing: 'its lobe lift against the others',
+  sentence: `Read the lobe ${ofValve(place)} and of two like it ${AT[gear]}. Lash is read on the base circle, where a worn nose never shows.`,
   step: 'sheet',
   turns: true,
   how: ON_ENGINE,
@@ -88,8 +97,20 @@ const LIFTER: Open = {
   effects: [],
 };
 
-/** Damage is asked after first, then what lifters are in it, and which valve it is: readings count by that. */
-const FIRST: readonly string[] = ['noise-signs', LIFTER.code, 'noise-which'];
+/** What holds the rockers says whether there is a stud to ask about. */
+const MOUNTING: Open = {
+  code: 'mounting',
+  thing: 'how the rockers are mounted',
+  sentence: 'Are the rockers on studs, on pedestals or on a shaft?',
+  step: 'build',
+  turns: false,
+  how: HOW['as-it-stands'],
+  effort: 'as-it-stands',
+  effects: [],
+};
+
+/** Damage is asked after first, then what lifters and mounting it has, and which valve it is: the rest counts by that. */
+const FIRST: readonly string[] = ['noise-signs', LIFTER.code, MOUNTING.code, 'noise-which'];
 
 /** What is said again after `not known`: nothing is turned before it is looked at. */
 const SIGNS_AGAIN = 'Open the filter and look at the oil before anything is turned. What is in it?';
@@ -102,6 +123,7 @@ const rank = ({ effort }: Open): number => EFFORTS.indexOf(effort);
 /** What the checks are made for. */
 export interface CheckedFor {
   readonly place: ValvePlace | undefined;
+  readonly gear: ValveGear;
   /** Causes that something speaks for. */
   readonly suspected: readonly CauseName[];
   /** Signs of damage were asked after, and nobody knew. */
@@ -137,7 +159,7 @@ export function openChecks(
   const partsFirst = ({ effects }: Open): number =>
     a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
   const touches = suspected.includes('touching') ? [touching(place)] : [];
-  const left = [...questions, LIFTER, ...lashOf(checked), lobe(place), ...touches]
+  const left = [...questions, LIFTER, MOUNTING, ...lashOf(checked), lobe(checked), ...touches]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))
@@ -164,7 +186,9 @@ export const partingCheck = (
 
 /** Asked or seen as it stands: before anything is turned or comes off. */
 export const asItStands = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>
-  code === LIFTER.code || (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
+  code === LIFTER.code ||
+  code === MOUNTING.code ||
+  (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
 
 /** Read at last, with the engine turned. */
 export const readAtLast = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>

@@ -39,6 +39,8 @@ export interface NoiseDetail {
   readonly active: boolean;
   /** The one valve that it is, where it was told. */
   readonly place?: ValvePlace;
+  /** A part that carries the gap was told to be damaged: as it was found it is not to be read any more. */
+  readonly damaged: boolean;
   /** All of them in the order of the desk, asked or not. */
   readonly questions: readonly AssessedQuestion[];
   /** Codes of questions that were answered, or that the record answers. */

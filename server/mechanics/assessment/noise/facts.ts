@@ -5,6 +5,7 @@ import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { lastSaid, type NoiseSaid, QUESTIONS, signsNow } from './answers.ts';
 import { toldAs } from './damage.ts';
+import type { LockTold } from './lock-told.ts';
 import type { NutTold } from './nut-told.ts';
 
 const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
@@ -27,11 +28,11 @@ const factOf = (question: NoiseQuestion, key: string, said: NoiseSaid): Fact => 
 const speaks = (fact: Fact): boolean => fact.for.length + fact.against.length > 0;
 
 /** What was answered, each with what it speaks for; of the nut, what counts where the log says otherwise. */
-export function factsOfAnswers(evidence: Evidence, nut: NutTold): Fact[] {
+export function factsOfAnswers(evidence: Evidence, nut: NutTold, { aside }: LockTold): Fact[] {
   const signs = signsNow(evidence).map((said) => factOf('noise-signs', `noise-signs:${said.answer}`, said));
   const others = QUESTIONS.filter((question) => question !== 'noise-signs').flatMap((question) => {
     const said = lastSaid(question, evidence);
-    if (said === undefined || (question === 'noise-nut' && nut.open)) return [];
+    if (said === undefined || (question === 'noise-nut' && nut.open) || aside.includes(question)) return [];
     const counts = question === 'noise-nut' ? (nut.counts ?? said.answer) : said.answer;
     return [factOf(question, question, { ...said, answer: counts })];
   });

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { CAUSES } from '../../noise/causes.ts';
@@ -12,12 +13,14 @@ import type { LashValveDetail } from '../lash/detail.ts';
 import { lastSaid, noisyValve, QUESTIONS } from './answers.ts';
 import { noiseQuestions } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
+import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
+import { lockTold } from './lock-told.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
 import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
-import { causesOf, isAskedOf } from './of-gear.ts';
+import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
@@ -53,6 +56,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
       ),
       ...has('noise-history', logged.some(isHistory)),
       ...has('lifter', evidence.engine.lifter !== undefined),
+      ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
       ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
@@ -71,6 +75,7 @@ const PARTS_OFF = QUESTIONS.filter((question) => WEIGHS[question].effort === 'pa
 
 const arePartsOff = (evidence: Evidence): boolean =>
   evidence.call.engineState === 'apart' ||
+  isDamaged(evidence) ||
   PARTS_OFF.some((question) => {
     const answer = lastSaid(question, evidence)?.answer;
     return answer !== undefined && answer !== NOT_KNOWN;
@@ -108,7 +113,8 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const active = isActive(evidence, record);
   const place = noisyValve(evidence);
   const nut = nutTold(evidence, record);
-  const answers = factsOfAnswers(evidence, nut);
+  const lock = lockTold(evidence, record);
+  const answers = factsOfAnswers(evidence, nut, lock);
   const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
   const candidates = weigh(facts, causesOf(evidence));
@@ -119,9 +125,10 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
     new Set(known),
     {
       place,
+      gear: evidence.engine.gear ?? 'pushrod',
       suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
       asked: isOpenStill('noise-signs', evidence),
-      hydraulic: evidence.engine.lifter?.startsWith('hydraulic') === true,
+      hydraulic: isHydraulicLifter(evidence.engine.lifter),
       partsOff: arePartsOff(evidence),
       isAsked: isAskedOf(evidence),
     },
@@ -140,12 +147,13 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   return {
     quantities: [],
     judgements: [],
-    questions: active ? [...questions, ...(nut.question === undefined ? [] : [nut.question])] : [],
+    questions: active ? [...questions, ...[nut.question, lock.question].flatMap((each) => each ?? [])] : [],
     stop: noiseStops(evidence),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && facts.length > 0 ? [headline] : [],
     detail: {
       active,
+      damaged: isDamaged(evidence),
       ...defined({ place, nearest }),
       questions,
       known,

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { ValveGear } from '../../../../shared/schemas/words.ts';
 import { CAUSE_NAMES, type CauseName } from '../../noise/causes.ts';
@@ -14,31 +15,41 @@ const NO_STUD: Without = {
 };
 const NO_NUT: Without = { questions: ['noise-nut', 'noise-thread'], causes: ['nut-lock', 'stud-thread'] };
 const NO_PUSHROD: Without = { questions: ['noise-pushrod'], causes: ['pushrod'] };
+/** A finger follower rocks on a ball or a lash adjuster: no bearing carries it. */
+const NO_BEARING: Without = { questions: ['noise-trunnion'], causes: ['trunnion'] };
 const NO_ARM: Without = { questions: ['noise-roller', 'noise-trunnion'], causes: ['roller', 'trunnion'] };
 
 /** Source: how each valve gear is made, general knowledge from memory, no published source. */
 const WITHOUT: Readonly<Record<ValveGear, readonly Without[]>> = {
   pushrod: [],
   bucket: [NO_STUD, NO_NUT, NO_PUSHROD, NO_ARM],
-  'finger-follower': [NO_STUD, NO_NUT, NO_PUSHROD],
+  'finger-follower': [NO_STUD, NO_NUT, NO_PUSHROD, NO_BEARING],
   'cam-rocker': [NO_STUD, NO_PUSHROD],
 };
 
+type OfEngine = Pick<Evidence, 'engine'>;
+
+/** Rockers on pushrods whose mounting nobody has said: it is asked before anything that only a stud has. */
+export const isMountingOpen = ({ engine: { gear = 'pushrod', mounting } }: OfEngine): boolean =>
+  gear === 'pushrod' && mounting === undefined;
+
 /** Parts that this engine has none of. A hydraulic rocker on a pedestal or shaft has no adjuster whose nut could move. */
-function without({ engine: { gear = 'pushrod', mounting, lifter } }: Pick<Evidence, 'engine'>): Without[] {
-  const onStud = mounting === undefined || mounting === 'stud';
-  const fixed = !onStud && lifter?.startsWith('hydraulic') === true;
+function without(evidence: OfEngine): Without[] {
+  const { gear = 'pushrod', mounting, lifter } = evidence.engine;
+  const onStud = mounting === 'stud' || isMountingOpen(evidence);
+  const fixed = mounting !== undefined && mounting !== 'stud' && isHydraulicLifter(lifter);
   return [...WITHOUT[gear], ...(gear !== 'pushrod' || onStud ? [] : [NO_STUD]), ...(fixed ? [NO_NUT] : [])];
 }
 
 /** Causes that this engine can have, in the order in which a desk looks. */
-export function causesOf(evidence: Pick<Evidence, 'engine'>): CauseName[] {
+export function causesOf(evidence: OfEngine): CauseName[] {
   const none = without(evidence).flatMap(({ causes }) => causes);
   return CAUSE_NAMES.filter((cause) => !none.includes(cause));
 }
 
-/** Whether the engine has the part that is asked about. */
-export function isAskedOf(evidence: Pick<Evidence, 'engine'>): (question: NoiseQuestion) => boolean {
-  const none = without(evidence).flatMap(({ questions }) => questions);
+/** Whether the engine is known to have the part that is asked about. */
+export function isAskedOf(evidence: OfEngine): (question: NoiseQuestion) => boolean {
+  const held = isMountingOpen(evidence) ? NO_STUD.questions : [];
+  const none = [...without(evidence).flatMap(({ questions }) => questions), ...held];
   return (question) => !none.includes(question);
 }

@@ -40,7 +40,7 @@ export function lobeFact(sheet: SheetDetail, place: ValvePlace, told: boolean): 
       cells.filter(({ kind }) => kind === 'lobe-lift').flatMap(({ entryIds }) => entryIds),
     )
     .sort();
-  const said = lobe === 'down' ? 'lifts less than its siblings' : 'lifts as much as its siblings';
+  const said = lobe === 'down' ? 'lifts less than the others' : 'lifts as much as the others';
   return [
     {
       ...(lobe === 'down' ? LOBE_DOWN : LOBE_LEVEL),

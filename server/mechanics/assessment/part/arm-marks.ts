@@ -82,7 +82,7 @@ function mixedSet(evidence: Evidence): AssessedQuestion[] {
         {
           code: 'arms-marked-apart',
           weight: 'weak',
-          ask: `The arms do not carry one ${CALLED[field]}: ${groupsSaid(marked, field)}. Are they one set?`,
+          ask: `The arms do not all have the same ${CALLED[field]}: ${groupsSaid(marked, field)}. Are they one set?`,
           knownBy: `do the arms carry one ${CALLED[field]}`,
           test: 'look at every arm of the set again, and give each its own marks, word for word',
           byLooking: true,

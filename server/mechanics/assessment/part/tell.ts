@@ -134,7 +134,7 @@ export function firstAsked(
 }
 
 /** Of the stud that came out: settled by hand at once, and the thread is told by nothing else. */
-const OF_THE_STUD: ReadonlySet<string> = new Set(['crests-counted', 'stud-against-hole']);
+const OF_THE_STUD: ReadonlySet<string> = new Set(['crests-counted', 'stud-no-thread', 'stud-against-hole']);
 
 function answerNext(questions: readonly AssessedQuestion[], parts: readonly PartDetail[]): NextAction[] {
   const ofStud = questions.filter(({ code, answered }) => answered === undefined && OF_THE_STUD.has(code));

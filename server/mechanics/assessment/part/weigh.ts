@@ -6,6 +6,7 @@ import { holeAgainstEngine } from './holes-apart.ts';
 import { impossibleSizes, milsTyped } from './impossible.ts';
 import type { InHand } from './in-hand.ts';
 import { micrometerInHole } from './micrometer-in-hole.ts';
+import { studNoThread } from './no-thread.ts';
 import { askAlone, oddReading } from './odd-reading.ts';
 import { markDoubts, ringsAndWidth, twoSizes } from './questions.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
@@ -19,6 +20,7 @@ const twoReadings: Find = (readings) => [...twoSizes(readings), ...twoFittings(r
 /** Questions whose answer holds for the entries that it was given of, whatever is read after it. */
 const HOLDING: readonly { readonly code: string; readonly find: Find }[] = [
   { code: 'sizes-swapped', find: swappedSizes },
+  { code: 'stud-no-thread', find: studNoThread(threadsOfHoles) },
   { code: 'two-sizes', find: twoReadings },
   { code: 'hole-between-sizes', find: holeBetweenSizes },
   { code: STANDS_ALONE, find: (own) => askAlone(own) },
@@ -45,6 +47,7 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
     twoReadings,
     holeBetweenSizes,
     ringsAndWidth,
+    studNoThread(threadsOfHoles),
     studAgainstHole(threadsOfHoles),
     holeAgainstEngine(evidence),
     micrometerInHole,

@@ -38,7 +38,8 @@ function toldBeside(
 ): string {
   const of = (each: Claim) =>
     `${awaySaid(read.value, each.ratio)} ${claimSaid(each, nominalSaid(each.ratio))}`;
-  return wordAgainst(explained, claim) === 'differs'
+  // Held to the order first, it reads as that: nothing is left to tell of the two.
+  return wordAgainst(explained, claim) === 'differs' || first.to === 'sold-as'
     ? `${asRead(read)}, ${of(claim)}.`
     : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${how.stamp?.odd === undefined ? numberTells(explained) : 'The mark, looked at again, can.'}`;
 }
@@ -89,8 +90,8 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${claim.to === 'mark' && stamp?.odd === undefined ? how.sold : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
-      : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${explained.claims[0] === claim && stamp?.odd === undefined ? how.sold : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
+      : `${runningSaid(explained, `not yet set against ${claimSaid(claim, nominalSaid(claim.ratio))}`)} ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -113,7 +114,7 @@ function againstNames(
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `${runningSaid(explained)}No name is given yet. ${firstSaid(lacks)}${putBackSaid(explained)}`
+          ? `${runningSaid(explained, 'no name is given yet')} ${firstSaid(lacks)}${putBackSaid(explained)}`
           : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),

@@ -57,7 +57,7 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudg
   const read = resting?.lacks.length === 0 ? resting.read.lift?.read : undefined;
   const complaint =
     lobe === undefined || read === undefined
-      ? `Of a lift that is off by as much: ${causeSaid(sold)}.`
+      ? `Where the lift is off by that much, ${causeSaid(sold)}.`
       : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said, sold);
   const off = lobe === undefined || read === undefined ? 0 : read - lobe * ofCard.ratio;
   const ofRatio = (lobe ?? 0) * (claim.ratio - ofCard.ratio);

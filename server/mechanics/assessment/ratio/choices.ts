@@ -14,6 +14,22 @@ const CHECKED = [
   choice('not-found', 'Looked: it is not so', 'The reading counts, and this is ruled out for it.'),
 ] as const;
 
+/** A number that was given may have been read, or have come from somewhere else. */
+const COMES_FROM: readonly AnswerChoice[] = [
+  choice(
+    'found',
+    'From a card, a box or a sum',
+    'The number is entered again as it was read, or struck out.',
+  ),
+  choice('not-found', 'Read on the dial here', 'The number counts as one that was read.'),
+];
+
+/** Two figures of one card: one of them is not what is printed. */
+const CARD_READ: readonly AnswerChoice[] = [
+  choice('found', 'One of them was entered wrong', 'The card is entered again, word for word.'),
+  choice('not-found', 'Both are as printed', 'The card does not agree with itself; both figures stay.'),
+];
+
 const LEANING: AnswerChoice = {
   ...choice(
     'leaning',
@@ -37,7 +53,7 @@ const LIFTERS: readonly AnswerChoice[] = [
   choice('hydraulic', 'Hydraulic', 'The plunger may have sunk: it is read again on a solid or a locked one.'),
 ];
 
-/** Questions whose answer is a state of the set-up. */
+/** Questions whose answer is a state of the set-up, or that no yes answers. */
 const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
   'lifter-sunk': LIFTERS,
   'lifter-of-engine': LIFTERS,
@@ -52,6 +68,8 @@ const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
   ],
   'plunger-tilted': STANDS,
   'alignment-not-said': STANDS,
+  'stated-not-read': COMES_FROM,
+  'card-against-itself': CARD_READ,
   'rests-on-not-said': [
     choice('retainer-flat', 'Flat face of the retainer', 'A lean would make it read long.'),
     choice('retainer-edge', 'Step, slope or lock of the retainer', 'A lean would make it read short.'),

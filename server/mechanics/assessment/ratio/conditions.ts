@@ -56,7 +56,7 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
 const ENOUGH_FELLOWS = 3;
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
-function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const all = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
   const looked = (id: string, found: boolean) =>
     questions.some(
@@ -72,7 +72,7 @@ function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQues
     // Counted, it is as good as the others: one more pass that is counted says which of them are right.
     return (isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS
       ? `${again}, though its count was looked at`
-      : `one more pass of the ${isLobe ? 'lobe' : 'valve'} lift, small hand first: pass ${pass.pass} ${why}, though its count was looked at`;
+      : `one more pass of the ${isLobe ? 'lobe' : 'valve'} lift${isDial(setUp.tool) ? ', small hand first' : ''}: pass ${pass.pass} ${why}, though its count was looked at`;
   });
 }
 

@@ -18,6 +18,7 @@ import { lobeOff } from './lobe-low.ts';
 import { lobesOfSetUps } from './lobes-read.ts';
 import { type Claim, claimsOn } from './marks.ts';
 import { asReadAgain } from './read-again.ts';
+import { readsAsOrdered } from './stamp-against-sold.ts';
 
 /** One arm on one valve with all that was read of it, and what would explain that. */
 export interface GroupExplained {
@@ -87,7 +88,10 @@ const OF_COUNT: readonly Cause[] = ['turn-too-many', 'turn-too-few', 'hand-read-
 /** Valve gear whose ratio is not one number (common practice, no published source). */
 const CHANGES_THROUGH_LIFT: ReadonlySet<string> = new Set(['finger-follower', 'cam-rocker']);
 
-/** The inference for an arm on a valve, whatever the number of its set-ups. */
+/**
+ * The inference for an arm on a valve, whatever the number of its set-ups. One that was ordered as another than its
+ * mark, and reads as ordered, is held to the order first.
+ */
 export function explainGroup(
   evidence: Evidence,
   group: Group,
@@ -95,6 +99,20 @@ export function explainGroup(
   nominals: readonly number[],
 ): GroupExplained {
   const claims = claimsOn(evidence, group.armId, group.soldAsThen);
+  const explained = explainAs(evidence, group, all, nominals, claims);
+  const ordered = readsAsOrdered(evidence, explained);
+  if (ordered === undefined) return explained;
+  return explainAs(evidence, group, all, nominals, [ordered, ...claims.filter((each) => each !== ordered)]);
+}
+
+/** `claims`: what it is held to be; the inference is told the first. */
+function explainAs(
+  evidence: Evidence,
+  group: Group,
+  all: readonly SetUpKnown[],
+  nominals: readonly number[],
+  claims: readonly Claim[],
+): GroupExplained {
   const own = all.filter(({ read }) => group.own.includes(read));
   const counted = new Set(all.flatMap((each) => [...each.counted]));
   const mark = claims[0]?.ratio;

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { nominalSaid } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { isOfPlan } from './marks.ts';
 import { isRatio } from './stamp.ts';
 
 /** The ratio that a box label names, where it names one. It is copied nowhere: it only helps to ask. */
@@ -24,14 +25,17 @@ const of = (ratio: number | undefined, said: (name: string) => string): HeldAs[]
 
 /** Ratios that an arm was sold as: by the order, and by its box. */
 export function soldHeld(
-  { rockers, arms }: Evidence,
+  evidence: Evidence,
   { armId, soldAsThen }: { readonly armId?: string; readonly soldAsThen?: number },
 ): HeldAs[] {
+  const { rockers, arms } = evidence;
+  const was = (name: string) =>
+    isOfPlan(evidence, soldAsThen) ? `the planned ${name}` : `the ${name} it was sold as when it was read`;
   const box = ratioOnBox(arms.find(({ id }) => id === armId)?.boxLabel ?? '');
   return [
     ...(soldAsThen === undefined
       ? of(rockers.soldAs, (name) => `the ${name} it is sold as`)
-      : of(soldAsThen, (name) => `the ${name} it was sold as when it was read`)),
+      : of(soldAsThen, was)),
     ...of(box, (name) => `the ${name} on its box`),
   ];
 }

@@ -34,7 +34,7 @@ const weighedSaid = (result: ExplanationResult): string =>
   `Weighed with the usual spread of arms and mistakes, ${intervalSaid(result)}: ${namesSaid(result)}.`;
 
 const WAITS: Readonly<Record<Exclude<Chances, 'told'>, string>> = {
-  none: 'No chances are told yet: what the answer waits for comes first.',
+  none: 'Chances come after what the answer still needs.',
   open: 'No chances are told while that is open.',
 };
 

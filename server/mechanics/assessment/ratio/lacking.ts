@@ -17,9 +17,11 @@ function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {
 export const isSaid = (lack: string): boolean =>
   /^(which spring|which lifter|which arm|whether the lash)/.test(lack);
 
+const ENTERED_AGAIN = /^pass(es)? .* entered again or struck out/;
+
 /** An entry is looked at, or something asked about it answered: nothing is read again for it. */
 const isLookedAt = (lack: string): boolean =>
-  lack === READ_BACK_WRONG || /^the answer to |^pass(es)? .* entered again or struck out/.test(lack);
+  lack === READ_BACK_WRONG || lack.startsWith('the answer to ') || ENTERED_AGAIN.test(lack);
 
 /** What takes a reading weighs more than any number of things that only have to be said or looked at. */
 const weightOf = ({ lacks }: SetUpKnown): number =>
@@ -58,14 +60,15 @@ export function runningAlone(explained: GroupExplained): SetUpKnown | undefined 
 
 export const isLightSpringFirst = (lack: string): boolean => lack.startsWith(LIGHT_SPRING_FIRST);
 
-/** Turns before springs: what is asked of the count, where only the running spring was read. */
+/** Turns before springs: what stands apart or is asked of the count, where only the running spring was read. */
 const countFirst = ({ known }: GroupExplained): string[] =>
-  known.flatMap(({ read, questions }) =>
-    doubtsOf(
+  known.flatMap(({ read, questions, lacks }) => [
+    ...lacks.filter((lack) => ENTERED_AGAIN.test(lack)),
+    ...doubtsOf(
       read,
       questions.filter(({ code }) => ABOUT_TURNS.has(code)),
     ),
-  );
+  ]);
 
 /** What must be known or done before anything stands against a mark or a name. */
 export function lacksOfGroup(explained: GroupExplained): readonly string[] {

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LiftDetail } from './detail.ts';
@@ -6,7 +7,7 @@ import type { SetUpNow } from './set-ups.ts';
 
 /** A hydraulic lifter has no lash in running; of a solid one the setting, or what the card asks for. */
 function runningLash(evidence: Evidence, setUp: SetUpNow): number | undefined {
-  if (evidence.engine.lifter?.startsWith('hydraulic')) return 0;
+  if (isHydraulicLifter(evidence.engine.lifter)) return 0;
   return setUp.lashSetting ?? evidence.card[sideOfValve(setUp.valve)].lash;
 }
 

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence, SetUpEvidence } from '../evidence.ts';
 import type { NominalRow, NominalsDetail, RatioResult } from './detail.ts';
 import type { LobeInUse } from './lobe.ts';
@@ -9,8 +10,6 @@ type Named = NonNullable<NominalRow['named']>;
 /** The arm, and what it was sold as then, where another set is on now. */
 type Held = Pick<SetUpEvidence, 'armId' | 'soldAsThen'>;
 
-const same = (a: number, b: number): boolean => Math.abs(a - b) < 0.0005;
-
 /** What the call has named a nominal as: on the arm first. */
 function namedAs(evidence: Evidence, { armId, soldAsThen }: Held): (nominal: number) => Named | undefined {
   const { planned } = evidence.rockers;
@@ -18,7 +17,7 @@ function namedAs(evidence: Evidence, { armId, soldAsThen }: Held): (nominal: num
     ...claimsOn(evidence, armId, soldAsThen).map(({ to, ratio }) => ({ to, ratio })),
     ...(planned === undefined ? [] : [{ to: 'planned' as const, ratio: planned }]),
   ];
-  return (nominal) => named.find(({ ratio }) => same(ratio, nominal))?.to;
+  return (nominal) => named.find(({ ratio }) => sameRatio(ratio, nominal))?.to;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { LobeSource } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
@@ -83,7 +84,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
         ? [{ atLobeLift: atLobeLift / IN, lift: value / IN }]
         : [],
     ),
-    engineLifter: evidence.engine.lifter?.startsWith('solid') === true ? 'solid' : undefined,
+    engineLifter: isSolidLifter(evidence.engine.lifter) ? 'solid' : undefined,
     graduation: setUp.graduation / IN,
     lobeSource: asDoubted(lobe.source),
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,

@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
+import { cardQuestion } from './card-known.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { differingAsked } from './set-ups-differ.ts';
@@ -37,6 +38,7 @@ export function ratioQuestions(
       ]),
     ),
     ...soldAsQuestion(evidence),
+    ...cardQuestion(evidence),
     ...explained.flatMap(askedOfArm),
   ];
 }

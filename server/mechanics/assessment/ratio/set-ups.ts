@@ -24,6 +24,8 @@ function armOf(
   setUp: SetUpEvidence,
 ): Pick<SetUpNow, 'armId' | 'armTaken'> {
   if (setUp.armId !== undefined) return { armId: setUp.armId, armTaken: false };
+  // The arm that was on came off, and was never named: it is not the one that is there now.
+  if (setUp.putOnLater !== undefined) return { armTaken: false };
   const named = [...armsNamed(evidence, setUps, placeOf(setUp))];
   const [only] = named;
   return named.length === 1 && only !== undefined ? { armId: only, armTaken: true } : { armTaken: false };

@@ -3,10 +3,12 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { listed, nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { WITHIN } from './bands.ts';
+import { bandsOf, WITHIN } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
-import { plansOf } from './marks.ts';
+import { lacksOfGroup } from './lacking.ts';
+import { type Claim, plansOf } from './marks.ts';
+import { ratioReadOf } from './reading.ts';
 
 const CODE = 'stamp-against-sold';
 
@@ -22,8 +24,8 @@ interface SoldOtherwise {
 
 /** The stamp of an arm beside what was sold; of an arm that is planned what the old ones are sold as says nothing. */
 function soldOtherwise(evidence: Evidence, { arm, claims }: GroupExplained): SoldOtherwise | undefined {
-  const [mark] = claims;
-  if (mark?.to !== 'mark') return undefined;
+  const mark = claims.find(({ to }) => to === 'mark');
+  if (mark === undefined) return undefined;
   const { soldAs } = evidence.rockers;
   if (plansOf(evidence).some((plan) => isOne(mark.ratio, plan))) return undefined;
   const box = ratioOnBox(arm?.boxLabel ?? '');
@@ -66,7 +68,7 @@ export function stampAgainstSold(evidence: Evidence, explained: GroupExplained):
           {
             code: 'sold',
             label: `The ${nominalSaid(sold)} was ordered`,
-            changes: 'Another part was sent than was ordered; what was read of it stays.',
+            changes: 'What it reads as tells whether another part was sent or the stamp is the odd one.',
           },
           {
             code: 'stamp',
@@ -82,6 +84,35 @@ export function stampAgainstSold(evidence: Evidence, explained: GroupExplained):
   return [question.answered === undefined ? question : put('weak')];
 }
 
+/** The reading is level with what was ordered and off the stamp, with nothing lacking: then the stamp is the odd one. */
+function isAsOrdered(explained: GroupExplained, { stamped, sold }: SoldOtherwise): boolean {
+  const read = ratioReadOf(explained);
+  if (read === undefined || lacksOfGroup(explained).length > 0 || explained.throughLift) return false;
+  const bandsTo = (ratio: number) => bandsOf(ratio, read.low, read.high);
+  return bandsTo(sold).every((band) => band === 'within') && !bandsTo(stamped).includes('within');
+}
+
+/** What was ordered, where somebody said that it is not what is stamped on the arm, and the arm reads as that. */
+export function readsAsOrdered(evidence: Evidence, explained: GroupExplained): Claim | undefined {
+  const found = soldOtherwise(evidence, explained);
+  const [question] = stampAgainstSold(evidence, explained);
+  if (found === undefined || question === undefined || chosenOf(question) !== 'sold') return undefined;
+  return isAsOrdered(explained, found)
+    ? explained.claims.find(({ to, ratio }) => to === 'sold-as' && ratio === found.sold)
+    : undefined;
+}
+
+/** Another part was sent, unless it reads as what was ordered; a reading between the two leaves it to the stamp. */
+function sentSaid(explained: GroupExplained, found: SoldOtherwise): string {
+  const [sold, stamped] = [nominalSaid(found.sold), nominalSaid(found.stamped)];
+  if (isAsOrdered(explained, found))
+    return ` The ${sold} was ordered, and it reads as that: the ${stamped} stamped on it is the odd one.`;
+  const read = ratioReadOf(explained);
+  const isStamped =
+    read !== undefined && bandsOf(found.stamped, read.low, read.high).every((band) => band === 'within');
+  return ` The ${sold} was ordered: ${isStamped ? '' : 'by its stamp '}another part was sent.`;
+}
+
 /** What that adds to the word against the stamp. */
 export function soldOtherwiseSaid(evidence: Evidence, explained: GroupExplained): string {
   const found = soldOtherwise(evidence, explained);
@@ -89,7 +120,7 @@ export function soldOtherwiseSaid(evidence: Evidence, explained: GroupExplained)
   if (found === undefined || question === undefined) return '';
   switch (chosenOf(question)) {
     case 'sold':
-      return ` The ${nominalSaid(found.sold)} was ordered: another part was sent.`;
+      return sentSaid(explained, found);
     case 'stamp':
       return ` The ${nominalSaid(found.stamped)} was ordered: put right what they are sold as.`;
     default:

@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { nominalSaid } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { bandsOf } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
@@ -44,7 +45,7 @@ export function undottedMark(evidence: Evidence, { group, given }: GroupExplaine
   const stamp = stampOf(evidence, group.armId);
   const { soldAs } = evidence.rockers;
   if (stamp === undefined || stamp.dotted || given === undefined) return undefined;
-  const alike = soldAs !== undefined && Math.abs(soldAs - stamp.ratio) < 0.0005;
+  const alike = soldAs !== undefined && sameRatio(soldAs, stamp.ratio);
   return alike ? undefined : stamp;
 }
 

@@ -1,6 +1,7 @@
+import { formatRatioInterval } from '../../../../shared/quantities/format.ts';
 import { usualDeflection } from '../../kit/allowances.ts';
 import { inDoubt } from '../common/asked.ts';
-import { inches, nominalSaid, ratioSaid } from '../common/said.ts';
+import { inches, nominalSaid, ratioSaid, upperFirst } from '../common/said.ts';
 import { type Band, bandsOf, WITHIN } from './bands.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
@@ -54,13 +55,18 @@ function shortOf(
     : `${inches(claim.ratio * lobe.value - lift.read)} short of what ${claimSaid(claim, nominalSaid(claim.ratio))} makes: no spring takes as much`;
 }
 
-/** A running-spring ratio is told as that; how far under a mark it lies is not, unless no spring explains it. */
-export function runningSaid(explained: GroupExplained): string {
+/**
+ * A running-spring ratio is told as that, in one breath with what it is not set against yet; how far under a mark it
+ * lies is not said, unless no spring explains it. Without one the `waits` stands by itself.
+ */
+export function runningSaid(explained: GroupExplained, waits: string): string {
   const running = runningAlone(explained);
-  const ratio = running?.result?.ratio;
-  if (running === undefined || ratio === undefined) return '';
-  const beside = shortOf(explained, running) ?? 'level to 4 % under is ordinary there';
-  return `${ratioSaid(ratio)} is with the running spring${beside.startsWith('level') ? '; ' : ', '}${beside}. `;
+  if (running?.result === undefined) return upperFirst(`${waits}.`);
+  const { ratio, interval95 } = running.result;
+  const [low, high] = interval95;
+  const read = `${formatRatioInterval(ratio, (high - low) / 2)} on the running spring`;
+  const short = shortOf(explained, running);
+  return short === undefined ? `${read}, ${waits}.` : `${read}, ${short}. ${upperFirst(waits)}.`;
 }
 
 /** A mark without its point that may be the ratio: it stays open beside what the arm is sold as. */

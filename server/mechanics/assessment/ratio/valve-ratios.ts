@@ -18,7 +18,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       cylinder: setUp.cylinder,
       valve: setUp.valve,
       setUpId: setUp.id,
-      ...defined({ armId: setUp.armId, soldAsThen: setUp.soldAsThen }),
+      ...defined({ armId: setUp.armId, soldAsThen: setUp.soldAsThen, comesOff: setUp.comesOff }),
       value: result.ratio,
       low: result.interval95[0],
       high: result.interval95[1],

@@ -30,6 +30,8 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
     lifter,
     arms,
     armId,
+    putOnLater,
+    comesOff,
     soldAsThen,
     lash,
     lashSetting,
@@ -49,7 +51,7 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
     spring,
     lifter,
     arms,
-    ...defined({ armId, soldAsThen }),
+    ...defined({ armId, putOnLater, comesOff, soldAsThen }),
     scan: {
       where: `${where}${lashSaid === '' ? '' : `, ${lashSaid}`}`,
       lashSaid,

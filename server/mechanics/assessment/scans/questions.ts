@@ -1,6 +1,6 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
-import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
+import { apartSaid, crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { DEG, IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -116,6 +116,26 @@ function jumps({ scan, stations }: Scanned): Found[] {
   ];
 }
 
+/** A reading near the least that its neighbours do not bear out: it decides what the least is, or hides it. */
+function apart({ scan, fit }: Scanned): Found[] {
+  if (fit === undefined || fit.edge !== 'none' || fit.apart === undefined) return [];
+  const { station, off } = fit.apart;
+  // A gap below nothing is asked about by itself.
+  if (station.gap < 0) return [];
+  return [
+    {
+      code: 'scan-apart',
+      weight: 'strong',
+      ask: `Is the gap of ${placeOf(scan)} at ${crankSaid(station.crankAngle)} right? It ${apartSaid(fit.apart)}.`,
+      size:
+        off > 0
+          ? `It is ${inches(station.gap)}. With it and without it the least is not the same, and what is told holds both.`
+          : `It is ${inches(station.gap)}. It is believed until it is put right or struck out.`,
+      test: 'Look at the list as it was written, then read that angle again.',
+    },
+  ];
+}
+
 /** What a scan is asked before its least gap is believed. */
 export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQuestion[] {
   const { scan } = each;
@@ -123,6 +143,7 @@ export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQues
   const ofScan = copiesAsked(evidence).filter(
     ({ restsOn, id }) => restsOn.includes(scan.id) && id.includes(scan.id),
   );
+  const jumping = jumps(each);
   return [
     ...ofScan,
     ...camAsked(scan, evidence),
@@ -131,7 +152,7 @@ export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQues
       ...farFromCentre(each),
       ...belowNothing(each),
       ...readTwice(each),
-      ...jumps(each),
+      ...(jumping.length > 0 ? jumping : apart(each)),
     ].map((found) =>
       asked(
         { ...found, knownBy: found.code, restsOn: [scan.id] },

@@ -71,6 +71,14 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
+/** One of them was short, and its stop was lifted to read it again: what the other says waits for the answer. */
+const isReadAgain = (found: readonly Apart[], { call }: Evidence): boolean =>
+  (call.stopsLifted ?? []).some(
+    ({ stopId, entryId }) =>
+      stopId.startsWith('stop:gap-short:') &&
+      found.some(({ one, other }) => one.id === entryId || other.id === entryId),
+  );
+
 /** One question of a valve whose scans can't all be right, by the two that are furthest apart. */
 export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
   const found = pairs(standing(evidence));
@@ -85,7 +93,7 @@ export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
       asked(
         {
           code: 'scans-apart',
-          weight: 'weak',
+          weight: isReadAgain(here, evidence) ? 'strong' : 'weak',
           ask: `Was anything changed between the scans of ${placeOf(one)}: base, lifter, timing, or the valve itself?`,
           size: `One has its least at ${inches(low)}, another at ${inches(high)}. Read alike they come within ${inches(within(one, worst.other))}.`,
           test: 'Say what was done between them.',

@@ -1,4 +1,4 @@
-import { leastOf, type ScanLeast } from '../../gap-scan/least.ts';
+import { halfWidthOf, leastOf, type ScanLeast } from '../../gap-scan/least.ts';
 import { type Station, stationsOf } from '../../gap-scan/stations.ts';
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { DEG } from '../../kit/si.ts';
@@ -44,7 +44,7 @@ export const errorOf = ({ tool }: ScanEvidence): number => toolAllowance(tool);
 /** A least at an end, or between steps that are wide, is only the least so far: it may be less, and by nobody knows how much. */
 function ofFit(fit: ScanLeast, error: number): GapBounds {
   if (fit.edge !== 'none') return { value: fit.least, high: fit.least + error };
-  const half = error * Math.max(1, fit.spread);
+  const half = halfWidthOf(fit, error, (spread) => Math.max(1, spread));
   const high = fit.least + half;
   return isWide(fit) ? { value: fit.least, high } : { value: fit.least, low: fit.least - half, high };
 }

@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import { chanceOfSoMany, divisionOf, sameDivisionChance } from '../../valve-sheet/honest-repeats.ts';
@@ -10,7 +11,6 @@ import { claimsOn } from '../ratio/marks.ts';
 import { ASKED, LIFTS, STRONG } from './copied.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 /** Fewer than this that are equal are no column. */
 const FEWEST = 3;
 const EQUAL = 1e-9 * IN;

@@ -1,6 +1,7 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, Side, Spring } from '../evidence.ts';
+import type { Evidence, Spring } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { type LobeOfSetUp, lobesOfSetUps } from '../ratio/lobes-read.ts';
 import type { SheetSideDetail, SheetSwapDetail } from './detail.ts';
@@ -11,8 +12,6 @@ import { positionsOf } from './position.ts';
 import type { SheetRow } from './rows.ts';
 import type { LobesRead } from './swap-lifts.ts';
 import { swapsOf } from './swaps.ts';
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** The springs that lifts were read on; lobes alone are one sheet too, wherever they were read. */
 function springsOf(rows: readonly SheetRow[], ofSetUps: readonly LobeOfSetUp[]): Spring[] {

@@ -78,7 +78,7 @@ function slipOf(reading: SheetEvidence, expected: readonly Expected[], middle: n
 const SAYS = {
   arm: 'which is what this arm reads on another valve',
   again: 'which is what it read the other time',
-  siblings: 'like its siblings',
+  siblings: 'like the others',
 } as const;
 
 /**

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { mostLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -22,7 +23,7 @@ const CHOICES: AssessedQuestion['answers'] = [
 /** The lash that a valve has: as it was logged last, else the card's, else the most that is usual. */
 function lashOf(entry: SheetEvidence, evidence: Evidence): number {
   const { engine, card } = evidence;
-  if (entry.lifter === 'hydraulic' || engine.lifter?.startsWith('hydraulic') === true) return 0;
+  if (entry.lifter === 'hydraulic' || isHydraulicLifter(engine.lifter)) return 0;
   return (
     usableLash(evidence, entry)?.gap.value ?? card[sideOfValve(entry.valve)].lash ?? mostLash(engine.lifter)
   );

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
@@ -9,6 +10,7 @@ import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { limitOf } from '../common/limits.ts';
 import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
+import { type CamInGap, camInGap } from '../scans/cam-then.ts';
 import type { GapWord } from '../words.ts';
 import { LASH_UNSAID, type LashInGap, lashInGap } from './gap-lash.ts';
 
@@ -21,6 +23,8 @@ export interface JudgedGap {
   readonly lacks: readonly string[];
   /** Lash that may be in it, with what is asked of it. */
   readonly lash?: LashInGap;
+  /** What is asked of it since the cam was found off, or in two places. */
+  readonly cam?: CamInGap;
   /** Its word hangs on that lash, so that it is asked. */
   readonly asksLash: boolean;
 }
@@ -29,7 +33,7 @@ export interface JudgedGap {
 const WITH_LIFT: readonly GapName[] = ['piston-to-valve', 'retainer-to-seal'];
 
 const lifterOf = ({ engine }: Evidence) =>
-  engine.lifter === undefined ? undefined : engine.lifter.startsWith('solid') ? 'solid' : 'hydraulic';
+  engine.lifter === undefined ? undefined : isSolidLifter(engine.lifter) ? 'solid' : 'hydraulic';
 
 /** What a gap still needs that may read too large, because the lifter under it sinks. */
 export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): string[] {
@@ -94,7 +98,8 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const lash = lashInGap(entry, evidence);
   const { gap, hangs } = withLash(read, limit.value, lash);
   const asksLash = hangs || lash?.question.answered !== undefined;
-  const ofLash = defined({ lash });
+  const cam = camInGap(entry, evidence);
+  const ofLash = defined({ lash, cam });
   const bare = verdictOfGap(gap, limit.value);
   if (isMereGuess(entry))
     return { entry, gap, limit, asksLash: false, lacks: ['a reading with a tool: this one is a guess'] };
@@ -104,7 +109,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
       ? ['a reading with the arm that sits there now: this one is of an arm that is off']
       : []),
     ...sinks,
-    ...(entry.scan?.needs ?? []),
+    ...(entry.scan?.needs ?? cam?.needs ?? []),
   ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
   if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...ofLash };
@@ -119,8 +124,8 @@ const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[w
 const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? gap.high ?? Number.NEGATIVE_INFINITY;
 
 /** Read before the cam was moved, and not short: it says nothing of the gap as it is. */
-const isOutdated = ({ word, entry }: JudgedGap): boolean =>
-  word === undefined && entry.scan?.camMoved === true;
+const isOutdated = ({ word, entry, cam }: JudgedGap): boolean =>
+  word === undefined && (entry.scan?.camMoved === true || cam?.moved === true);
 
 /** Those that say something of the gap as it is; where none does, all. */
 export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {

@@ -1,12 +1,13 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import type { AssessedQuestion, Judgement, Subject } from '../assessment.ts';
+import type { Judgement, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { inches, listed, nominalSaid, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { claimsOn } from '../ratio/marks.ts';
 import type { SheetHeld, SheetSideDetail } from './detail.ts';
+import { stillAnswered } from './group-answered.ts';
 import {
   cylindersOf,
   GROUP_CHOICES,
@@ -93,7 +94,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
     lashes.length === 0 || isHydraulic(evidence)
       ? ''
       : `The card’s lash of ${listed(lashes)}, left in ${off < 0 ? 'there' : 'the others'}, would make it.`;
-  const question: AssessedQuestion = asked(
+  const put = asked(
     {
       code: 'group-off',
       weight: 'weak',
@@ -111,6 +112,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
       choices: GROUP_CHOICES,
     },
   );
+  const question = stillAnswered(evidence, put, { spring: first.spring, own });
   const chosen = chosenOf(question) ?? '';
   const end =
     GROUP_ENDS[chosen] ??

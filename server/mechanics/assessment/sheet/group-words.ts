@@ -1,7 +1,8 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
-import { allowance } from '../../kit/allowances.ts';
 import { banksOf } from '../../valve-sheet/orders.ts';
 import type { AnswerChoice } from '../assessment.ts';
+import { lashMakesIt } from '../common/lash-makes-it.ts';
 import { byPlace, listed, lowOrHigh, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SheetGroups, SheetSideDetail } from './detail.ts';
@@ -41,7 +42,7 @@ export const HELD: Readonly<Record<string, string>> = {
 /** A side whose valves fall into two groups; of both sides of the engine, where the same cylinders are off. */
 export type Grouped = SheetSideDetail & { readonly groups: SheetGroups };
 
-export const isHydraulic = ({ engine }: Evidence): boolean => engine.lifter?.startsWith('hydraulic') === true;
+export const isHydraulic = ({ engine }: Evidence): boolean => isHydraulicLifter(engine.lifter);
 
 const numbersOf = (places: readonly ValvePlace[]): string[] =>
   [...new Set(places.map(({ cylinder }) => cylinder))].sort((a, b) => a - b).map(String);
@@ -64,7 +65,7 @@ export const lashesOf = ({ card }: Evidence, sides: readonly Grouped[]): number[
   const found = sides.flatMap(({ side, groups }) => {
     const { lash } = card[sideOfValve(side)];
     if (lash === undefined || lash <= 0) return [];
-    return Math.abs(Math.abs(groups.off) - lash) <= 2 * allowance('repeat') ? [lash] : [];
+    return lashMakesIt(Math.abs(groups.off), lash) ? [lash] : [];
   });
   return found.length === sides.length ? found : [];
 };

@@ -1,16 +1,15 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { IN } from '../../kit/si.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { lashMakesIt } from '../common/lash-makes-it.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
-/** Left in, the lash makes it where the lift is short by it within this [m]: trade practice, row 10. */
-const FITS = 0.003 * IN;
 /** As many others as this have a middle; as many off alike are no lash of one valve. */
 const FEWEST = 2;
 
@@ -18,7 +17,7 @@ const FEWEST = 2;
 export const LASH_OF_ONE = 'lash-left-in';
 
 const isFirm = ({ engine }: Evidence, { readings }: LiftLot): boolean =>
-  engine.lifter?.startsWith('hydraulic') !== true &&
+  !isHydraulicLifter(engine.lifter) &&
   readings.every(({ lifter }) => lifter !== 'hydraulic' && lifter !== 'locked');
 
 /** By how much a valve lifts less than its siblings, less what its own lobe takes off [m]. */
@@ -48,7 +47,7 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
   return row.lifts.flatMap((lot) => {
     const short = shortBy(evidence, row, lot, rows);
     if (short === undefined || short <= allowance('odd-beyond') || !isFirm(evidence, lot)) return [];
-    const lash = known.find((each) => each !== undefined && each > 0 && Math.abs(short - each) <= FITS);
+    const lash = known.find((each) => each !== undefined && each > 0 && lashMakesIt(short, each));
     if (lash === undefined) return [];
     return [
       asked(
@@ -57,7 +56,7 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
           weight: 'weak',
           ask: `Could the lash of ${inches(lash)} be left in the lift of ${placeOf(row)}?`,
           knownBy: 'could the lash be left in the lift',
-          size: `It is ${inches(short)} short of its siblings.`,
+          size: `It is ${inches(short)} short of the others.`,
           test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
           restsOn: lot.readings.map(({ id }) => id),
         },
@@ -67,18 +66,31 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
   });
 }
 
-/** Valves of a side that are short of their siblings, by whatever. */
-const shortOf = (evidence: Evidence, rows: readonly SheetRow[]): number =>
-  rows.filter((row) =>
-    row.lifts.some((lot) => (shortBy(evidence, row, lot, rows) ?? 0) > allowance('odd-beyond')),
-  ).length;
+/** By how much each lift of a valve is short of its siblings, past what siblings differ by [m]. */
+const shortsOf = (evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): number[] =>
+  row.lifts.flatMap((lot) => {
+    const short = shortBy(evidence, row, lot, rows) ?? 0;
+    return short > allowance('odd-beyond') ? [short] : [];
+  });
+
+/** The most valves of a side that are short alike with one that is asked: one that is short by far more is another matter. */
+function mostAlike(evidence: Evidence, rows: readonly SheetRow[], asked: readonly SheetRow[]): number {
+  const isLike = (short: number) => (other: number) => Math.abs(other - short) <= allowance('odd-beyond');
+  const shorts = rows.map((row) => shortsOf(evidence, row, rows));
+  const like = (short: number) => shorts.filter((own) => own.some(isLike(short))).length;
+  return Math.max(0, ...asked.flatMap((row) => shortsOf(evidence, row, rows)).map(like));
+}
 
 /** One valve, or two, low by just their lash: that is asked before their rockers are. Of more it is asked of all at once. */
 export function lashOfOne(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
   return (['intake', 'exhaust'] as const).flatMap((side) => {
     const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
-    const found = own.flatMap((row) => ofRow(evidence, row, own));
-    return shortOf(evidence, own) > FEWEST ? found.filter(({ answered }) => answered !== undefined) : found;
+    const found = own.map((row) => ({ row, questions: ofRow(evidence, row, own) }));
+    const asked = found.filter(({ questions }) => questions.length > 0).map(({ row }) => row);
+    const questions = found.flatMap((each) => each.questions);
+    return mostAlike(evidence, own, asked) > FEWEST
+      ? questions.filter(({ answered }) => answered !== undefined)
+      : questions;
   });
 }
 

@@ -2,12 +2,13 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
-import type { AssessedQuestion, StopReason } from '../assessment.ts';
+import type { AssessedQuestion, NotToRun, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { Evidence, EvidenceEntry, ValvePlace } from '../evidence.ts';
 import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
+import { isLifted } from '../stop.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -44,6 +45,21 @@ function fullValve(side: string, row: SheetRow | undefined, rows: readonly Sheet
   });
 }
 
+/** Found worn, and its stop lifted: it was read right, and stays on record until the cam is another one. */
+export const wornNotToRun = (evidence: Evidence, worn: readonly WornLobe[]): NotToRun[] =>
+  worn
+    .filter(({ question, stop }) => question.answered?.found === true && isLifted(stop, evidence))
+    .map(({ place, stop }) => ({
+      id: `not-to-run:lobe-worn:${keyOf(stop.about)}`,
+      what: 'run',
+      about: stop.about,
+      sentence: `Do not run it: the lobe of ${placeOf(place)} is worn.`,
+      wayOut:
+        'Cam and lifters are changed, and the oil is looked at for what wore off. Then the lobes are read again; the desk strikes the old reading out, with the reason.',
+      wayOutAtBench:
+        'Have cam and lifters changed, and the oil looked at for what wore off. Then read the lobes again.',
+    }));
+
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(
   evidence: Evidence,
@@ -67,7 +83,7 @@ export function wornLobes(
       const step = (row?.lobes ?? []).length > 0 ? ('sheet' as const) : ('ratio' as const);
       // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
       const full = fullValve(side, row, rows, by);
-      const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings`;
+      const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on the others`;
       // It is down on its siblings: without their lobes nothing is said of this one.
       const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
       const question = asked(
@@ -75,11 +91,11 @@ export function wornLobes(
           code: 'lobe-worn',
           weight: 'weak',
           ask: full
-            ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like its siblings.`
+            ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like the others.`
             : `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
           // One question, whatever is read of the valve later.
           knownBy: `is the lobe of ${placeOf(place)} worn or was it read short`,
-          size: `It is ${inches(by)} under its siblings; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
+          size: `It is ${inches(by)} under the others; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
           test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
           restsOn: own,
         },
@@ -94,7 +110,7 @@ export function wornLobes(
           step,
           about,
           sentence: full
-            ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like its siblings. One of the two was misread.`
+            ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like the others. One of the two was misread.`
             : `Do not turn it: ${down}.`,
           ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
           from: 'readings',

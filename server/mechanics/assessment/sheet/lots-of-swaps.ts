@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import type { Evidence, LifterState, Spring, ValvePlace } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { meanOf } from '../ratio/passes.ts';
@@ -22,7 +23,7 @@ export interface ArmLot extends ValvePlace {
 
 /** A lifter that does not sink is one kind, whichever it is; one that was not said is the engine's. */
 function lifterOf({ engine }: Evidence, lifters: readonly LifterState[]): string {
-  const solid = engine.lifter?.startsWith('solid') === true;
+  const solid = isSolidLifter(engine.lifter);
   const kinds = lifters.map((lifter) =>
     lifter === 'locked' || lifter === 'solid' || (lifter === 'not-said' && solid) ? 'firm' : lifter,
   );

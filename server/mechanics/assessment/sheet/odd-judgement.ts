@@ -31,7 +31,7 @@ function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgemen
     id: `odd:in-doubt:${place.cylinder}-${place.valve}`,
     about: valveSubject(place),
     against: { to: 'siblings' },
-    sentence: `${placeOf(place)} is not set against its siblings yet. ${notYet(question)}`,
+    sentence: `${placeOf(place)} is not set against the others yet. ${notYet(question)}`,
     lacks: ['the answer to it'],
     restsOn: question.restsOn,
   };

@@ -18,8 +18,8 @@ export function oddSaid({
   if (sinks === true && cause !== 'part' && cause !== 'position')
     return `${off(valveOff)}, on a hydraulic lifter: one that sinks reads low, so that comes before the rocker.`;
   if (lash === true)
-    return `${off(valveOff)}, which its lash makes if it was left in: that comes before the rocker.`;
-  const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
+    return `${off(valveOff)}, as much as its lash, if that was left in: look at that before the rocker.`;
+  const lobe = lobeOff === undefined ? '' : ' on a lobe like the others’';
   switch (cause) {
     case 'measure-lobe':
       return `${off(valveOff)}; nothing tells the cam from the rest while ${passes.lobe > 0 ? 'the lobes beside it are' : 'its lobe is'} not known.`;

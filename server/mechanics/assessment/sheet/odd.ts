@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { lobesDown } from '../../valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
@@ -9,6 +10,7 @@ import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
 import type { SheetOddDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
+import { leftOfGroup } from './group-answered.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { SheetRow } from './rows.ts';
 import { asSibling, byCaliper, passesOf } from './siblings.ts';
@@ -31,7 +33,7 @@ const oddId = (odd: OddValve, spring: Spring): string => `odd:${spring}:${odd.cy
 /** It was read on a hydraulic lifter, or nobody said on which, and the engine has hydraulic ones. */
 function maySink({ engine }: Evidence, row: SheetRow | undefined, spring: Spring): boolean {
   const readings = row?.lifts.find((lot) => lot.spring === spring)?.readings ?? [];
-  const own = engine.lifter?.startsWith('hydraulic') === true;
+  const own = isHydraulicLifter(engine.lifter);
   return readings.some(({ lifter }) => lifter === 'hydraulic' || (lifter === 'not-said' && own));
 }
 
@@ -74,7 +76,8 @@ export function sideOf(
     asSibling(row, of.spring, { calipers, lots, inDoubt: doubtful.has(placeOf(row)) }),
   );
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
-  const groups = twoGroups(siblings, banksOf(evidence.engine.bankOrder, cylinders));
+  const groups =
+    twoGroups(siblings, banksOf(evidence.engine.bankOrder, cylinders)) ?? leftOfGroup(evidence, of, siblings);
   const cardLobe = evidence.card[sideOfValve(of.side)].lobeLift;
   const judged = judgeSide(of.side, siblings, cardLobe);
   // Where several are off alike, each is set against those that are like it.

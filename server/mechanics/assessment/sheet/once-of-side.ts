@@ -1,10 +1,10 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import type { Evidence, Side } from '../evidence.ts';
+import type { Evidence } from '../evidence.ts';
 import type { SheetRow } from './rows.ts';
 
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 /** As many valves as this are no slip of one of them. */
 const MANY = 3;
 

@@ -5,6 +5,7 @@ import type { SetUpKnown } from '../ratio/known.ts';
 import { besidesCopies } from './besides-copies.ts';
 import { columnsAlike } from './columns-alike.ts';
 import { copiedColumns } from './copied.ts';
+import { besidesGroups } from './group-read.ts';
 import { lashOfOne } from './lash-of-one.ts';
 import { armLots } from './lots-of-swaps.ts';
 import { readOtherwise } from './read-otherwise.ts';
@@ -23,7 +24,7 @@ export function raisedByRows(
   const ofRows = [...rowQuestions(evidence, rows, tolerances), ...lashOfOne(evidence, rows)];
   return [
     ...besidesCopies(
-      [...slipsLeft(ofRows, rows, lots), ...copiedColumns(evidence, rows)],
+      [...besidesGroups(slipsLeft(ofRows, rows, lots), evidence, rows), ...copiedColumns(evidence, rows)],
       columnsAlike(evidence, rows),
     ),
     ...readOtherwise(evidence, rows, lots, known),

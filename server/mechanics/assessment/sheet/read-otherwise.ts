@@ -6,6 +6,7 @@ import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { CHANGED_OVER, changedOver, endsOf, type Otherwise } from './changed-over.ts';
+import { wasRead } from './group-answered.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -14,7 +15,7 @@ const CHOICES: readonly AnswerChoice[] = [
   {
     code: 'found',
     label: 'One was misread',
-    changes: 'It is struck out with the reason; until then the valve is not set against its siblings.',
+    changes: 'It is struck out with the reason; until then the valve is not set against the others.',
   },
   {
     code: 'not-found',
@@ -104,7 +105,7 @@ function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpK
  * which is right: it is no odd valve, and no part is moved for it.
  */
 export function readOtherwise(
-  { answers }: Evidence,
+  evidence: Evidence,
   rows: readonly SheetRow[],
   lots: readonly ArmLot[],
   known: readonly SetUpKnown[],
@@ -115,7 +116,13 @@ export function readOtherwise(
   return all.map(({ row, own }) => {
     const { of, among, readAs, setUps, restsOn } = own;
     const other = changedOver(row, own, all);
-    const holds = setUps.length === 0 ? 'Which of them was misread' : 'Which of the two holds';
+    const was = other === undefined && setUps.length === 0 ? wasRead(evidence, row, among) : undefined;
+    const holds =
+      was !== undefined
+        ? `Which of them was read ${was}`
+        : setUps.length === 0
+          ? 'Which of them was misread'
+          : 'Which of the two holds';
     const which =
       other === undefined
         ? `${holds}?`
@@ -127,16 +134,19 @@ export function readOtherwise(
         ask: `The ${of} of ${placeOf(row)} was read ${readAs}. ${which}`,
         knownBy: `which of the readings of the ${of} was misread`,
         test:
-          other === undefined
-            ? 'read it once more, the same way, and strike out with the reason what was misread'
-            : 'ask which arm was on it at each reading; if nobody moved one, read it once more, the same way, and strike out with the reason what was misread',
+          was !== undefined
+            ? `strike out with the reason what was read ${was}`
+            : other === undefined
+              ? 'read it once more, the same way, and strike out with the reason what was misread'
+              : 'ask which arm was on it at each reading; if nobody moved one, read it once more, the same way, and strike out with the reason what was misread',
+        ...(was === undefined ? {} : { byLooking: true }),
         restsOn: [...restsOn].sort(),
       },
       {
         about: valveSubject(row),
         step: 'sheet',
         among,
-        answers,
+        answers: evidence.answers,
         choices: other === undefined ? CHOICES : [...CHOICES, CHANGED_OVER],
       },
     );

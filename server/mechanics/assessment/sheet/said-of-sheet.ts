@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -47,7 +48,7 @@ function asksOf(evidence: Evidence): Asks {
   const noSpring = lifts.filter(({ spring }) => spring === 'not-said');
   const noLifter = lifts.filter(({ lifter }) => lifter === 'not-said');
   const { lifter, gear } = evidence.engine;
-  const cannotSink = lifter?.startsWith('solid') === true || gear !== undefined;
+  const cannotSink = isSolidLifter(lifter) || gear !== undefined;
   return {
     ...(noSpring.length === 0
       ? {}

@@ -18,7 +18,7 @@ import { groupsTold } from './group-off.ts';
 import { heldOf } from './held.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
-import { wornLobes } from './lobe-worn.ts';
+import { wornLobes, wornNotToRun } from './lobe-worn.ts';
 import { oddBefore } from './odd-before.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
@@ -84,9 +84,14 @@ export function sheetPart(
   const short = [...gaps.values()]
     .flat()
     .flatMap(({ each }) => each.flatMap((one) => shortGap(one, evidence)));
-  const ofLash = [...gaps.values()]
+  const ofGaps = [...gaps.values()]
     .flat()
-    .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
+    .flatMap(({ each }) =>
+      each.flatMap(({ lash, asksLash, cam }) => [
+        ...(cam === undefined ? [] : [cam.question]),
+        ...(asksLash && lash !== undefined ? [lash.question] : []),
+      ]),
+    );
   const questions = [
     ...withoutOneSided(raised, told.questions),
     ...ofReading,
@@ -94,7 +99,7 @@ export function sheetPart(
     ...grouped.questions,
     ...ofPositions,
     ...[...underCard, ...worn, ...short].map(({ question }) => question),
-    ...ofLash,
+    ...ofGaps,
   ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
   const restsOn = (place: string) =>
@@ -130,7 +135,7 @@ export function sheetPart(
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
     stop: [...worn, ...short].map(({ stop }) => stop),
-    notToRun: underCard.flatMap(({ notToRun }) => notToRun),
+    notToRun: [...underCard.flatMap(({ notToRun }) => notToRun), ...wornNotToRun(evidence, worn)],
     headlines: headlinesOf(compared.filter(({ id }) => !ordinary.has(id))),
     detail: {
       names: valveNames(evidence),

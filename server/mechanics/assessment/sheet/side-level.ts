@@ -1,4 +1,6 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
@@ -49,7 +51,7 @@ function claimOf(evidence: Evidence, rows: readonly SheetRow[]): Claim | undefin
 
 /** As it was said with the reading, else as the engine’s lifters are. */
 const mayHaveSunk = (lifter: LifterState, { engine }: Evidence): boolean =>
-  lifter === 'hydraulic' || (lifter === 'not-said' && engine.lifter?.startsWith('hydraulic') === true);
+  lifter === 'hydraulic' || (lifter === 'not-said' && isHydraulicLifter(engine.lifter));
 
 const middle = (values: readonly (number | undefined)[]): number => medianKnown(values) ?? 0;
 
@@ -120,8 +122,6 @@ export interface LobeLevel {
   readonly card: number;
   readonly restsOn: readonly string[];
 }
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** Lobes of a side that all lie off the card alike, by more than card and tool explain. */
 export const lobesOffCard = (evidence: Evidence, rows: readonly SheetRow[]): LobeLevel[] =>

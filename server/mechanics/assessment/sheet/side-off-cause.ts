@@ -1,4 +1,4 @@
-import { allowance } from '../../kit/allowances.ts';
+import { lashMakesIt } from '../common/lash-makes-it.ts';
 import { inches, listed } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { Level } from './side-level.ts';
@@ -13,7 +13,7 @@ function lashOf({ card }: Evidence, { side, ratio, claim, lifts, hydraulic }: Of
   const { lash } = card[side];
   if (lash === undefined || lash <= 0 || hydraulic) return undefined;
   const short = lifts * (claim.ratio / ratio.value - 1);
-  return Math.abs(short - lash) <= 2 * allowance('repeat') ? lash : undefined;
+  return lashMakesIt(short, lash) ? lash : undefined;
 }
 
 /** What fits all of them alike: the lash, where the card has one that makes it; else a lifter that sinks, if one may. */

@@ -56,7 +56,7 @@ function bothSaid(swap: SheetSwapDetail): string {
 }
 
 const cellSaid = ({ place, arm, apart, inDoubt }: Missing): string =>
-  `${place} with ${arm}${apart ? ', whose passes lie apart' : inDoubt === true ? ', whose reading is in doubt' : ''}`;
+  `${place} with ${arm}${apart ? ', whose readings lie apart' : inDoubt === true ? ', whose reading is in doubt' : ''}`;
 
 /** What was odd before the arms were moved stays told until the two are read again. */
 const oddSaid = ({ readOdd }: SheetSwapDetail): string =>

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
@@ -9,7 +10,7 @@ import { gappedIn, heldOf } from './held.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
 function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
-  return engine.lifter?.startsWith('hydraulic') === true
+  return isHydraulicLifter(engine.lifter)
     ? []
     : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }

@@ -1,3 +1,4 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, PeakEvidence } from '../evidence.ts';
 import { countingOf, differing } from './differ.ts';
@@ -5,10 +6,9 @@ import { pointerAsked } from './questions.ts';
 import {
   APART,
   isOut,
+  isWithinWheel,
   type Lined,
-  READ,
   readOf,
-  SIDES,
   stopFor,
   type TimingRead,
   withoutError,
@@ -55,7 +55,7 @@ export function camFound(evidence: Evidence): CamFound | undefined {
   const read = readOf(evidence);
   const newest = countingPeaks(read, evidence).toSorted((a, b) => b.line - a.line)[0];
   if (newest === undefined) return undefined;
-  const isOff = newest.advance !== undefined && Math.abs(newest.advance) >= READ;
+  const isOff = newest.advance !== undefined && !isWithinWheel(newest.advance);
   if (!isOff && !mayHaveMoved(read, evidence)) return undefined;
   const last = read.peaks.find(({ line }) => line === newest.line) ?? newest;
   const back = read.peaks.toSorted((a, b) => b.line - a.line);

@@ -1,3 +1,4 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import { DEGREE } from '../../setting-order/timing.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -5,7 +6,7 @@ import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
 import { differing } from './differ.ts';
 import { shiftSaid } from './pointer-said.ts';
-import { APART, degrees, isOut, ofSide, SIDES, stopFor, type TimingRead } from './readings.ts';
+import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
 
 /** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
 const USUAL = { from: 95 * DEGREE, to: 120 * DEGREE } as const;

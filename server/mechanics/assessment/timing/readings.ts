@@ -10,8 +10,6 @@ export const APART = 2 * WHEEL;
 
 export type Lined<T> = T & { readonly line: number; readonly id: string };
 
-export const SIDES: readonly Side[] = ['intake', 'exhaust'];
-
 /** `3.25`, `102.75` */
 export const degrees = (radians: number): string =>
   String(Number(Math.abs(radians / DEGREE).toFixed(2))).replace(/^0\./, '.');
@@ -72,9 +70,13 @@ export function withoutError(peak: Lined<PeakEvidence>, { correction }: StopEvid
   };
 }
 
+/** Off the card by no more than a centreline is good to: which way, or at all, is not known. */
+export const isWithinWheel = (advance: number): boolean => Math.abs(advance) <= WHEEL + 1e-9;
+
 /** How the cam stands against its card; empty where the card says nothing. */
 export function againstSaid(advance: number | undefined): string {
   if (advance === undefined) return '';
   if (Math.abs(advance) < READ) return 'straight up, as the card has it';
+  if (isWithinWheel(advance)) return 'that cannot be told from the card';
   return `${degrees(advance)}° ${advance > 0 ? 'advanced' : 'retarded'} against the card`;
 }

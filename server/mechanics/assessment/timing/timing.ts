@@ -10,9 +10,9 @@ import {
   againstSaid,
   degrees,
   isOut,
+  isWithinWheel,
   type Lined,
   ofSide,
-  READ,
   readOf,
   stopFor,
   WHEEL,
@@ -76,7 +76,7 @@ function worstSaid(read: readonly PeakEvidence[]): string {
   const advances = read.flatMap(({ advance }) => advance ?? []);
   const ends = [...new Set([Math.max(0, ...advances), Math.min(0, ...advances)])];
   return ends
-    .filter((advance) => Math.abs(advance) >= READ)
+    .filter((advance) => !isWithinWheel(advance))
     .map((advance) => ` If it is ${againstSaid(advance)}: ${costSaid(advance)}`)
     .join('');
 }
@@ -97,7 +97,7 @@ function sentenceOf(told: ToldPeak): string {
   if (doubt !== undefined) return doubt;
   const { peak } = told;
   const against = againstSaid(peak.advance);
-  const moved = peak.advance !== undefined && Math.abs(peak.advance) >= READ;
+  const moved = peak.advance !== undefined && !isWithinWheel(peak.advance);
   const said = `The ${peak.side} peaks ${where(peak)}, give or take ${degrees(WHEEL)}°${against === '' ? '' : `: ${against}`}.`;
   return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}${pointerSaid(told)}`;
 }

@@ -1,19 +1,22 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import { IN } from '../../kit/si.ts';
+import { TUNED_BY } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { ORDINARY } from '../ratio/bands.ts';
 import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
+import { heatsWanting, printedLashes } from './wanted-heat.ts';
 
 type Threaded = PreloadEvidence | TurnsEvidence;
 
-/** What is measured of a ratio is ordinary this near to what the rockers are sold as: see the bands of the ratio. */
-const RATIO = 0.045;
-/** One feeler. */
-const LASH = 0.001 * IN;
+/** Feelers come in thousandths, and a metric one is the next: common practice, no published source. */
+const FEELER = 0.001 * IN;
 
 const ADJUSTERS = {
   'stud-nut': 'a nut on the stud',
@@ -29,22 +32,28 @@ function mountOff({ mount }: Threaded, { engine: { mounting } }: Evidence): stri
 
 function ratioOff({ ratio }: Threaded, { rockers: { soldAs, planned, plannedExhaust } }: Evidence): string[] {
   const sold = [...new Set([soldAs, planned, plannedExhaust].flatMap((each) => each ?? []))];
-  return sold.length === 0 || sold.some((each) => Math.abs(ratio / each - 1) <= RATIO + 1e-9)
+  return sold.length === 0 || sold.some((each) => Math.abs(ratio / each - 1) <= ORDINARY + 1e-9)
     ? []
     : [
         `The build’s rockers are ${sold.map(ratioSaid).join(' and ')}; the sum was made with ${ratioSaid(ratio)}.`,
       ];
 }
 
-function wantedOff(set: Threaded, { card }: Evidence): string[] {
-  if (set.of !== 'turns' || set.lashWanted === undefined) return [];
+/** Lashes of the card that this one is not, hot or cold, and by how much it misses the nearest. */
+function wantedOff(set: SetEvidence, evidence: Evidence): { readonly said: string[]; readonly by: number } {
+  if (set.of !== 'turns' || set.lashWanted === undefined) return { said: [], by: 0 };
   const { lashWanted } = set;
-  const printed = [...new Set([card.intake.lash, card.exhaust.lash].flatMap((each) => each ?? []))];
-  return printed.length === 0 || printed.some((each) => Math.abs(each - lashWanted) <= LASH + 1e-9)
-    ? []
-    : [
-        `The card’s lash is ${printed.map(inches).join(' and ')}${card.lashAt === undefined ? '' : `, ${card.lashAt}`}; the sum wants ${inches(lashWanted)}.`,
-      ];
+  const { lashAt } = evidence.card;
+  const printed = printedLashes(evidence);
+  const by = printed.length === 0 ? 0 : Math.min(...printed.map((each) => Math.abs(each - lashWanted)));
+  return by <= FEELER + EQUAL || heatsWanting(lashWanted, evidence).length > 0
+    ? { said: [], by: 0 }
+    : {
+        by,
+        said: [
+          `The card’s lash is ${printed.map(inches).join(' and ')}${lashAt === undefined ? '' : `, ${lashAt}`}; the sum wants ${inches(lashWanted)}.`,
+        ],
+      };
 }
 
 const BUCKET: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
@@ -65,7 +74,7 @@ function gearOff({ of }: SetEvidence, { engine: { gear = 'pushrod' } }: Evidence
 
 /** A hydraulic lifter wants its preload in the pushrod’s length, and no lash out of it. */
 function rodOff(set: SetEvidence, { engine: { lifter } }: Evidence): string[] {
-  if (set.of !== 'pushrod' || lifter?.startsWith('hydraulic') !== true) return [];
+  if (set.of !== 'pushrod' || !isHydraulicLifter(lifter)) return [];
   if (set.lashOff === true) return ['The build says hydraulic lifters; a lash was taken off the length.'];
   return (set.added ?? 0) > 0
     ? []
@@ -76,7 +85,7 @@ function offOf(set: SetEvidence, evidence: Evidence): string[] {
   const gear = gearOff(set, evidence);
   if (gear.length > 0) return gear;
   if (set.of !== 'turns' && set.of !== 'preload') return rodOff(set, evidence);
-  return [...mountOff(set, evidence), ...ratioOff(set, evidence), ...wantedOff(set, evidence)];
+  return [...mountOff(set, evidence), ...ratioOff(set, evidence)];
 }
 
 const IS_TURN: ReadonlySet<string> = new Set(['turns', 'preload']);
@@ -90,16 +99,20 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
-/** A sum that goes with another adjuster, ratio or lash than the build has is asked, and not told until then. */
+/** A sum that goes with another adjuster, ratio or lash than the build has is asked, and not told until then. A lash that is tuned is asked alone. */
 export function againstBuild({ id, set }: KeptSet<SetEvidence>, evidence: Evidence): AssessedQuestion[] {
-  const off = offOf(set, evidence);
+  const others = offOf(set, evidence);
+  const wanted = gearOff(set, evidence).length > 0 ? { said: [], by: 0 } : wantedOff(set, evidence);
+  const off = [...others, ...wanted.said];
+  // A lash is tuned by so much: then the sum is asked about, and counts meanwhile.
+  const isTuned = others.length === 0 && wanted.by <= TUNED_BY + EQUAL;
   return off.length === 0
     ? []
     : [
         asked(
           {
             code: 'sum-unlikely',
-            weight: 'strong',
+            weight: isTuned ? 'weak' : 'strong',
             ask: IS_TURN.has(set.of)
               ? 'Was this sum made with the adjuster, the ratio and the lash of this engine?'
               : 'Was this sum made for the lifters and the valve gear of this engine?',

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
@@ -34,7 +35,7 @@ function sentenceOf(set: PreloadEvidence, past: number): string {
 function sizeOf({ solid, travelUnsaid, travel = 0, preload }: PreloadEvidence): string {
   if (solid) return 'The build says solid lifters: if they are hydraulic, put that right in its description.';
   const goes = travelUnsaid
-    ? `Plungers usually go ${inches(travel)} at the most`
+    ? `Most plungers go no further than ${inches(USUAL_TRAVEL)}`
     : `The plunger goes ${inches(travel)}`;
   return `${goes}, and these turns press it ${inches(preload)}.`;
 }

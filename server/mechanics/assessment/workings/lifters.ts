@@ -1,19 +1,20 @@
 import { defined } from '../../../../shared/defined.ts';
-import { CAN_BE } from '../../../../shared/schemas/can-be.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { LONGEST_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PreloadEvidence } from './evidence.ts';
 import { allKept, BUILD, type KeptSet, lastKept } from './kept.ts';
 
-const isHydraulic = ({ engine }: Evidence): boolean | undefined => engine.lifter?.startsWith('hydraulic');
+const isHydraulic = ({ engine }: Evidence): boolean | undefined =>
+  engine.lifter === undefined ? undefined : isHydraulicLifter(engine.lifter);
 
-/** More than plungers usually go: pressed further, one stands on its bottom, whatever lifter it is. */
+/** More than any plunger goes: pressed further, one stands on its bottom, whatever lifter it is. */
 function onSomeBottom(set: PreloadEvidence): PreloadEvidence {
-  const most = CAN_BE.plungerTravel.usual?.most;
-  if (most === undefined || set.travel !== undefined || set.preload <= most + EQUAL) return set;
-  return { ...set, travel: most, travelUnsaid: true };
+  if (set.travel !== undefined || set.preload <= LONGEST_TRAVEL + EQUAL) return set;
+  return { ...set, travel: LONGEST_TRAVEL, travelUnsaid: true };
 }
 
 /** How far the plungers go, as it was said last: it holds for every sum of the engine, whenever it was said. */

@@ -40,12 +40,25 @@ function placeSaid(set: PreloadEvidence): string {
 }
 
 const BY_SPIN = ' Zero was found by spinning the pushrod, so it may be past.';
+const BY_FEELER =
+  ' Zero was found with a feeler, and the plunger gives way under it: there is no gap to feel, so this counts from no zero.';
+const NOT_SAID = ' How zero was found was not said.';
 /** What waits while nobody turns it. */
 export const LOOKED_FOR_AGAIN = ' Look for it again by up-and-down play.';
 
-/** Zero that was found by spinning may be past where it was called. */
-export const zeroSaid = ({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>): string =>
-  zeroFoundBy === 'spin' ? `${BY_SPIN}${LOOKED_FOR_AGAIN}` : '';
+/** Zero that was found by spinning may be past where it was called, and with a feeler nobody finds it at all. */
+export function zeroSaid({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>): string {
+  switch (zeroFoundBy) {
+    case 'spin':
+      return `${BY_SPIN}${LOOKED_FOR_AGAIN}`;
+    case 'feeler':
+      return `${BY_FEELER}${LOOKED_FOR_AGAIN}`;
+    case 'up-and-down':
+      return '';
+    default:
+      return NOT_SAID;
+  }
+}
 
 function preloadSaid(set: PreloadEvidence): string {
   const { preload, from, to, wanted, travel } = set;

@@ -13,6 +13,7 @@ const NAMES = {
   'valve-end-screw': 'screw at the valve',
 } as const;
 const MOUNTS = ['stud-nut', 'cup-screw', 'valve-end-screw'] as const;
+type Mount = (typeof MOUNTS)[number];
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
@@ -30,11 +31,7 @@ const CHOICES: AssessedQuestion['answers'] = [
 const isThreaded = (kept: KeptSet): kept is Threaded => kept.set.of === 'preload' || kept.set.of === 'turns';
 
 /** The size that the build says, and those that its sums went with; of each name once. */
-function threadsOn(
-  mount: (typeof MOUNTS)[number],
-  sums: readonly Threaded[],
-  { engine }: Evidence,
-): string[] {
+function threadsOn(mount: Mount, sums: readonly Threaded[], { engine }: Evidence): string[] {
   const own = sums.filter(({ set }) => set.mount === mount).map(({ set }) => set);
   const stud = mount === 'stud-nut' ? engine.studSize : undefined;
   const other =
@@ -42,11 +39,7 @@ function threadsOn(
   return [...new Set([...own.map(({ thread }) => thread), ...other])].sort();
 }
 
-function differ(
-  mount: (typeof MOUNTS)[number],
-  sums: readonly Threaded[],
-  evidence: Evidence,
-): AssessedQuestion | undefined {
+function differ(mount: Mount, sums: readonly Threaded[], evidence: Evidence): AssessedQuestion | undefined {
   const names = threadsOn(mount, sums, evidence);
   if (names.length < 2) return undefined;
   const pitches = sums.filter(({ set }) => set.mount === mount).map(({ set }) => set.pitch);
@@ -65,17 +58,16 @@ function differ(
   );
 }
 
-/**
- * Turns that were worked out with one thread are wrong on another: asked, and not asked again of sums that were kept
- * before it was found out.
- */
-export function threadQuestions(evidence: Evidence): AssessedQuestion[] {
+/** What is asked of the thread of this adjuster; not asked again of sums that were kept before it was found out. */
+export function threadQuestion(mount: Mount, evidence: Evidence): AssessedQuestion | undefined {
   const sums = keptSets(evidence).filter(isThreaded);
-  return MOUNTS.flatMap((mount) => {
-    const question = differ(mount, sums, evidence);
-    if (question?.answered?.found !== true) return question ?? [];
-    const since = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
-    const again = sums.filter(({ line, set }) => line > since && set.mount === mount);
-    return again.length === 0 ? question : (differ(mount, again, evidence) ?? []);
-  });
+  const question = differ(mount, sums, evidence);
+  if (question?.answered?.found !== true) return question;
+  const since = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
+  const again = sums.filter(({ line, set }) => line > since && set.mount === mount);
+  return again.length === 0 ? question : differ(mount, again, evidence);
 }
+
+/** Turns that were worked out with one thread are wrong on another: asked of each kind of adjuster. */
+export const threadQuestions = (evidence: Evidence): AssessedQuestion[] =>
+  MOUNTS.flatMap((mount) => threadQuestion(mount, evidence) ?? []);

@@ -1,5 +1,7 @@
+import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { ALIKE, findsOf, foundTwice, isAt } from '../common/found-twice.ts';
+import { hasHeld } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
@@ -13,6 +15,8 @@ interface MadeAt extends ValvePlace {
   readonly gap: Bounds;
   /** It was set to what was wanted. */
   readonly asWanted: boolean;
+  /** What was found since it was set, and whether that is what it was set to. */
+  readonly since?: { readonly gap: Bounds; readonly held: boolean };
 }
 
 /** The valves that a turn was worked out for, as far as the lash log tells. */
@@ -28,10 +32,14 @@ export interface TurnMade {
 
 export const NOT_MADE: TurnMade = { waiting: [], made: [], twice: [], against: [] };
 
+const isSetting = ({ moment }: LashEvidence): boolean => moment === 'set';
+
 const plain = ({ cylinder, valve }: ValvePlace): ValvePlace => ({ cylinder, valve });
 
 function isWithin({ value, low = value, high = value }: Bounds, wanted: number): boolean {
-  return low !== undefined && high !== undefined && wanted >= low - ALIKE && wanted <= high + ALIKE;
+  return (
+    low !== undefined && high !== undefined && wanted >= low - ALIKE - EQUAL && wanted <= high + ALIKE + EQUAL
+  );
 }
 
 /** The log has the gap of the sum nowhere: what was found of other gaps is asked about first. */
@@ -54,6 +62,13 @@ function onValve(evidence: Evidence, place: ValvePlace, from: number, wanted: nu
   const now: LashEvidence | undefined = twice?.holds ?? lashLogOf(evidence, place).at(-1);
   if (now === undefined) return NOT_MADE;
   if (now.moment === 'found' && isAt(now, from)) return { ...NOT_MADE, waiting: [plain(place)] };
+  const lines = lashLogOf(evidence, place);
+  const set = lines.slice(lines.findLastIndex((each) => isAt(each, from)) + 1).findLast(isSetting);
+  if (now.moment === 'found' && set !== undefined) {
+    const since = { gap: now.gap, held: hasHeld(set, now) };
+    const made = { ...plain(place), how: 'set' as const, gap: set.gap, asWanted: isWithin(set.gap, wanted) };
+    return { ...NOT_MADE, made: [{ ...made, since }] };
+  }
   const { moment: how, gap } = now;
   return { ...NOT_MADE, made: [{ ...plain(place), how, gap, asWanted: isWithin(gap, wanted) }] };
 }

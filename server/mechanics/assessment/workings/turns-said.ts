@@ -10,6 +10,21 @@ const span = ({ lashFound = 0, lashWanted = 0 }: TurnsEvidence): string =>
 
 const AGAIN = 'Read it again once locked, at the same heat.';
 
+/** What was read since it was set: it has held, or it is found otherwise. */
+function sinceSaid(own: TurnMade['made']): string[] {
+  const named = (held: boolean) =>
+    listed(
+      own.flatMap(({ since, ...place }) =>
+        since?.held === held ? [`${placeOf(place)} ${gapSaid(since.gap)}`] : [],
+      ),
+    );
+  const [held, other] = [named(true), named(false)];
+  return [
+    ...(held === '' ? [] : [`It has held, read again since: ${held}.`]),
+    ...(other === '' ? [] : [`Found since: ${other}.`]),
+  ];
+}
+
 /** What it was set to, beside what was wanted. */
 function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
   const own = made.filter(({ how }) => how === 'set');
@@ -23,7 +38,8 @@ function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
       (each) =>
         `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: the turn ${span(set)} is not made any more.`,
     ),
-    ...(own.length === 0 ? [] : [AGAIN]),
+    ...sinceSaid(own),
+    ...(own.every(({ since }) => since !== undefined) ? [] : [AGAIN]),
   ];
 }
 

@@ -1,6 +1,8 @@
 import { defined } from '../../../../shared/defined.ts';
 import { CAN_BE } from '../../../../shared/schemas/can-be.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import { unlikelyLash } from '../../lash/lash-slips.ts';
+import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
@@ -26,12 +28,10 @@ interface Unlikely {
 
 /** More turns than most plungers have travel for, where nobody said how far these go. */
 function farPressed(turns: number, pressed: number | undefined, travel?: number): Unlikely | undefined {
-  const { usual } = CAN_BE.preload;
-  if (pressed === undefined || travel !== undefined || usual === undefined || pressed <= usual.most)
-    return undefined;
+  if (pressed === undefined || travel !== undefined || pressed <= USUAL_TRAVEL + EQUAL) return undefined;
   return {
     ask: `Was it really turned ${countSaid(turns)} past zero lash?`,
-    size: `That presses the plunger ${inches(pressed)}; most go ${inches(usual.most)} at the most, and one on its bottom holds the valve open.`,
+    size: `That presses the plunger ${inches(pressed)}; most go ${inches(USUAL_TRAVEL)} at the most, and one on its bottom holds the valve open.`,
     test: 'count the turns again from what was written down, and ask the lifter’s maker how far its plunger goes.',
   };
 }

@@ -11,7 +11,8 @@ import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
 import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
-import { threadQuestions } from './threads.ts';
+import { heatOfSum } from './sum-heat.ts';
+import { threadQuestion, threadQuestions } from './threads.ts';
 import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
 import { turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
@@ -75,6 +76,12 @@ interface SumSaid {
   /** What a plunger should be pressed. */
   readonly band: Band;
 }
+
+/** A turn of one thread is another on the next: none is told while it is open which is on it. */
+const threadAsked = (set: SetEvidence, evidence: Evidence): AssessedQuestion[] =>
+  set.of === 'turns' || set.of === 'preload'
+    ? [threadQuestion(set.mount, evidence)].flatMap((each) => each ?? [])
+    : [];
 
 const isAskedFor = ({ over }: SumSaid): boolean => over.some(({ answered }) => answered?.found === false);
 
@@ -157,8 +164,9 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
           ...unlikelyQuestions(last, travel, evidence),
           ...againstBuild(last, evidence),
           ...own.against,
+          ...(last.set.of === 'turns' ? heatOfSum({ ...last, set: last.set }, own, evidence) : []),
         ],
-        waits: own.twice,
+        waits: [...own.twice, ...threadAsked(last.set, evidence)],
         over: overBandQuestions(last, band, travel, evidence),
         band,
         made: own,

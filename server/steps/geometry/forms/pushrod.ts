@@ -1,3 +1,4 @@
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../../call/context.ts';
@@ -45,7 +46,7 @@ function ofTurn(text: string): Record<string, string> {
   return { pitch: BARE.test(text) ? `${text.trim()} in` : text };
 }
 
-const isSolid = ({ build }: CallContext): boolean => build.spec.engine?.lifter?.startsWith('solid') ?? false;
+const isSolid = ({ build }: CallContext): boolean => isSolidLifter(build.spec.engine?.lifter);
 
 function allowances(shown: FormState, context: CallContext): FormGroup {
   const preload = quantityField(shown, 'add', LABELS.add, 'length', {

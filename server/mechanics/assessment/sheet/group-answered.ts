@@ -1,0 +1,86 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import type { TwoGroups } from '../../valve-sheet/two-groups.ts';
+import type { SheetValve } from '../../valve-sheet/types.ts';
+import type { AssessedQuestion, Subject } from '../assessment.ts';
+import type { AnswerEvidence, Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
+import { HELD } from './group-words.ts';
+
+/** What was answered of valves that were off alike. */
+interface GroupAnswer {
+  readonly answer: AnswerEvidence;
+  /** Both sides of the engine, or one. */
+  readonly about: string;
+  readonly spring: string;
+  readonly cylinders: ReadonlySet<string>;
+}
+
+const ASKED = /^question:group-off:(build|intake|exhaust):([a-z-]+)-(\d+(?:-\d+)*):/;
+
+/** The answers as they were given, each with the valves that it was given of: the last first. */
+const answersOf = ({ answers }: Evidence): GroupAnswer[] =>
+  answers
+    .flatMap((answer) => {
+      const [, about, spring, cylinders] = ASKED.exec(answer.questionId ?? '') ?? [];
+      if (about === undefined || spring === undefined || cylinders === undefined) return [];
+      return [{ answer, about, spring, cylinders: new Set(cylinders.split('-')) }];
+    })
+    .toSorted((a, b) => b.answer.line - a.answer.line);
+
+const isIn = ({ cylinders }: GroupAnswer, { cylinder }: ValvePlace): boolean =>
+  cylinders.has(String(cylinder));
+
+/** As some of them are read again, fewer are off: what was answered of all holds for those that are left. */
+export function stillAnswered(
+  evidence: Evidence,
+  question: AssessedQuestion,
+  { spring, own }: { readonly spring: Spring; readonly own: readonly ValvePlace[] },
+): AssessedQuestion {
+  if (question.answered !== undefined) return question;
+  const isOf = (about: Subject, said: string) =>
+    said === 'build' || (about.of === 'side' && about.valve === said);
+  const found = answersOf(evidence).find(
+    (each) =>
+      each.spring === spring && isOf(question.about, each.about) && own.every((place) => isIn(each, place)),
+  );
+  if (found === undefined) return question;
+  return { ...question, answered: { entryId: found.answer.id, answer: found.answer.answer } };
+}
+
+const WAS_READ: Readonly<Record<string, string>> = {
+  lash: 'with the lash in',
+  'set-up': 'otherwise than the others',
+};
+
+const chosenIn = ({ answer }: GroupAnswer): string => answer.answer.split(':')[0]?.trim() ?? '';
+
+/** How a valve was read at first, as was answered of all that were off with it: `with the lash in`. */
+export const wasRead = (evidence: Evidence, place: ValvePlace, spring: string): string | undefined =>
+  answersOf(evidence)
+    .filter((each) => each.spring === spring && isIn(each, place))
+    .filter(({ about }) => about === 'build' || about === sideOfValve(place.valve))
+    .flatMap((each) => WAS_READ[chosenIn(each)] ?? [])[0];
+
+const liftOf = ({ valveLift = 0 }: SheetValve): number => valveLift;
+
+/** Those that are left to be read again, too few to be told from one that is odd without the answer. */
+export function leftOfGroup(
+  evidence: Evidence,
+  { side, spring }: { readonly side: Side; readonly spring: Spring },
+  valves: readonly SheetValve[],
+): TwoGroups | undefined {
+  const read = valves.filter(({ valveLift }) => valveLift !== undefined);
+  return answersOf(evidence)
+    .filter((each) => each.spring === spring && (each.about === 'build' || each.about === side))
+    .filter((each) => HELD[chosenIn(each)] !== undefined)
+    .flatMap((each): TwoGroups[] => {
+      const middle = medianKnown(read.filter((valve) => !isIn(each, valve)).map(liftOf));
+      if (middle === undefined) return [];
+      const isOff = (valve: SheetValve) => Math.abs(liftOf(valve) - middle) > allowance('odd-beyond');
+      const own = read.filter((valve) => isIn(each, valve) && isOff(valve));
+      const others = read.filter((valve) => !own.includes(valve));
+      const off = medianKnown(own.map((valve) => liftOf(valve) - middle));
+      return off === undefined ? [] : [{ own, others, off, banks: false }];
+    })[0];
+}

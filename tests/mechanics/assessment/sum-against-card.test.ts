@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import { workingsOf } from '../../tools/record/kept-workings.ts';
+import { PLAIN } from './plain-build.ts';
+
+/* A lash is tuned within .004 of the card: common practice, no published source. */
+const card = { ...PLAIN.card, intake: { ...PLAIN.card.intake, lash: 0.018 * IN } };
+const wanting = (lashWanted: string) => {
+  const inputs = {
+    thread: '7/16-20',
+    mount: 'stud-nut',
+    ratio: 1.6,
+    lifter: 'solid',
+    lashFound: '.026 in',
+    lashWanted,
+  };
+  const said = assess({ ...PLAIN, card, workings: workingsOf([['adjuster', inputs]]) });
+  return {
+    weights: said.questions.filter(({ code }) => code === 'sum-unlikely').map(({ weight }) => weight),
+    lacks: said.quantities.find(({ id }) => id === 'working:turns')?.lacks,
+  };
+};
+
+test.each([
+  ['the card’s own is not asked', '.018 in', [], 0],
+  ['a thousandth beside it is the next feeler', '.019 in', [], 0],
+  ['one that it is tuned to is asked, and its turns are told', '.020 in', ['weak'], 0],
+  ['as far as it is tuned', '.022 in', ['weak'], 0],
+  ['past that it is asked before any turn is told', '.023 in', ['strong'], 1],
+] as const)('%s', (_, lashWanted, weights, lacking) => {
+  const { weights: asked, lacks } = wanting(lashWanted);
+  expect(asked).toEqual(weights);
+  expect(lacks).toHaveLength(lacking);
+});

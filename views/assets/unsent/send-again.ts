@@ -1,0 +1,41 @@
+import { leaveChange } from './changing.ts';
+import { takeToNote } from './into-note.ts';
+import { asItWas } from './release.ts';
+import { changeEntry, type Entry } from './store.ts';
+
+/** Something of this device asks for a sending. */
+export const SEND_NOW = 'send-now';
+
+/** Whether the page, as it was last seen, stands under a stop of the service. */
+export const stopStands = (): boolean => document.querySelector('main .hold') !== null;
+
+const buttonIn = (item: Element, does: string) =>
+  item.querySelector<HTMLButtonElement>(`button[data-do=${does}]`);
+
+/** What it takes to send it from here: left as it was, or said again once what held it is gone. */
+function wayOf(entry: Entry): { readonly label: string; go(): Promise<unknown> } | undefined {
+  if (entry.state === 'changing') {
+    const label = asItWas(entry) === 'waiting' ? 'Send as it was' : 'Leave it as it was';
+    return { label, go: () => leaveChange(entry) };
+  }
+  if (entry.state !== 'refused' || entry.held !== true || stopStands()) return undefined;
+  const again = { state: 'waiting', refusal: '', held: false } as const;
+  return { label: 'Send again', go: () => changeEntry(entry.id, again) };
+}
+
+/** Offers to send an entry that is held back; one that a stop refused can be put into a note meanwhile. */
+export function offerSending(item: Element, entry: Entry, changed: () => void): void {
+  const send = buttonIn(item, 'send');
+  const way = wayOf(entry);
+  if (send !== null && way !== undefined) {
+    send.hidden = false;
+    send.textContent = way.label;
+    send.addEventListener('click', () => {
+      way.go().then(() => document.dispatchEvent(new Event(SEND_NOW)), changed);
+    });
+  }
+  const note = buttonIn(item, 'note');
+  if (note === null || entry.state !== 'refused' || entry.held !== true) return;
+  note.hidden = false;
+  note.addEventListener('click', () => takeToNote(entry));
+}
