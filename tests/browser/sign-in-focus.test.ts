@@ -20,6 +20,8 @@ test.each([true, false])('with scripts %s the sign-in is typed into at once', as
   const context = await browser.newContext({ javaScriptEnabled });
   const page = await context.newPage();
   await page.goto(`${base}/sign-in`);
+  // A page is there a moment before its first field has the focus.
+  await page.locator('input:focus').waitFor();
   await page.keyboard.type('robin@bench.invalid');
   expect(await page.getByLabel('E-mail address').inputValue()).toBe('robin@bench.invalid');
   await context.close();

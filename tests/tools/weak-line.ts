@@ -22,7 +22,8 @@ export async function weakLine(to: string): Promise<WeakLine> {
   const sockets = new Set<Socket>();
   const arrived: string[] = [];
 
-  function carry(request: IncomingMessage, response: ServerResponse, body: Buffer): void {
+  /** As the line was when it was begun: what is on its way is not helped by a line that mends. */
+  function carry(request: IncomingMessage, response: ServerResponse, body: Buffer, then: LineState): void {
     const { method, url, headers } = request;
     const onward = ask({
       host: target.hostname,
@@ -34,7 +35,7 @@ export async function weakLine(to: string): Promise<WeakLine> {
     });
     onward.on('error', () => response.destroy());
     onward.on('response', (answer) => {
-      if (method === 'POST' && state === 'answer lost') {
+      if (method === 'POST' && then === 'answer lost') {
         answer.resume().once('end', () => response.destroy());
         return;
       }
@@ -47,13 +48,14 @@ export async function weakLine(to: string): Promise<WeakLine> {
   }
 
   const server = createServer((request, response) => {
-    if (state === 'down') return void response.destroy();
+    const then = state;
+    if (then === 'down') return void response.destroy();
     const parts: Buffer[] = [];
     request.on('data', (part: Buffer) => parts.push(part));
     request.on('error', () => response.destroy());
     request.on('end', () => {
-      if (request.method === 'POST' && state === 'cut') response.destroy();
-      else carry(request, response, Buffer.concat(parts));
+      if (request.method === 'POST' && then === 'cut') response.destroy();
+      else carry(request, response, Buffer.concat(parts), then);
     });
   });
   server.on('connection', (socket) => {

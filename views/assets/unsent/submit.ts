@@ -1,5 +1,5 @@
 import { dropDraft } from './drafts.ts';
-import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping } from './form.ts';
+import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping, renewKey } from './form.ts';
 import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
 import { sendAll } from './send-all.ts';
@@ -72,8 +72,15 @@ async function elsewhere({ id, page }: Entry): Promise<Outcome | undefined> {
   return left === undefined ? { kind: 'kept', location: page } : undefined;
 }
 
+/** What is in a form, its key aside: another press of the same is the same entry, anything else is the next one. */
+const filledIn = (form: HTMLFormElement, pressed: HTMLElement | null): string =>
+  JSON.stringify(fieldsIn(dataOf(form, pressed)).filter(([name]) => name !== 'key'));
+
 async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLElement | null) {
+  const own = filledIn(form, pressed);
   const entry = await keep(form, link, pressed);
+  // What is entered while this one is on its way is an entry of its own.
+  renewKey(form);
   // From here on it is kept as an entry.
   dropDraft(link, form);
   tellOthers();
@@ -89,7 +96,7 @@ async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLEleme
     await deleteEntry(entry.id);
     passOn(form, pressed);
   } else {
-    emptyForm(form);
+    if (filledIn(form, pressed) === own) emptyForm(form);
     // As after a sending that went through, what became of it is the first thing seen.
     scrollTo(0, 0);
   }
@@ -108,11 +115,12 @@ export function sendByScript(
     const form = event.target;
     if (!(form instanceof HTMLFormElement) || !isKeeping(form) || passing.has(form)) return;
     event.preventDefault();
-    // A second press while the first is on its way.
-    if (form.dataset.sending !== undefined) return;
-    form.dataset.sending = '';
-    const file = form.enctype === 'multipart/form-data';
     const { submitter } = event;
+    const own = filledIn(form, submitter);
+    // A second press while the first is on its way.
+    if (form.dataset.sending === own) return;
+    form.dataset.sending = own;
+    const file = form.enctype === 'multipart/form-data';
     (file ? sendFile(form, link, submitter) : sendEntry(form, link, submitter))
       .then(
         (outcome) => done(outcome, file, form),
@@ -120,7 +128,7 @@ export function sendByScript(
         () => passOn(form, submitter),
       )
       .finally(() => {
-        delete form.dataset.sending;
+        if (form.dataset.sending === own) delete form.dataset.sending;
       });
   });
 }
