@@ -1,5 +1,6 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
+import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { stepHeadlines } from '../../call/headline.ts';
 import { questionCards, questionsNamed } from '../../call/question-form.ts';
@@ -60,8 +61,10 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
         newest === undefined ? [] : [...headlineOf(context, newest), ...cardsOf(newest), ...adviceOf(newest)],
       rest: [
         ...(newest === undefined ? [] : [drawingComponent(marksDrawing(newest))]),
-        ...leastComponents(context),
-        widthFirst,
+        foldComponent('least', 'Least sweep of this lift, and why the width comes first', [
+          ...leastComponents(context),
+          widthFirst,
+        ]),
         ...others.flatMap((valve) => [
           ...headlineOf(context, valve),
           ...cardsOf(valve),

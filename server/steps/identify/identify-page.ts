@@ -37,6 +37,10 @@ const tapAway = (
 ): readonly Component[] =>
   side === 'desk' || slots.length === 0 ? slots : [foldComponent(id, summary, slots)];
 
+/** Short answers stand side by side at the desk. */
+const inPairs = ({ side }: CallContext, slots: readonly Component[]): readonly Component[] =>
+  side === 'desk' && slots.length > 1 ? [{ template: '/pages/call/side-by-side', data: { slots } }] : slots;
+
 /** What was read, and the marks: one tap away. */
 function recordComponents(
   context: CallContext,
@@ -103,7 +107,7 @@ export function identifyPage(
         context,
         'following',
         'Fastener, cover and ratio by its sizes',
-        followingComponents(context, seen),
+        inPairs(context, followingComponents(context, seen)),
       ),
       ...(ordinary === undefined
         ? []

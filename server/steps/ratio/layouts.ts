@@ -6,6 +6,7 @@ import { type Cards, oneAtATime } from '../../call/question-form.ts';
 import { ratioName } from '../../call/ratio-text.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
 import { type SaidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { cautionComponent, factsComponent, tableComponent } from '../../web/components.ts';
 import { explanationComponents } from './explanation.ts';
 import { groundsComponents, resultOf } from './figures.ts';
@@ -25,11 +26,32 @@ interface Parts {
   readonly next: NextReading;
 }
 
+const sideBySide = (...slots: readonly Component[]): Component => ({
+  template: '/pages/call/side-by-side',
+  data: { slots },
+});
+
 const stopped = ({ assessment }: CallContext): boolean => assessment.stop.length > 0;
 
-/** What is said of the arm on this valve, then the figure of this set-up or what it lacks. */
-function answerComponents(context: CallContext, { found, said }: Parts): Component[] {
-  return [...sentenceComponents(toldOf(said)), { template: '/parts/result', data: resultOf(context, found) }];
+const saidComponents = ({ said }: Parts): Component[] => sentenceComponents(toldOf(said));
+
+/** The figure of this set-up, or what it lacks. */
+const figureComponent = (context: CallContext, { found }: Parts): Component => ({
+  template: '/parts/result',
+  data: resultOf(context, found),
+});
+
+/** At the desk the figure stands beside what is said of the arm on this valve; the answer goes above the page. */
+function besideFigure(context: CallContext, parts: Parts): Component[] {
+  const figure = figureComponent(context, parts);
+  const [lead, ...more] = saidComponents(parts);
+  const beside = [...more, ...cautionComponents(context, parts.found)];
+  return [
+    ...(lead === undefined ? [] : [lead]),
+    beside.length === 0
+      ? figure
+      : sideBySide(figure, { template: '/pages/call/column', data: { slots: beside } }),
+  ];
 }
 
 function passesComponent({ base }: CallContext, found: ShownSetUp): Component {
@@ -44,9 +66,14 @@ function groundsFolds(context: CallContext, { found, said }: Parts): Component[]
     groundsComponents(found, said.quantities),
   );
   const through = foldComponent('through', 'Through the lift', throughLiftComponents(context, found));
-  const cautions = stopped(context) ? [] : found.detail.cautions.map(cautionComponent);
-  return [...cautions, grounds, through];
+  return [grounds, through];
 }
+
+/** What the figure may not be taken for stays in sight; how the engine is turned is said above the entry, once. */
+const cautionComponents = (context: CallContext, { detail }: ShownSetUp): Component[] =>
+  stopped(context)
+    ? []
+    : detail.cautions.filter((caution) => caution !== turningCaution).map(cautionComponent);
 
 const whereFold = (found: ShownSetUp): Component =>
   foldComponent('where', 'Where the indicator sits', [indicatorComponent(found)]);
@@ -72,7 +99,7 @@ const passesFold = (context: CallContext, found: ShownSetUp): Component =>
 function besideDial(entry: readonly Component[], dial: readonly Component[]): Component[] {
   const form = entry.at(-1);
   if (form === undefined || dial.length === 0) return [...entry];
-  return [...entry.slice(0, -1), { template: '/pages/call/side-by-side', data: { slots: [form, ...dial] } }];
+  return [...entry.slice(0, -1), sideBySide(form, ...dial)];
 }
 
 /** At the desk the answer stands open, what it rests on below it. */
@@ -80,7 +107,7 @@ export function deskLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   return [
     ...besideDial(entry, dial),
-    ...answerComponents(context, parts),
+    ...besideFigure(context, parts),
     ...oneAtATime(cards),
     ...next.slots,
     ...whyFold(parts),
@@ -99,14 +126,18 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
     ...(isFirst ? [indicatorComponent(found)] : []),
     ...entry,
     ...dial,
-    ...answerComponents(context, parts),
+    ...saidComponents(parts),
+    figureComponent(context, parts),
+    ...cautionComponents(context, found),
     ...oneAtATime(cards),
     ...next.slots,
-    ...whyFold(parts),
-    passesFold(context, found),
-    ...groundsFolds(context, parts),
-    ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
-    methodFold(found),
+    foldComponent('behind', 'Passes, figures and how it is read', [
+      ...whyFold(parts),
+      passesFold(context, found),
+      ...groundsFolds(context, parts),
+      ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
+      methodFold(found),
+    ]),
   ];
 }
 

@@ -45,8 +45,8 @@ export const dialUnit = (setUp: SetUp): 'in' | 'mm' => {
 function exampleOf(setUp: SetUp): string {
   const turn = (setUp.method.perTurn.value * UNITS[setUp.method.perTurn.unit].toSi) / UNITS.in.toSi;
   return Math.abs(turn - 0.1) < 1e-9
-    ? inSpoken('Turns first, then the needle: “5 turns 66”, or .566.')
-    : 'Turns first, then the needle.';
+    ? inSpoken('Turns, then the needle: “5 turns 66”, or .566.')
+    : 'Turns, then the needle.';
 }
 
 function kinds(
@@ -102,7 +102,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     initial,
     groups: (shown) => [
       {
-        columns: true,
+        columns: context.side === 'desk',
         slots: [
           ...(partWay(shown.typed)
             ? [

@@ -61,6 +61,7 @@ interface LinkData {
 /** The pieces that the pages of a call are made of, beside the parts that every page may use. */
 export interface CallPieces {
   readonly '/pages/call/actions': { readonly buttons: readonly ButtonData[] };
+  readonly '/pages/call/column': Slots;
   readonly '/pages/call/facts-group': { readonly title: string; readonly items: readonly Fact[] };
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
