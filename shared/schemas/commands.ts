@@ -8,6 +8,7 @@ import { choice } from './fields.ts';
 import { answersTo, namesValve, noiseAnswerIn, noiseQuestionOf } from './noise.ts';
 import { bare } from './number-fields.ts';
 import { enteredOrTurns } from './said-in-turns.ts';
+import { struckOrWhole } from './struck-or-whole.ts';
 import { someWords, words } from './texts.ts';
 import { allOrNone, came, evenIfFaulty, faultAt } from './two-forms.ts';
 import {
@@ -108,7 +109,9 @@ export const correctReading = z
     ).optional(),
     reason: someWords('why the reading is replaced', 500),
   })
-  .superRefine(({ kind }, ctx) => {
+  .superRefine((given, ctx) => {
+    const { kind } = given;
+    struckOrWhole(given, ctx, 'peak', ['kind']);
     const at = came(ctx, 'atLobeLift');
     if (kind === 'valve-lift-at' && !at)
       faultAt(ctx, ['atLobeLift'], 'required', 'is missing: the lobe lift at which the valve was read');

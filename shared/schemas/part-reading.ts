@@ -6,6 +6,7 @@ import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
 import { PART_KINDS, PART_TOOLS, type PartMeasured } from './part-words.ts';
 import { heldBack, readOnceKnown } from './read-by-kind.ts';
+import { struckOrWhole } from './struck-or-whole.ts';
 import { someWords, words } from './texts.ts';
 import { evenIfFaulty } from './two-forms.ts';
 import { keysOf } from './words.ts';
@@ -74,12 +75,14 @@ export const newPartReading = z
 export type NewPartReading = z.output<typeof newPartReading>;
 
 /** With nothing in it but the reason the reading is struck out. */
-export const correctPartReading = z.strictObject({
-  size: ANY_SIZE.optional(),
-  ...entry,
-  tool: tool.optional(),
-  reason: someWords('why the reading is replaced', 500),
-});
+export const correctPartReading = z
+  .strictObject({
+    size: ANY_SIZE.optional(),
+    ...entry,
+    tool: tool.optional(),
+    reason: someWords('why the reading is replaced', 500),
+  })
+  .superRefine((given, ctx) => struckOrWhole(given, ctx, 'size', ['word', 'mark']));
 export type CorrectPartReading = z.output<typeof correctPartReading>;
 
 const armOfPart = z

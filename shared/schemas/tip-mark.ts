@@ -4,6 +4,7 @@ import { CAN_BE } from './can-be.ts';
 import { entered, inches } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
+import { struckOrWhole } from './struck-or-whole.ts';
 import { someWords } from './texts.ts';
 import { keysOf, SPRINGS, VALVES } from './words.ts';
 
@@ -85,6 +86,7 @@ export const correctTipMark = z
   })
   .superRefine((given, ctx) => {
     sidesAgree(given, ctx);
+    struckOrWhole(given, ctx, 'width');
     if (given.width !== undefined && given.side === undefined)
       ctx.addIssue({
         code: 'custom',

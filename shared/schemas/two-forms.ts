@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
 
 type Names = readonly [string, ...string[]];
-type Refinement = z.core.$RefinementCtx;
+export type Refinement = z.core.$RefinementCtx;
 
 /** Puts a fault at a field of the object that is being refined. */
 export function faultAt(ctx: Refinement, path: readonly string[], fault: FaultCode, message: string): void {
