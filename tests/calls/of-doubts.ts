@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, chose, described, onSheet } from './entry.ts';
+import { asked, chose, described, type Entry, onSheet } from './entry.ts';
 
 const START = [
   asked('none', 'apart'),
@@ -15,6 +15,20 @@ const BIND_OFF = chose('gap-against-calculated', 'found', {
   ask: 'Room to coil bind on 1 intake was read .160 in. Is that reading off, or what the gap is calculated from?',
   after: ['bind .160 in'],
 });
+
+const liftsRead = (lifts: readonly string[], after: string): Entry => ({
+  ...onSheet(
+    lifts.map((reading, at) => ({ cylinder: at + 1, valve: 'intake', kind: 'valve-lift', reading })),
+  ),
+  after: [after],
+});
+/** Read while the arms were said to be sold as 1.5; then the 1.6s went on. Lobe .340 of the card: .510 is 1.500. */
+const SOLD_SINCE: readonly Entry[] = [
+  ...START.slice(0, 3),
+  { ...described({ rockers: { nominalRatio: 1.5 } }), name: 'old' },
+  { ...liftsRead(['.510 in', '.511 in', '.5105 in', '.510 in'], 'old'), name: 'lifts' },
+  { ...described({ rockers: { nominalRatio: 1.6 } }), after: ['lifts'] },
+];
 
 /*
  * Answers that take a reading away, and what is asked after them. Room to bind is 1.750 − 1.160 − (.340 × 1.5 − .016) =
@@ -52,6 +66,34 @@ export const OF_DOUBTS: readonly Call[] = [
     expected: {
       words: { 'gap:coil-bind:1-intake': 'clear' },
       asksNot: ['gap-against-calculated'],
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Four intakes I read with the one fives, before the one sixes went on',
+    goal: 'clearances-after-a-change',
+    entries: SOLD_SINCE,
+    expected: {
+      headline: /middle ratio is 1\.50\d, .* the 1\.5 they were sold as when they were read/,
+      asks: ['gap-arms-then'],
+      asksNot: ['side-off'],
+      never: [/1\.6 they are sold as/],
+      next: 'read-on-now',
+    },
+  },
+  {
+    said: 'Four intakes; one six was right on the order all along',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...SOLD_SINCE,
+      chose('gap-arms-then', 'same-arms', {
+        ask: 'The arms were sold as 1.5 when 4 valve lifts were read, and as 1.6 now. With which arms was that?',
+        after: ['lifts'],
+      }),
+    ],
+    expected: {
+      headline: /All 4 intakes read alike, about 1\.50\d: 6 % under the 1\.6 they are sold as/,
+      asks: ['side-off'],
       next: 'lobe-lift-exhaust',
     },
   },
