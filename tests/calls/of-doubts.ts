@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, chose, described, type Entry, onSheet } from './entry.ts';
+import { arm, asked, chose, described, type Entry, onSheet, placed } from './entry.ts';
 
 const START = [
   asked('none', 'apart'),
@@ -28,6 +28,13 @@ const SOLD_SINCE: readonly Entry[] = [
   { ...described({ rockers: { nominalRatio: 1.5 } }), name: 'old' },
   { ...liftsRead(['.510 in', '.511 in', '.5105 in', '.510 in'], 'old'), name: 'lifts' },
   { ...described({ rockers: { nominalRatio: 1.6 } }), after: ['lifts'] },
+];
+
+const ARMS = [1, 2, 3, 4].map((number) => `arm ${number}`);
+const STAMPED_16: readonly Entry[] = [
+  ...START,
+  ...ARMS.flatMap((name, at) => [arm(name, { ratioStamp: '16' }), placed(name, at + 1)]),
+  { ...liftsRead(['.544 in', '.545 in', '.544 in', '.5445 in'], 'arm 4 on 4 intake'), name: 'lifts' },
 ];
 
 /*
@@ -95,6 +102,33 @@ export const OF_DOUBTS: readonly Call[] = [
       headline: /All 4 intakes read alike, about 1\.50\d: 6 % under the 1\.6 they are sold as/,
       asks: ['side-off'],
       next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    // .544 / .340 = 1.600: 7 % over the 1.5 on the order, and just what “16” would be.
+    said: 'They say sixteen on them, no point; the order says one five',
+    goal: 'one-valve-differs',
+    entries: STAMPED_16,
+    expected: {
+      asks: ['stamp-is-ratio'],
+      says: [/Is the “16” on the arms the ratio 1\.6/],
+      next: 'stamp-is-ratio',
+    },
+  },
+  {
+    said: 'Sixteen is their ratio, I looked it up',
+    goal: 'one-valve-differs',
+    entries: [
+      ...STAMPED_16,
+      chose('stamp-is-ratio', 'ratio', {
+        ask: 'Is the “16” on the arms the ratio 1.6, or another number?',
+        after: ['lifts'],
+      }),
+    ],
+    expected: {
+      headline: /middle ratio is 1\.60\d, .* the 1\.6 stamped on them/,
+      asksNot: ['side-off'],
+      next: 'rows',
     },
   },
 ];
