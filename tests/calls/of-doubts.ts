@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { arm, asked, chose, described, type Entry, onSheet, placed } from './entry.ts';
+import { arm, asked, chose, described, type Entry, onSheet, passes, placed, setUp } from './entry.ts';
 
 const START = [
   asked('none', 'apart'),
@@ -129,6 +129,27 @@ export const OF_DOUBTS: readonly Call[] = [
       headline: /middle ratio is 1\.60\d, .* the 1\.6 stamped on them/,
       asksNot: ['side-off'],
       next: 'rows',
+    },
+  },
+  {
+    // .340 × 1.6 = .544: the mark, and not the 1.5 on the order.
+    said: 'I did order one six, it is written down wrong',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      arm('the arm', { ratioStamp: '1.6' }),
+      placed('the arm', 1),
+      setUp('bench', { armId: '$the arm', after: ['the arm on 1 intake'] }),
+      ...passes('bench', 'valve-lift', ['.544 in', '.544 in', '.5445 in'], { counted: true }),
+      chose('stamp-against-sold', 'stamp', {
+        ask: 'the arm is stamped 1.6; it is sold as 1.5. Which was ordered?',
+        after: ['bench valve-lift 3'],
+      }),
+    ],
+    expected: {
+      headline: /agrees with the 1\.6 stamped on it\. The 1\.6 was ordered: put right what they are sold as/,
+      says: [/Put right what they are sold as: the 1\.6 was ordered/],
+      next: 'sold-as-right',
     },
   },
 ];
