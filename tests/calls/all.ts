@@ -3,6 +3,7 @@ import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
+import { OF_DOUBTS } from './of-doubts.ts';
 import { OF_GROUPS } from './of-groups.ts';
 import { OF_HEAT } from './of-heat.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
@@ -46,4 +47,5 @@ export const CALLS: readonly Call[] = [
   ...OF_PIECES,
   ...OF_OTHERS,
   ...OF_PUT_RIGHT,
+  ...OF_DOUBTS,
 ];

@@ -73,7 +73,7 @@ function assessed(evidence: Evidence): Assessment {
   // A ratio is told of the arm that it was read of, whatever is on now.
   const ofThen = withPlannedOn(withSoldThen(evidence));
   const setUps = ratioKnown(ofThen);
-  const sheet = sheetPart(gapped, setUps.known);
+  const sheet = sheetPart(withSoldThen(gapped), setUps.known);
   const { swaps } = sheet.detail;
   const known = waitingForSheet(setUps.known, sheet.questions);
   const read = ratioRead(ofThen, { ...setUps, known }, swaps);

@@ -85,6 +85,42 @@ describe('a gap that comes out as another by calculation', () => {
     ]);
   });
 
+  const READ = 'gap:coil-bind:1-intake';
+  const off = (inches: number) => answering(of(inches), 'gap-against-calculated', 'found');
+
+  test('the reading was off: it clears nothing, waits to be read again, and its answer stays in sight', () => {
+    for (const figure of [0.065, 0.16]) {
+      expect(word(of(figure), READ)).toBe('clear');
+      expect(word(off(figure), READ)).toBeUndefined();
+      const { headlines, next, judgements } = assess(off(figure));
+      expect(judgements.find(({ id }) => id === READ)?.sentence).toMatch(
+        /another reading: this one was found off/,
+      );
+      expect(headlines.map(({ sentence }) => sentence).join()).toMatch(/no word yet on room to coil bind/i);
+      expect(next?.action).toBe('gap-waits:coil-bind');
+    }
+    // The figures were put right since: 1.750 − 1.195 − .494 = .061.
+    const agreeing = { ...off(0.065), springs: { ...springs, solidHeight: 1.195 * IN } };
+    expect(word(agreeing, READ)).toBeUndefined();
+    expect(asked(agreeing, 'gap-against-calculated').map(({ answered }) => answered?.found)).toEqual([true]);
+  });
+
+  test('the answer is of that reading: another one counts, and is asked by itself', () => {
+    const again = (inches: number) => {
+      const before = off(0.16);
+      return { ...before, sheet: [...before.sheet, read(1, 'intake', 'coil-bind', inches)] };
+    };
+    expect(word(again(0.095), READ)).toBe('clear');
+    expect(asked(again(0.095), 'gap-against-calculated')).toEqual([]);
+    expect(word(again(0.15), READ)).toBe('clear');
+    expect(asked(again(0.15), 'gap-against-calculated').map(({ answered }) => answered)).toEqual([undefined]);
+  });
+
+  test('what was read short is short all the same', () => {
+    expect(word(off(0.04), READ)).toBe('short');
+    expect(assess(off(0.04)).stop).toHaveLength(1);
+  });
+
   test('read more: asked, and the others keep their word; alike it is not', () => {
     expect(asked(of(0.16), 'gap-against-calculated').map(({ weight }) => weight)).toEqual(['weak']);
     expect(word(of(0.16), 'gap:coil-bind:intake')).toBe('clear');

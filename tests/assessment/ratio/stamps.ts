@@ -66,7 +66,7 @@ export const STAMPS: readonly Row[] = [
     said: '“16” on it, and nobody knows what it is sold as',
     build: readBoth([0.35, 0.35, 0.35], [0.56, 0.56, 0.56], { stamp: '16' }),
     asks: { 'stamp-is-ratio': /^Is the “16” on it the ratio 1\.6/, 'sold-as-known': /./ },
-    says: [/The ratio the rockers are sold as/],
+    says: [/The ratio the rockers are sold as/, /whether the “16” on it is its ratio is not said/],
     next: 'stamp-is-ratio',
   },
   {
@@ -76,6 +76,9 @@ export const STAMPS: readonly Row[] = [
       more: { answers: [{ ...answered('sold-as-known', 'not-known'), setUpId: '' }] },
     }),
     headline: /a 1\.6, about \d+ %/,
+    says: [
+      /The card works with 1\.6, and nothing is there to set against it: what the arm is sold as is not known, and it has no mark/,
+    ],
     next: /^(?!sold-as)/,
   },
   {

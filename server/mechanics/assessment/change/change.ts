@@ -65,7 +65,7 @@ export function changePart(
   const studs = studsTold(evidence, bare);
   const questions = onceById([
     ...ofSprings,
-    ...ofWorked,
+    ...ofWorked.map(({ question }) => question),
     ...(isMadeByRatio(read) ? soldThenAsked(read) : []),
     ...putOnLaterAsked(read),
     ...plannedOnAsked(withSoldThen(read)),

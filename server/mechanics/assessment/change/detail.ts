@@ -77,6 +77,8 @@ export interface ChangeDetail {
   readonly after?: ChangeRatio;
   /** A ratio was read and is not calculated with yet: what must be known first. */
   readonly notUsed?: string;
+  /** What the springs open at with what is on now, where another ratio is planned and its stud may bear too much. */
+  readonly today?: { readonly load: NonNullable<ChangeFigure['after']>; readonly said: string };
   readonly lobeLift?: number;
   readonly lash?: number;
   readonly figures: readonly ChangeFigure[];

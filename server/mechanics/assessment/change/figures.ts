@@ -1,11 +1,11 @@
 import { defined } from '../../../../shared/defined.ts';
 import { figureRows } from '../../consequences/figure-rows.ts';
-import type { FigureRow } from '../../consequences/types.ts';
+import type { ConsequenceInput, FigureRow } from '../../consequences/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Subject } from '../assessment.ts';
 import { keyOf } from '../common/said.ts';
 import type { ChangeFigure, ChangeRatio } from './detail.ts';
-import { spreadOf, type Variants } from './spread.ts';
+import { spreadOf, type Variants, variantsOf } from './spread.ts';
 
 /** Needs are named by what a person has to say or read, whichever ratio lacks. */
 export const needSaid = (need: string): string =>
@@ -58,6 +58,14 @@ export function figuresOf(variants: Variants, about: Subject, ofPlan: string): C
   const ends = { before: variants.before.flatMap(figureRows), after: variants.after.flatMap(figureRows) };
   return figureRows(variants.middle).map((row) => figureOf(row, ends, about, ofPlan));
 }
+
+/** What the springs open at with one ratio. */
+export const openLoadWith = (
+  known: Omit<ConsequenceInput, 'before' | 'after'>,
+  after: ChangeRatio,
+  about: Subject,
+): ChangeFigure['after'] =>
+  figuresOf(variantsOf(known, { after }, 0), about, '').find(({ name }) => name === 'open-load')?.after;
 
 /** What a figure after the change holds for. */
 function conditionsOf(ratio: ChangeRatio, lash: number | undefined): string[] {

@@ -10,6 +10,7 @@ import { inches } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
 import { gapId, sinkingNeeds, withLash } from '../sheet/gap.ts';
+import { READ_AGAIN } from '../sheet/gap-found-off.ts';
 import { LASH_UNSAID } from '../sheet/gap-lash.ts';
 import { asTold } from './as-told.ts';
 import type { ChangeGap } from './detail.ts';
@@ -56,6 +57,7 @@ function heldBy(name: GapName, asked: GapsAsked): string[] {
       ? ['the setting of the lash that was left in, or a reading at zero lash']
       : []),
     ...(isEither(name, asked) && evidence.rockers.pivotToTip === undefined ? [WHICH_ARMS] : []),
+    ...(read?.foundOff === true ? [READ_AGAIN] : []),
     ...(from === undefined
       ? []
       : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? read?.cam?.needs ?? [])]),

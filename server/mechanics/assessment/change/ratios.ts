@@ -83,6 +83,24 @@ interface WhereAndThen {
 }
 
 /**
+ * What is on the engine while another ratio is planned: as it was read, as it is sold, or of the card’s ratio where
+ * nobody said anything of it.
+ */
+export function onToday(
+  evidence: Evidence,
+  valve: Side,
+  ratios: readonly ValveRatio[],
+  place: ValvePlace | undefined,
+): ChangeRatio | undefined {
+  const on = ratios.filter((each) => each.soldAsThen === undefined && !isOffSince(each, evidence));
+  const best = bestOf(on.filter((ratio) => armsOf(ratio, evidence) === 'fitted'));
+  if (best !== undefined) return measured(best);
+  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
+  const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
+  return stated === undefined || isPlan ? onNow(cardsRatio(evidence, valve)) : notMeasured(stated);
+}
+
+/**
  * The ratios before and after, each from the best that is known of it.
  *
  * With a planned ratio, after is the planned arm: measured where it was, else as it is sold; before is what is fitted:

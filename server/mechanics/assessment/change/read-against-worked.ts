@@ -1,8 +1,9 @@
-import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
-import { asked, inDoubt } from '../common/asked.ts';
+import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
-import { keyOf, subjectSaid } from '../common/said.ts';
-import type { Evidence, GapName } from '../evidence.ts';
+import type { Evidence, GapName, SheetEvidence } from '../evidence.ts';
+import { againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 import { worstFirst } from './gaps.ts';
 
@@ -14,22 +15,9 @@ const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
   'pushrod-to-head': 'the same gap with the arms before, and pivot to tip',
 };
 
-/** Of the two exactly one is off, or both were looked at and are right. */
-const CHOICES: readonly AnswerChoice[] = [
-  {
-    code: 'found',
-    label: 'The reading is off',
-    changes:
-      'It is entered again, or struck out with the reason; what is calculated from the same figures is in doubt no more.',
-  },
-  {
-    code: 'not-found',
-    label: 'The reading holds: the figures were gone over',
-    changes: 'The reading counts; a figure that is off is put right where it was entered.',
-  },
-];
-
 type Worked = Pick<ChangeDetail, 'about' | 'gaps' | 'plan'>;
+
+const isOfGap = (entry: SheetEvidence): entry is GapReading => GAP_KINDS.some((kind) => kind === entry.kind);
 
 /** Read less than it can come out at, or more: the two exclude each other. */
 function apart({ after, worked }: ChangeGap): 'less' | 'more' | undefined {
@@ -39,37 +27,33 @@ function apart({ after, worked }: ChangeGap): 'less' | 'more' | undefined {
   return low !== undefined && worked.high !== undefined && low > worked.high ? 'more' : undefined;
 }
 
+interface ReadOrWorked {
+  readonly name: GapName;
+  readonly question: AssessedQuestion;
+}
+
 /**
  * A gap that was read and comes out as another by calculation: one of the figures is off. Where less was read, the others
- * that are calculated from the same figures are in doubt as well.
+ * that are calculated from the same figures are in doubt as well. What was answered stays in sight while its reading stands.
  */
-export function readAgainstWorked(evidence: Evidence, details: readonly Worked[]): AssessedQuestion[] {
-  return details.flatMap(({ about, gaps }) =>
-    gaps.flatMap((gap): AssessedQuestion[] => {
-      const way = apart(gap);
+export function readAgainstWorked({ answers, sheet }: Evidence, details: readonly Worked[]): ReadOrWorked[] {
+  return details.flatMap(({ gaps }) =>
+    gaps.flatMap((gap): ReadOrWorked[] => {
       const madeOf = MADE_OF[gap.name];
-      if (way === undefined || gap.after === undefined || madeOf === undefined) return [];
-      return [
-        asked(
-          {
-            code: 'gap-against-calculated',
-            weight: way === 'less' ? 'strong' : 'weak',
-            ask: `What is off with ${gap.title.toLowerCase()} on ${subjectSaid(about)}: the reading, or what it is calculated from?`,
-            knownBy: `gap-against-calculated-${gap.name}`,
-            size: `It was read ${gapSaid(gap.after)}, and comes out at ${gapSaid(gap.worked ?? {})}.`,
-            test: `With nothing turned: go over ${madeOf}, as entered.`,
-            byLooking: true,
-            restsOn: [...gap.restsOn],
-          },
-          {
-            about,
-            step: 'consequences',
-            among: `${keyOf(about)}-${gap.name}`,
-            answers: evidence.answers,
-            choices: CHOICES,
-          },
-        ),
-      ];
+      const entry = sheet.filter(isOfGap).find(({ id }) => gap.ofSheet === true && gap.restsOn.includes(id));
+      if (gap.after === undefined || madeOf === undefined || entry === undefined) return [];
+      const way = apart(gap);
+      const out = gap.worked === undefined ? '' : `, and comes out at ${gapSaid(gap.worked)}`;
+      const question = againstCalculated(
+        entry,
+        {
+          weight: way === 'less' ? 'strong' : 'weak',
+          size: `It was read ${gapSaid(gap.after)}${out}.`,
+          test: `With nothing turned: go over ${madeOf}, as entered.`,
+        },
+        answers,
+      );
+      return way === undefined && question.answered === undefined ? [] : [{ name: gap.name, question }];
     }),
   );
 }
@@ -77,13 +61,13 @@ export function readAgainstWorked(evidence: Evidence, details: readonly Worked[]
 /** What is calculated from figures that a reading speaks against has no word, unless it is short all the same. */
 export function untilWorkedIsSure<Detail extends Worked>(
   details: readonly Detail[],
-  questions: readonly AssessedQuestion[],
+  asked: readonly ReadOrWorked[],
 ): Detail[] {
   // Where the reading itself was found to be off it speaks against no figure.
-  const doubted = questions.filter((question) => inDoubt(question) && question.answered?.found !== true);
+  const doubted = asked.filter(({ question }) => inDoubt(question) && question.answered?.found !== true);
   if (doubted.length === 0) return [...details];
   const isDoubted = (gap: ChangeGap): boolean =>
-    gap.after?.basis === 'calculated' && doubted.some(({ id }) => id.includes(`-${gap.name}:`));
+    gap.after?.basis === 'calculated' && doubted.some(({ name }) => name === gap.name);
   const held = (gap: ChangeGap): ChangeGap => {
     if (!isDoubted(gap) || gap.word === 'short') return gap;
     const { word: _, ...open } = gap;

@@ -4,11 +4,16 @@ import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence, ValvePlace } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 import { withScans } from '../scans/as-gap.ts';
+import { placesSaid } from '../sheet/rows-to-read.ts';
 import { plansOf } from './plans.ts';
 import { soldThen, withSoldThen } from './sold-then.ts';
 
 const placesOf = (places: readonly ValvePlace[]): string =>
   listed([...new Set(places.toSorted(byPlace).map(placeOf))]);
+
+const eachOnce = (places: readonly ValvePlace[]): ValvePlace[] => [
+  ...new Map(places.toSorted(byPlace).map((place) => [placeOf(place), place])).values(),
+];
 
 /** Gaps of arms that are off, none of which was read since. */
 function gapsLeft(evidence: Evidence): string | undefined {
@@ -26,13 +31,20 @@ function gapsLeft(evidence: Evidence): string | undefined {
 
 /** Ratios of arms that are off, where none was read since. */
 function ratiosLeft(evidence: Evidence): string | undefined {
-  const read = setUpsNow(withSoldThen(evidence)).filter(({ id }) =>
+  const ofThen = withSoldThen(evidence);
+  const setUps = setUpsNow(ofThen).filter(({ id }) =>
     evidence.passes.some(
       ({ standing, setUpId, kind }) => standing && setUpId === id && kind === 'valve-lift',
     ),
   );
+  const lifts = ofThen.sheet.filter(
+    ({ standing, arms, kind }) => standing && arms === 'these' && kind === 'valve-lift',
+  );
+  const read = [...setUps, ...lifts];
   const off = read.filter((each) => each.soldAsThen !== undefined || isOffSince(each, evidence));
-  return off.length > 0 && off.length === read.length ? `the ratio of ${placesOf(off)}` : undefined;
+  return off.length > 0 && off.length === read.length
+    ? `the ratio of ${placesSaid(eachOnce(off))}`
+    : undefined;
 }
 
 /** What was read with the arms that are off and not yet with those that are on: after a change that is what counts. */

@@ -56,15 +56,33 @@ function ratiosOfThen(evidence: Evidence): SetUpEvidence[] {
   return evidence.setUps.filter(({ id }) => now.has(id));
 }
 
+/** Lifts of the sheet are of ratios as those of set-ups are. */
+function liftsOfThen(evidence: Evidence): SheetEvidence[] {
+  const isChange = planOf(evidence.call.goal).isChange === true;
+  return evidence.sheet.filter(
+    (entry) =>
+      entry.standing &&
+      entry.arms === 'these' &&
+      entry.kind === 'valve-lift' &&
+      isOfThen(entry, evidence) &&
+      (isChange || isOffSince(entry, evidence)),
+  );
+}
+
 function askedOf(then: number, evidence: Evidence): AssessedQuestion {
   const { passes } = evidence;
   const sold = soldRatio(evidence)?.value;
   const gaps = gapsOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
+  const lifts = liftsOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
   const setUps = ratiosOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
   const name = nominalSaid(then);
   const now = sold === undefined ? 'no ratio' : nominalSaid(sold);
-  const were = gaps.length + setUps.length === 1 ? 'was' : 'were';
-  const what = listed([...counted('gap', gaps.length), ...counted('ratio', setUps.length)]);
+  const were = gaps.length + lifts.length + setUps.length === 1 ? 'was' : 'were';
+  const what = listed([
+    ...counted('gap', gaps.length),
+    ...counted('valve lift', lifts.length),
+    ...counted('ratio', setUps.length),
+  ]);
   const read = passes.filter(({ standing, setUpId }) => standing && setUps.some(({ id }) => id === setUpId));
   return asked(
     {
@@ -76,7 +94,7 @@ function askedOf(then: number, evidence: Evidence): AssessedQuestion {
       test: 'Ask who read them which arms were on.',
       testAtBench: 'Say which arms were on when they were read.',
       byLooking: true,
-      restsOn: [...gaps, ...read].map(({ id }) => id),
+      restsOn: [...gaps, ...lifts, ...read].map(({ id }) => id),
     },
     {
       about: { of: 'build' },
@@ -90,7 +108,7 @@ function askedOf(then: number, evidence: Evidence): AssessedQuestion {
 
 /** With which arms it was read what is older than what the arms are sold as now. */
 export function soldThenAsked(evidence: Evidence): AssessedQuestion[] {
-  const read = [...gapsOfThen(evidence), ...ratiosOfThen(evidence)];
+  const read = [...gapsOfThen(evidence), ...liftsOfThen(evidence), ...ratiosOfThen(evidence)];
   const ratios = [...new Set(read.flatMap(({ soldAsThen }) => soldAsThen ?? []))].sort((a, b) => a - b);
   return ratios.map((then) => askedOf(then, evidence));
 }
@@ -105,17 +123,25 @@ export function soldThen(entry: SheetEvidence, evidence: Evidence): number | und
   return arePutRight(soldAsThen, evidence) ? undefined : soldAsThen;
 }
 
-/** The same evidence, where only set-ups that were read with arms that are off since say what those were sold as. */
+type SoldThen = { readonly soldAsThen?: number };
+
+/** Without it, it is held to what the arms are sold as now. */
+function ofNow<Each extends SoldThen>(read: Each): Omit<Each, 'soldAsThen'> {
+  const { soldAsThen: _, ...rest } = read;
+  return rest;
+}
+
+/** The same evidence, where only what was read with arms that are off since says what those were sold as; gaps are marked by themselves. */
 export function withSoldThen(evidence: Evidence): Evidence {
-  if (evidence.setUps.every(({ soldAsThen }) => soldAsThen === undefined)) return evidence;
-  const off = ratiosOfThen(evidence).filter(
-    ({ soldAsThen }) => soldAsThen !== undefined && !arePutRight(soldAsThen, evidence),
-  );
+  const { setUps, sheet } = evidence;
+  if ([...setUps, ...sheet].every(({ soldAsThen }) => soldAsThen === undefined)) return evidence;
+  const isOff = ({ soldAsThen }: SoldThen): boolean =>
+    soldAsThen !== undefined && !arePutRight(soldAsThen, evidence);
+  const offSetUps = new Set(ratiosOfThen(evidence).filter(isOff));
+  const offLifts = new Set(liftsOfThen(evidence).filter(isOff));
   return {
     ...evidence,
-    setUps: evidence.setUps.map((setUp) => {
-      const { soldAsThen, ...rest } = setUp;
-      return soldAsThen === undefined || off.includes(setUp) ? setUp : rest;
-    }),
+    setUps: setUps.map((setUp) => (offSetUps.has(setUp) ? setUp : ofNow(setUp))),
+    sheet: sheet.map((entry) => (entry.kind !== 'valve-lift' || offLifts.has(entry) ? entry : ofNow(entry))),
   };
 }

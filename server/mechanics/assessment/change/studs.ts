@@ -5,12 +5,12 @@ import { STUD_LOAD } from '../../kit/allowances.ts';
 import { loadSaid } from '../../kit/say-inches.ts';
 import { LBF } from '../../kit/si.ts';
 import type { AssessedQuestion, Headline, NotToRun } from '../assessment.ts';
-import { listed, nominalSaid, upperFirst } from '../common/said.ts';
+import { listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail } from './detail.ts';
 import { type OpenLoad, studsAsked } from './stud-asked.ts';
 
-type Worked = Pick<ChangeDetail, 'plan' | 'figures'>;
+type Worked = Pick<ChangeDetail, 'plan' | 'figures' | 'today'>;
 
 /** What is told of the studs: in the answer where the spring opens past what is usual, else as a caution. */
 interface StudsTold {
@@ -28,28 +28,38 @@ const openLoadOf = ({ figures }: Worked): OpenLoad | undefined =>
 interface PlanLoad {
   readonly load: OpenLoad;
   readonly plan?: number;
+  /** What is on now, where something is planned: `the 1.5 they are sold as`. */
+  readonly today?: string;
 }
 
-/** The most that any of the springs opens at with each plan, the plan that loads them most first. */
+/** The most that any of the springs opens at with each plan, and with what is on now, the one that loads them most first. */
 function loadsOf(details: readonly Worked[]): readonly PlanLoad[] {
   const all = details
     .flatMap((detail): PlanLoad[] => {
       const load = openLoadOf(detail);
-      return load === undefined ? [] : [{ load, ...defined({ plan: detail.plan }) }];
+      const { plan, today } = detail;
+      return [
+        ...(load === undefined ? [] : [{ load, ...defined({ plan }) }]),
+        ...(today === undefined ? [] : [{ load: today.load, today: today.said }]),
+      ];
     })
     .toSorted((a, b) => b.load.high - a.load.high || (b.plan ?? 0) - (a.plan ?? 0));
   return all.filter(({ plan }, at) => all.findIndex((each) => each.plan === plan) === at);
 }
 
-/** What the springs open at with the other plans: dropping one plan does not bring it up. */
+/** `the planned 1.6`, `what is on now, the 1.5 they are sold as`; nothing where no ratio is planned. */
+function withSaid({ plan, today }: PlanLoad): string | undefined {
+  if (plan !== undefined) return `with the planned ${nominalSaid(plan)}`;
+  return today === undefined ? undefined : `with what is on now, ${today},`;
+}
+
+/** What the springs open at with the other plans and as it is: dropping one plan does not bring it up. */
 function othersSaid(loads: readonly PlanLoad[]): string {
-  const said = loads
-    .slice(1)
-    .flatMap(({ plan, load }) =>
-      plan === undefined || load.value < STUD_LOAD.from * LBF
-        ? []
-        : [`with the planned ${nominalSaid(plan)} at up to ${loadSaid(load.high)}`],
-    );
+  const said = loads.slice(1).flatMap((each) => {
+    const what = withSaid(each);
+    const isOver = each.load.value >= STUD_LOAD.from * LBF;
+    return what === undefined || !isOver ? [] : [`${what} at up to ${loadSaid(each.load.high)}`];
+  });
   return said.length === 0 ? '' : ` ${upperFirst(listed(said))}.`;
 }
 
@@ -69,10 +79,12 @@ function askedOf(evidence: Evidence, loads: readonly PlanLoad[]): Asked[] {
 }
 
 /** Their maker allows less: that is held to, whatever the gaps say. */
-function overLoaded({ plan }: PlanLoad, at: number): NotToRun {
-  const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
+function overLoaded({ plan, today }: PlanLoad, at: number): NotToRun {
+  const asItIs = today === undefined ? 'Do not run it' : 'Do not run it with what is on now';
+  const start = plan === undefined ? asItIs : `Don’t fit the planned ${nominalSaid(plan)}`;
+  const key = plan === undefined ? ':now' : `:planned-${nominalSaid(plan)}`;
   return {
-    id: `not-to-run:studs${at === 0 ? '' : `:planned-${nominalSaid(plan ?? 0)}`}`,
+    id: `not-to-run:studs${at === 0 ? '' : key}`,
     about: BUILD,
     what: plan === undefined ? 'run' : 'fit',
     sentence: `${start}: the studs’ maker allows less than the springs open at.`,
@@ -89,16 +101,16 @@ export function studsTold(evidence: Evidence, details: readonly Worked[]): Studs
   const [said] = studCautions(defined({ mounting, size, openLoad: most?.load.high }));
   const nothing: StudsTold = { headlines: [], cautions: [], questions: [], notToRun: [] };
   if (most === undefined || said === undefined) return nothing;
-  if (most.load.value < STUD_LOAD.from * LBF) return { ...nothing, cautions: [said] };
+  const withWhat = loads.length > 1 ? withSaid(most) : undefined;
+  const ofMost = withWhat === undefined ? said : `${upperFirst(withWhat)} ${lowerFirst(said)}`;
+  if (most.load.value < STUD_LOAD.from * LBF) return { ...nothing, cautions: [ofMost] };
   const isHeavy = most.load.value > STUD_LOAD.to * LBF;
   // What is near the usual limit is asked where the call is about what the ratio does.
   if (!isHeavy && !planOf(evidence.call.goal).asks.includes('consequences'))
-    return { ...nothing, cautions: [said] };
+    return { ...nothing, cautions: [ofMost] };
   const asked = askedOf(evidence, loads);
   const isAllowed = asked[0]?.question.answered?.found === false;
-  const withPlan =
-    loads.length > 1 && most.plan !== undefined ? `With the planned ${nominalSaid(most.plan)} t` : 'T';
-  const sentence = `${said.replace(/^T/, withPlan)}${othersSaid(loads)}`;
+  const sentence = `${ofMost}${othersSaid(loads)}`;
   return {
     ...nothing,
     questions: asked.map(({ question }) => question),

@@ -5,9 +5,10 @@ import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
 import { movesToRecord } from '../ratio/arm-elsewhere.ts';
+import type { GroupExplained } from '../ratio/explain.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
-import { isHeldToBe, isSoldAsUnknown } from '../ratio/sold-as.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
+import { ofSoldAs, ofSoldRight } from './of-sold.ts';
 
 const MARKS = ['ratio-stamp', 'other-number', 'box-label'];
 const READ_MARKS = 'Read the marks on the arm word for word: ratio stamp, other number, box label.';
@@ -16,20 +17,6 @@ const SAME_ARM = 'Name the part in the hand as the arm of a valve: its marks go 
 /** Marks that were read of a part in the hand are not read again: it is said which arm that part is. */
 const askForArm = ({ part }: Evidence): string =>
   part.some(({ standing, kind }) => standing && MARKS.includes(kind)) ? SAME_ARM : READ_MARKS;
-
-/** What the rockers are held to be, where nobody has said yet that nobody knows. */
-function ofSoldAs(evidence: Evidence): Need {
-  // Of a change two sets are spoken of.
-  const which = planOf(evidence.call.goal).isChange ? 'the rockers that are on now' : 'the rockers';
-  return need(
-    'sold-as',
-    `the ratio ${which} are sold as`,
-    `Ask which ratio ${which} are sold as, or keep that nobody knows.`,
-    // A mark on the arm is what it is held to be as well.
-    isHeldToBe(evidence) || isSoldAsUnknown(evidence),
-    { ...MUST, askAtBench: `Say which ratio ${which} are sold as, or that nobody knows.` },
-  );
-}
 
 /**
  * The new arms are on: after a change the rockers are sold as another ratio than the card works with, or something
@@ -48,7 +35,7 @@ function hasGoneOn(evidence: Evidence): boolean {
   );
 }
 
-export function ofParts(evidence: Evidence): Need[] {
+export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const { arms, seats, rockers, call } = evidence;
   // Of a change the ratio before is enough: the parts may not be bought.
   const must = planOf(call.goal).isChange ? {} : MUST;
@@ -65,6 +52,7 @@ export function ofParts(evidence: Evidence): Need[] {
       need(`move:${key}`, `on record ${said}`, `Put on record ${said}.`, false, MUST),
     ),
     ofSoldAs(evidence),
+    ...ofSoldRight(evidence, explained),
     ...(planOf(call.goal).isChange
       ? [
           need(

@@ -8,6 +8,7 @@ import type { GroupExplained } from './explain.ts';
 import { type HeldAs, soldHeld } from './held-as.ts';
 import { restingOn } from './lacking.ts';
 import { claimSaid, isOfPlan } from './marks.ts';
+import { stampOf } from './stamp.ts';
 
 /** What the card is told by, and in one line where it answers why the lift is not the card's. */
 export interface CardJudged {
@@ -35,12 +36,35 @@ function complaintSaid(off: number, ofRatio: number, said: string, sold?: HeldAs
     : `${start}, and ${inches(Math.abs(off - ofRatio))} is left to be explained.`;
 }
 
+/** The card names a ratio, and nobody said what the arm is: that is said, with what would tell it. */
+function againstNothing(evidence: Evidence, { group, given }: GroupExplained, ratio: number): CardJudged {
+  const stamp = stampOf(evidence, group.armId);
+  const mark =
+    stamp === undefined || stamp.dotted
+      ? 'it has no mark that is its ratio'
+      : `whether the “${stamp.text}” on it is its ratio is not said`;
+  const sentence = `The card works with ${nominalSaid(Number(ratio.toFixed(2)))}, and nothing is there to set against it: what the arm is sold as is not known, and ${mark}.`;
+  return {
+    judgement: {
+      id: `card-ratio:${group.key}`,
+      about: valveSubject(group),
+      against: { to: 'card', ratio },
+      sentence,
+      lacks: ['what the arm is sold as, or its mark'],
+      restsOn: [...(given?.entryIds ?? [])].sort(),
+    },
+    told: lowerFirst(sentence),
+  };
+}
+
 /** Whether the complaint is the ratio that the card works with, and not the part. */
 function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudged[] {
   const { group, claims, given } = explained;
   const [claim] = claims;
   const ofCard = cardRatioOf(evidence, sideOfValve(group.valve), claim);
-  if (claim === undefined || ofCard === undefined) return [];
+  if (ofCard === undefined) return [];
+  if (claim === undefined)
+    return given === undefined ? [] : [againstNothing(evidence, explained, ofCard.ratio)];
   if (near(ofCard.ratio, claim.ratio))
     return ofCard.from === 'lifts-and-lash' ? netOfLash(evidence, explained, ofCard.ratio) : [];
   const { lobeLift: lobe } = evidence.card[sideOfValve(group.valve)];

@@ -8,6 +8,7 @@ import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
 import { soldAsQuestion } from './sold-as.ts';
 import { stampAgainstSold } from './stamp-against-sold.ts';
 import { stampAsked, stampQuestions } from './stamp-doubt.ts';
+import { stampsUnasked } from './stamps-unasked.ts';
 
 /** An arm that was read on several valves is asked once, and where that weighs most. */
 function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
@@ -24,6 +25,9 @@ export function ratioQuestions(
   }: { readonly known: readonly SetUpKnown[]; readonly explained: readonly GroupExplained[] },
 ): AssessedQuestion[] {
   const since = readAgainSince(explained);
+  const askedArms = new Set(
+    explained.flatMap(({ group, given }) => (given === undefined ? [] : (group.armId ?? []))),
+  );
   return [
     ...askedNow(
       known.flatMap(({ questions }) => questions),
@@ -37,6 +41,7 @@ export function ratioQuestions(
         ...(stampAsked(evidence, each).odd === undefined ? stampAgainstSold(evidence, each) : []),
       ]),
     ),
+    ...stampsUnasked(evidence, askedArms),
     ...soldAsQuestion(evidence),
     ...cardQuestion(evidence),
     ...explained.flatMap(askedOfArm),

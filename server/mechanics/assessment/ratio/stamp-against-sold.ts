@@ -113,6 +113,15 @@ function sentSaid(explained: GroupExplained, found: SoldOtherwise): string {
   return ` The ${sold} was ordered: ${isStamped ? '' : 'by its stamp '}another part was sent.`;
 }
 
+/** The ratio that was ordered, where somebody said so and they are still put down as sold as another. */
+export function soldToPutRight(evidence: Evidence, explained: GroupExplained): number | undefined {
+  const found = soldOtherwise(evidence, explained);
+  const [question] = stampAgainstSold(evidence, explained);
+  const { soldAs } = evidence.rockers;
+  if (found === undefined || question === undefined || chosenOf(question) !== 'stamp') return undefined;
+  return soldAs === undefined || isOne(found.stamped, soldAs) ? undefined : found.stamped;
+}
+
 /** What that adds to the word against the stamp. */
 export function soldOtherwiseSaid(evidence: Evidence, explained: GroupExplained): string {
   const found = soldOtherwise(evidence, explained);

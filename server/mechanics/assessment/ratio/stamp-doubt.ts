@@ -62,7 +62,7 @@ export function stampQuestions(evidence: Evidence, explained: GroupExplained): A
       ? `As the ratio the reading is set against ${nominalSaid(stamp.ratio)}.`
       : `The reading is level with ${odd.meets}.`;
   const put = (weight: AssessedQuestion['weight']) =>
-    stampQuestion(evidence, armId, stamp, { weight, size, restsOn: given.entryIds });
+    stampQuestion(evidence, [armId], stamp, { weight, size, restsOn: given.entryIds });
   const asked = put('weak');
   if (asked.answered !== undefined) return [asked];
   return open ? [put('strong')] : stamp.dotted ? [] : [asked];

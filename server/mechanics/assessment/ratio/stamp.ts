@@ -1,6 +1,7 @@
+import type { StepName } from '../../../../shared/steps.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
-import { nominalSaid } from '../common/said.ts';
+import { asked, isAskedAs } from '../common/asked.ts';
+import { keyOf, nominalSaid } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { partsInHand } from '../part/in-hand.ts';
 import { codeOf } from './answers.ts';
@@ -65,16 +66,27 @@ const CHOICES: readonly AnswerChoice[] = [
   { code: 'not-known', label: 'Nobody can tell', changes: 'It stays undecided.' },
 ];
 
-const idOf = (armId: string, { text }: Stamp): string =>
-  `question:${CODE}:${armId}:stamp-${spelt(text).replaceAll(' ', '-')}`;
+const BUILD = { of: 'build' } as const;
 
-/** Answers about this mark of this arm; with one arm alone the word of the question is enough. */
+const idOf = (about: string, { text }: Stamp): string =>
+  `question:${CODE}:${about}:stamp-${spelt(text).replaceAll(' ', '-')}`;
+
+const askOf = (stamp: Stamp, on: string): string =>
+  stamp.dotted
+    ? `Is the ${nominalSaid(stamp.ratio)} stamped on ${on} the ratio, or another number?`
+    : `Is the “${stamp.text}” on ${on} the ratio ${nominalSaid(stamp.ratio)}, or another number?`;
+
+/** Arms that all carry one mark are asked about at once. */
+const ON_THE_ARMS = 'the arms';
+
+/** Answers about this mark of this arm, or of all arms that carry it; with one arm alone the word of the question is enough. */
 const answersTo = (evidence: Evidence, armId: string, stamp: Stamp): AnswerEvidence[] =>
   evidence.answers
-    .filter((answer) =>
-      answer.questionId === undefined
-        ? codeOf(answer) === CODE && evidence.arms.length === 1
-        : answer.questionId === idOf(armId, stamp),
+    .filter(({ questionId, ...answer }) =>
+      questionId === undefined
+        ? isAskedAs(answer.question, askOf(stamp, ON_THE_ARMS)) ||
+          (codeOf(answer) === CODE && evidence.arms.length === 1)
+        : questionId === idOf(armId, stamp) || questionId === idOf(keyOf(BUILD), stamp),
     )
     .toSorted((a, b) => a.line - b.line);
 
@@ -98,24 +110,26 @@ interface Doubted {
   readonly weight: AssessedQuestion['weight'];
   readonly size: string;
   readonly restsOn: readonly string[];
+  /** Where it is asked; of a reading in a set-up, there. */
+  readonly step?: StepName;
 }
 
 /** Whether the mark is the ratio: asked once of an arm, and the answer stays with it. */
 export function stampQuestion(
   evidence: Evidence,
-  armId: string,
+  armIds: readonly [string, ...string[]],
   stamp: Stamp,
-  { weight, size, restsOn }: Doubted,
+  { weight, size, restsOn, step = 'ratio' }: Doubted,
 ): AssessedQuestion {
+  const [armId, ...others] = armIds;
   const name = evidence.arms.find(({ id }) => id === armId)?.name ?? 'the arm';
-  const questionId = idOf(armId, stamp);
+  const about = others.length === 0 ? ({ of: 'arm', armId, name } as const) : BUILD;
+  const questionId = idOf(keyOf(about), stamp);
   return asked(
     {
       code: CODE,
       weight,
-      ask: stamp.dotted
-        ? `Is the ${nominalSaid(stamp.ratio)} stamped on it the ratio, or another number?`
-        : `Is the “${stamp.text}” on it the ratio ${nominalSaid(stamp.ratio)}, or another number?`,
+      ask: askOf(stamp, others.length === 0 ? 'it' : ON_THE_ARMS),
       knownBy: `stamp ${spelt(stamp.text)}`,
       size,
       test: 'Read the mark on the arm again, word for word, then the box by itself.',
@@ -123,8 +137,8 @@ export function stampQuestion(
       restsOn,
     },
     {
-      about: { of: 'arm', armId, name },
-      step: 'ratio',
+      about,
+      step,
       answers: answersTo(evidence, armId, stamp).map((answer) => ({ ...answer, questionId })),
       choices: CHOICES,
     },

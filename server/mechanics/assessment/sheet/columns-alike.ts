@@ -7,7 +7,7 @@ import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence, Side } from '../evidence.ts';
-import { claimsOn } from '../ratio/marks.ts';
+import { claimOfRow } from './claim-of-row.ts';
 import { ASKED, LIFTS, STRONG } from './copied.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
@@ -49,7 +49,7 @@ function offOf(
     .filter(({ valve }) => sideOfValve(valve) === side)
     .flatMap((row) => {
       const lobe = row.lobe?.value ?? evidence.card[side].lobeLift;
-      const ratio = claimsOn(evidence, row.armId)[0]?.ratio ?? evidence.card.assumedRatio;
+      const ratio = claimOfRow(evidence, row, spring)?.ratio ?? evidence.card.assumedRatio;
       const lift = lotOf(row, spring)?.figure.value;
       return lobe === undefined || lobe <= 0 || ratio === undefined || lift === undefined
         ? []

@@ -39,6 +39,9 @@ export interface SheetRowDetail extends ValvePlace {
 
 export interface SheetRatioDetail extends ValvePlace {
   readonly spring: Spring;
+  /** Read with arms of a set that is off since. */
+  readonly soldAsThen?: number;
+  readonly comesOff?: true;
   readonly name: string;
   readonly value?: number;
   readonly low?: number;

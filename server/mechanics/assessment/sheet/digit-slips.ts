@@ -8,7 +8,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import type { LiftLot, SheetRow } from './rows.ts';
+import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
 
 /** What a reading may have been, by other readings: of the same arm on another valve, of this one again, of its siblings. */
 interface Expected {
@@ -91,7 +91,6 @@ export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly She
     return lot.readings.flatMap((reading) => {
       const slip = slipOf(reading, expectedFor(rows, row, lot, reading), middle);
       if (slip === undefined || reading.reading.value === undefined) return [];
-      const { armId, spring } = lot;
       return [
         asked(
           {
@@ -105,7 +104,7 @@ export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly She
           {
             about: valveSubject(row),
             step: 'sheet',
-            among: armId === undefined ? spring : `${spring}-${armId}`,
+            among: amongLots(row, lot),
             answers: evidence.answers,
           },
         ),

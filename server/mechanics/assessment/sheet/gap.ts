@@ -12,11 +12,12 @@ import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
 import { type CamInGap, camInGap } from '../scans/cam-then.ts';
 import type { GapWord } from '../words.ts';
+import { type GapReading, isFoundOff, READ_AGAIN } from './gap-found-off.ts';
 import { LASH_UNSAID, type LashInGap, lashInGap } from './gap-lash.ts';
 
 /** One gap as it was read, with what it lies between and how it stands against its limit. */
 export interface JudgedGap {
-  readonly entry: SheetEvidence & { readonly kind: GapName };
+  readonly entry: GapReading;
   readonly gap: GapBounds;
   readonly limit: LimitEvidence;
   readonly word?: GapWord;
@@ -25,6 +26,8 @@ export interface JudgedGap {
   readonly lash?: LashInGap;
   /** What is asked of it since the cam was found off, or in two places. */
   readonly cam?: CamInGap;
+  /** Somebody found that it is off. */
+  readonly foundOff?: boolean;
   /** Its word hangs on that lash, so that it is asked. */
   readonly asksLash: boolean;
 }
@@ -99,23 +102,24 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const { gap, hangs } = withLash(read, limit.value, lash);
   const asksLash = hangs || lash?.question.answered !== undefined;
   const cam = camInGap(entry, evidence);
-  const ofLash = defined({ lash, cam });
+  const foundOff = isFoundOff(entry, evidence.answers);
+  const more = { ...defined({ lash, cam }), foundOff };
   const bare = verdictOfGap(gap, limit.value);
   if (isMereGuess(entry))
     return { entry, gap, limit, asksLash: false, lacks: ['a reading with a tool: this one is a guess'] };
-  const sinks = sinkingNeeds(entry, evidence);
   const needs = [
+    ...(foundOff ? [READ_AGAIN] : []),
     ...(entry.otherArms === 'off-since'
       ? ['a reading with the arm that sits there now: this one is of an arm that is off']
       : []),
-    ...sinks,
+    ...sinkingNeeds(entry, evidence),
     ...(entry.scan?.needs ?? cam?.needs ?? []),
   ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
-  if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...ofLash };
+  if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...more };
   const isUnsaid = hangs && lash?.question.answered === undefined;
   const lacks = isUnsaid && bare === 'close' ? [LASH_UNSAID] : lacksOf(entry, bare);
-  return { entry, gap, limit, word: bare, lacks, asksLash, ...ofLash };
+  return { entry, gap, limit, word: bare, lacks, asksLash, ...more };
 }
 
 const RANK: Readonly<Record<GapWord, number>> = { short: 0, close: 1, clear: 3 };
@@ -123,9 +127,9 @@ const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[w
 /** One of which only the high end is told, on a lifter that sinks, says no more than that it is less than that. */
 const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? gap.high ?? Number.NEGATIVE_INFINITY;
 
-/** Read before the cam was moved, and not short: it says nothing of the gap as it is. */
-const isOutdated = ({ word, entry, cam }: JudgedGap): boolean =>
-  word === undefined && (entry.scan?.camMoved === true || cam?.moved === true);
+/** Read before the cam was moved, or found off, and not short: it says nothing of the gap as it is. */
+const isOutdated = ({ word, entry, cam, foundOff }: JudgedGap): boolean =>
+  word === undefined && (entry.scan?.camMoved === true || cam?.moved === true || foundOff === true);
 
 /** Those that say something of the gap as it is; where none does, all. */
 export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {

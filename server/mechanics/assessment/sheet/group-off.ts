@@ -4,8 +4,8 @@ import type { Judgement, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { inches, listed, nominalSaid, placeOf } from '../common/said.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
-import { claimsOn } from '../ratio/marks.ts';
+import type { Evidence, Spring, ValvePlace } from '../evidence.ts';
+import { claimOfRow } from './claim-of-row.ts';
 import type { SheetHeld, SheetSideDetail } from './detail.ts';
 import { stillAnswered } from './group-answered.ts';
 import {
@@ -26,9 +26,14 @@ import type { Told } from './side-words.ts';
 const hasGroups = (side: SheetSideDetail): side is Grouped => side.groups !== undefined;
 
 /** What the arms of a group are all held to be. */
-function claimOf(evidence: Evidence, rows: readonly SheetRow[], places: readonly ValvePlace[]) {
-  const armOn = (place: ValvePlace) => rows.find((row) => placeOf(row) === placeOf(place))?.armId;
-  const claims = new Set(places.map((place) => claimsOn(evidence, armOn(place))[0]?.ratio));
+function claimOf(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  places: readonly ValvePlace[],
+  spring: Spring,
+): number | undefined {
+  const rowOf = (place: ValvePlace) => rows.find((row) => placeOf(row) === placeOf(place));
+  const claims = new Set(places.map((place) => claimOfRow(evidence, rowOf(place), spring)?.ratio));
   const [only] = claims;
   return claims.size === 1 ? only : undefined;
 }
@@ -76,7 +81,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
     against: { to: 'siblings' },
     restsOn,
   };
-  const [claim, other] = [claimOf(evidence, rows, own), claimOf(evidence, rows, others)];
+  const [claim, other] = [own, others].map((each) => claimOf(evidence, rows, each, first.spring));
   if (claim !== undefined && other !== undefined && claim !== other && claim < other === off < 0)
     return {
       judgements: [

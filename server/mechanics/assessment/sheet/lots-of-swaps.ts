@@ -9,6 +9,8 @@ import type { SheetRow } from './rows.ts';
 /** What was read of one valve with one arm, on the sheet or in a set-up of its own, taken in one way. */
 export interface ArmLot extends ValvePlace {
   readonly armId?: string;
+  readonly soldAsThen?: number;
+  readonly comesOff?: true;
   readonly spring: Spring;
   /** Readings taken the same way alone are set against each other: `light|firm|out`. */
   readonly method: string;
@@ -32,7 +34,7 @@ function lifterOf({ engine }: Evidence, lifters: readonly LifterState[]): string
 }
 
 function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
-  return row.everyLift.map(({ spring, armId, readings, figure }) => ({
+  return row.everyLift.map(({ spring, armId, soldAsThen, comesOff, readings, figure }) => ({
     cylinder: row.cylinder,
     valve: row.valve,
     spring,
@@ -49,7 +51,7 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
     half: liftHalf(evidence, readings),
     passes: figure.passes - figure.apart.length,
     restsOn: readings.map(({ id }) => id),
-    ...defined({ armId, value: figure.value }),
+    ...defined({ armId, soldAsThen, comesOff, value: figure.value }),
   }));
 }
 
@@ -69,7 +71,7 @@ function ofSetUp(evidence: Evidence, { read, doubts, differs }: SetUpKnown): Arm
       passes: valve.used.length,
       restsOn: valve.used.map(({ id }) => id),
       ...(valve.lacks.length > 0 ? {} : { value: meanOf(valve.used) }),
-      ...defined({ armId: setUp.armId }),
+      ...defined({ armId: setUp.armId, soldAsThen: setUp.soldAsThen, comesOff: setUp.comesOff }),
     },
   ];
 }

@@ -56,7 +56,7 @@ const positive = (si: number | undefined): number | undefined =>
 export function questionInput(
   evidence: Evidence,
   row: ValvePlace & Pick<SheetRow, 'lobes'>,
-  lot: Pick<LiftLot, 'spring' | 'readings'>,
+  lot: Pick<LiftLot, 'spring' | 'readings' | 'soldAsThen'>,
   beside: Beside,
 ): QuestionInput {
   const { card, rockers } = evidence;
@@ -79,7 +79,8 @@ export function questionInput(
     otherCardLobeLift: positive(card[other(sideOfValve(row.valve))].lobeLift ?? beside.other.lobeLift),
     cardValveLift: positive(own.valveLift),
     cardRatio: card.assumedRatio,
-    nominalRatio: rockers.soldAs ?? (card.assumedRatio === undefined ? beside.own.ratio : undefined),
+    nominalRatio:
+      lot.soldAsThen ?? rockers.soldAs ?? (card.assumedRatio === undefined ? beside.own.ratio : undefined),
     otherPeaks: beside.peaks.filter((peak) => peak > 0).map((peak) => peak / IN),
   };
 }

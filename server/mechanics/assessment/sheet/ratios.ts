@@ -3,7 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { ratioOfFigures, type SheetFigure } from '../../valve-sheet/figures.ts';
 import type { AssessedQuantity } from '../assessment.ts';
-import { RATIO_NAMES, valveSubject } from '../common/said.ts';
+import { nominalSaid, RATIO_NAMES, valveSubject } from '../common/said.ts';
 import type { Evidence, Spring } from '../evidence.ts';
 import type { SheetRatioDetail } from './detail.ts';
 import { guessLack, liftHalf } from './dial.ts';
@@ -43,7 +43,7 @@ function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDet
       ...ratio,
       lobeFrom: lobe.from,
       toolSaid,
-      ...defined({ lobeLift: lobe.figure.value }),
+      ...defined({ lobeLift: lobe.figure.value, soldAsThen: lot.soldAsThen, comesOff: lot.comesOff }),
       quantityId: `sheet:ratio:${lot.spring}:${row.cylinder}-${row.valve}`,
     },
   ];
@@ -73,6 +73,9 @@ export function ratioQuantities(
       conditions: [
         ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,
         'lash not said',
+        ...(ratio.soldAsThen === undefined
+          ? []
+          : [`with arms that were sold as ${nominalSaid(ratio.soldAsThen)}`]),
         ...(ratio.lobeFrom === 'card' ? ['lobe lift of the card'] : []),
         ...(ratio.toolSaid ? [] : ['tool not said: ± as of any entry']),
       ],

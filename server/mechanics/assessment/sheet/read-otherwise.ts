@@ -76,6 +76,8 @@ function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpK
       (other) =>
         !isSheet(other) &&
         other.method === lot.method &&
+        other.soldAsThen === lot.soldAsThen &&
+        other.comesOff === lot.comesOff &&
         (other.armId === undefined || lot.armId === undefined || other.armId === lot.armId) &&
         Math.abs((other.value ?? 0) - (lot.value ?? 0)) > allowance('odd-beyond'),
     );

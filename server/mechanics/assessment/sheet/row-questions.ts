@@ -11,7 +11,7 @@ import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
 import { middleOf, questionInput } from './question-input.ts';
-import type { LiftLot, SheetRow } from './rows.ts';
+import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
 
 /** Doubts that a row of figures can raise by itself; how it was read is asked of the set-up. */
 const OF_A_ROW: ReadonlySet<string> = new Set([
@@ -53,7 +53,7 @@ function ofRow(
 ): AssessedQuestion[] {
   const other = sideOfValve(row.valve) === 'intake' ? 'exhaust' : 'intake';
   const beside = { own: middleOf(rows, sideOfValve(row.valve)), other: middleOf(rows, other), peaks: [] };
-  const lots: readonly (Pick<LiftLot, 'spring' | 'readings' | 'armId'> & Partial<Pick<LiftLot, 'figure'>>)[] =
+  const lots: readonly (Omit<LiftLot, 'figure'> & Partial<Pick<LiftLot, 'figure'>>)[] =
     row.everyLift.length > 0 ? row.everyLift : row.lobes.length > 0 ? [NO_LIFT] : [];
   return lots.flatMap((lot) => {
     const input = questionInput(evidence, row, lot, beside);
@@ -81,12 +81,12 @@ function ofRow(
 function placeOfDoubt(
   { restsOn }: Doubt,
   row: SheetRow,
-  { spring, armId }: Pick<LiftLot, 'spring' | 'armId'>,
+  lot: Omit<LiftLot, 'figure'>,
 ): { readonly about: Subject; readonly among?: string } {
   if (restsOn.length === 0) return { about: { of: 'side', valve: sideOfValve(row.valve) } };
   const about = valveSubject(row);
   if (restsOn.every((id) => row.lobes.some((lobe) => lobe.id === id))) return { about, among: 'lobe' };
-  return { about, among: armId === undefined ? spring : `${spring}-${armId}` };
+  return { about, among: amongLots(row, lot) };
 }
 
 /** One question of one id, at its strongest: what is asked of the lobe comes up with each lot of lifts. */

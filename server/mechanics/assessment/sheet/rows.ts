@@ -9,9 +9,19 @@ import { figureOf, type LotFigure } from './lot.ts';
 export interface LiftLot {
   readonly spring: Spring;
   readonly armId?: string;
+  /** What the arms were sold as when it was read, where those that are on are another set. */
+  readonly soldAsThen?: number;
+  /** Of an arm that nobody named, and that came off for the one on record. */
+  readonly comesOff?: true;
   readonly readings: readonly SheetEvidence[];
   readonly figure: LotFigure;
 }
+
+type LiftLotKey = Pick<LiftLot, 'spring' | 'armId' | 'soldAsThen' | 'comesOff'>;
+
+/** Read with an arm of a set that is off since. */
+export const isOfSetBefore = ({ soldAsThen, comesOff }: Pick<LiftLot, 'soldAsThen' | 'comesOff'>): boolean =>
+  soldAsThen !== undefined || comesOff === true;
 
 /** What was read of one valve, put in order; nothing is judged yet. */
 export interface SheetRow extends ValvePlace {
@@ -51,7 +61,7 @@ function armOf(
   seat: string | undefined,
   named: ReadonlySet<string>,
 ): string | undefined {
-  if (reading.armId !== undefined) return reading.armId;
+  if (reading.armId !== undefined || reading.comesOff === true) return reading.armId;
   const [only] = named;
   return named.size === 1 && seat === only ? only : undefined;
 }
@@ -64,13 +74,14 @@ function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: str
   const keyed = lifts.map((reading) => ({ reading, armId: armOf(reading, seat, named) }));
   // By what the arm is called: its id says when it was named.
   const nameOf = (id: string | undefined) => evidence.arms.find((arm) => arm.id === id)?.name ?? '';
-  const keyOf = ({ reading, armId }: (typeof keyed)[number]) => `${reading.spring}\n${armId ?? ''}`;
+  const setOf = ({ soldAsThen, comesOff }: SheetEvidence) => `${soldAsThen ?? ''}\n${comesOff ?? ''}`;
+  const keyOf = ({ reading, armId }: (typeof keyed)[number]) =>
+    `${reading.spring}\n${armId ?? ''}\n${setOf(reading)}`;
   const keys = [
     ...new Map(
       keyed
         .map(
-          (each) =>
-            [`${each.reading.spring}\n${nameOf(each.armId)}\n${each.armId ?? ''}`, keyOf(each)] as const,
+          (each) => [`${each.reading.spring}\n${nameOf(each.armId)}\n${keyOf(each)}`, keyOf(each)] as const,
         )
         .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
     ).values(),
@@ -81,7 +92,11 @@ function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: str
     const [first] = own;
     return {
       spring: first?.reading.spring ?? 'not-said',
-      ...(first?.armId === undefined ? {} : { armId: first.armId }),
+      ...defined({
+        armId: first?.armId,
+        soldAsThen: first?.reading.soldAsThen,
+        comesOff: first?.reading.comesOff,
+      }),
       readings,
       figure: figureOf(readings, perTurnOf(evidence, readings)),
     };
@@ -92,7 +107,9 @@ function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: str
 function ownLots(lots: readonly LiftLot[], seat: string | undefined): LiftLot[] {
   const springs = [...new Set(lots.map(({ spring }) => spring))];
   return springs.flatMap((spring) => {
-    const here = lots.filter((lot) => lot.spring === spring);
+    const all = lots.filter((lot) => lot.spring === spring);
+    const ofNow = all.filter((lot) => !isOfSetBefore(lot));
+    const here = ofNow.length > 0 ? ofNow : all;
     const [only] = here;
     const own = here.find(({ armId }) => armId !== undefined && armId === seat);
     const unnamed = here.find(({ armId }) => armId === undefined);
@@ -122,4 +139,15 @@ export function rowsOf(evidence: Evidence): SheetRow[] {
       others: here.filter(({ kind }) => kind !== 'lobe-lift' && kind !== 'valve-lift'),
     };
   });
+}
+
+/** What tells the doubts of a lot from those of another; one that was read before the arms were changed keeps its own. */
+export function amongLots({ everyLift }: Pick<SheetRow, 'everyLift'>, lot: LiftLotKey): string {
+  const among = lot.armId === undefined ? lot.spring : `${lot.spring}-${lot.armId}`;
+  const isBeside =
+    !isOfSetBefore(lot) &&
+    everyLift.some(
+      (other) => isOfSetBefore(other) && other.spring === lot.spring && other.armId === lot.armId,
+    );
+  return isBeside ? `${among}-on-now` : among;
 }

@@ -6,7 +6,8 @@ import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, LifterState, Side, Spring } from '../evidence.ts';
 import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
-import { type Claim, claimsOn } from '../ratio/marks.ts';
+import type { Claim } from '../ratio/marks.ts';
+import { claimOfRow } from './claim-of-row.ts';
 import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
 import { isTooCoarse, liftHalf } from './dial.ts';
 import { sinkingNeeds } from './gap.ts';
@@ -42,11 +43,11 @@ export interface Level {
 }
 
 /** What all of these arms are held to be; nothing where they are held to be several things. */
-function claimOf(evidence: Evidence, rows: readonly SheetRow[]): Claim | undefined {
-  const first = rows.map((row) => claimsOn(evidence, row.armId)[0]);
+function claimOf(evidence: Evidence, rows: readonly SheetRow[], spring: Spring): Claim | undefined {
+  const first = rows.map((row) => claimOfRow(evidence, row, spring));
   const [one] = first;
   if (one === undefined || first.some((each) => each?.ratio !== one.ratio)) return undefined;
-  return { ratio: one.ratio, to: first.every((each) => each?.to === 'mark') ? 'mark' : 'sold-as' };
+  return { ...one, to: first.every((each) => each?.to === 'mark') ? 'mark' : 'sold-as' };
 }
 
 /** As it was said with the reading, else as the engine’s lifters are. */
@@ -87,6 +88,7 @@ export function levelOf(
   const claim = claimOf(
     evidence,
     read.map(({ row }) => row),
+    spring,
   );
   return {
     side: sideOfValve(side),

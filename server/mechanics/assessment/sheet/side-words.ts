@@ -10,10 +10,15 @@ export interface Told {
 
 export const plural = (side: string): string => `${side}s`;
 
-export const claimed = ({ claim }: Level): string =>
-  claim === undefined
-    ? ''
-    : `the ${nominalSaid(claim.ratio)} ${claim.to === 'mark' ? 'stamped on them' : 'they are sold as'}`;
+export function claimed({ claim }: Level): string {
+  if (claim === undefined) return '';
+  const ratio = nominalSaid(claim.ratio);
+  if (claim.to === 'mark') return `the ${ratio} stamped on them`;
+  if (claim.isPlanned === true) return `the planned ${ratio}`;
+  return claim.wasThen === true
+    ? `the ${ratio} they were sold as when they were read`
+    : `the ${ratio} they are sold as`;
+}
 
 /** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
 export const lashLack = ({ hydraulic }: Level): string =>
@@ -37,6 +42,9 @@ export function standing(level: Level): string {
   if (claim === undefined || spring === 'not-said') return ` ${at}${named}.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
   if (spring === 'running') return ` ${away}; a loaded ratio is set against no mark.`;
+  // What is off since makes no clearance.
+  if (bands.includes('over') && claim.wasThen === true)
+    return ` ${away}: ordinary for arms made with room for flex.`;
   if (bands.includes('over'))
     return ` ${away}: ordinary for arms made with room for flex. Use ${ratioSaid(ratio.value)} for every clearance.`;
   return ` ${away}.`;

@@ -7,6 +7,7 @@ import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SheetDetail, SheetRatioDetail } from './detail.ts';
 import { gappedIn, heldOf } from './held.ts';
+import { isOfSetBefore } from './rows.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
 function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
@@ -20,8 +21,12 @@ function highestOf(ratios: readonly SheetRatioDetail[], read: readonly ValveRati
   return (['intake', 'exhaust'] as const).flatMap((side) => {
     if (read.some(({ valve }) => sideOfValve(valve) === side)) return [];
     const own = ratios.filter(({ valve, value }) => sideOfValve(valve) === side && value !== undefined);
-    const light = own.filter(({ spring }) => spring === 'light');
-    const used = light.length > 0 ? light : own.filter(({ spring }) => spring === 'running');
+    const ofNow = own.filter((ratio) => !isOfSetBefore(ratio));
+    const light = (ofNow.length > 0 ? ofNow : own).filter(({ spring }) => spring === 'light');
+    const used =
+      light.length > 0
+        ? light
+        : (ofNow.length > 0 ? ofNow : own).filter(({ spring }) => spring === 'running');
     return used.toSorted((a, b) => (b.value ?? 0) - (a.value ?? 0) || a.cylinder - b.cylinder).slice(0, 1);
   });
 }
@@ -53,7 +58,11 @@ export function ratiosOfSheet(
         cylinder,
         valve,
         setUpId: quantityId,
-        ...defined({ armId: row?.armId }),
+        ...defined({
+          armId: isOfSetBefore(ratio) ? undefined : row?.armId,
+          soldAsThen: ratio.soldAsThen,
+          comesOff: ratio.comesOff,
+        }),
         value,
         low,
         high,
