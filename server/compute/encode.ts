@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { memberOf } from '../../shared/member.ts';
 import { answerUnit, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
 import type { ReadonlyDeep, Sent } from '../../shared/schemas/answer.ts';
 import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
@@ -35,7 +36,7 @@ function encodeObject(schema: z.ZodObject): Encoder {
     const answer: Record<string, unknown> = {};
     if (typeof value !== 'object' || value === null) return answer;
     for (const [key, encode] of fields) {
-      const part: unknown = Reflect.get(value, key);
+      const part = memberOf(value, key);
       if (part !== undefined) answer[key] = encode(part, system);
     }
     return answer;

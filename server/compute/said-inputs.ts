@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
+import { memberOf } from '../../shared/member.ts';
 import type { InputFault, PossibleReading } from '../../shared/problems/faults.ts';
 import { pointerOf } from '../../shared/problems/pointer.ts';
 import { formatQuantity } from '../../shared/quantities/format.ts';
@@ -27,9 +28,8 @@ function within(schema: Schema): Schema | undefined {
 type OfQuantity = Extract<FieldInfo, { readonly dimension: unknown }>;
 
 function quantityOf(raw: unknown): Quantity | undefined {
-  if (typeof raw !== 'object' || raw === null) return undefined;
-  const value: unknown = Reflect.get(raw, 'value');
-  const unit: unknown = Reflect.get(raw, 'unit');
+  const value = memberOf(raw, 'value');
+  const unit = memberOf(raw, 'unit');
   return typeof value === 'number' && typeof unit === 'string' && isUnit(unit) ? { value, unit } : undefined;
 }
 
@@ -70,8 +70,8 @@ function saidTurns(raw: unknown, turns: { least: number; most: number }, at: Pat
 function saidList(raw: unknown, info: OfQuantity, at: Path, found: Found): unknown {
   if (Array.isArray(raw))
     return raw.map((item: unknown, index) => saidQuantity(item, info, [...at, index], found));
-  const values: unknown = typeof raw === 'object' && raw !== null ? Reflect.get(raw, 'values') : undefined;
-  const unit: unknown = typeof raw === 'object' && raw !== null ? Reflect.get(raw, 'unit') : undefined;
+  const values = memberOf(raw, 'values');
+  const unit = memberOf(raw, 'unit');
   if (Array.isArray(values))
     values.forEach((value: unknown, index) => {
       saidQuantity({ value, unit }, info, [...at, 'values', index], found);

@@ -1,3 +1,4 @@
+import { memberOf } from '../../shared/member.ts';
 import { ServiceBusy } from '../problems/failure.ts';
 
 /** SQLSTATE and system codes of a database that can't be reached, or ended our connection. */
@@ -21,7 +22,7 @@ const UNREACHABLE = new Set([
 const TOO_LONG = new Set(['57014', '55P03']);
 
 export function codeOf(error: unknown): string {
-  const code: unknown = typeof error === 'object' && error !== null ? Reflect.get(error, 'code') : undefined;
+  const code = memberOf(error, 'code');
   return typeof code === 'string' ? code : '';
 }
 

@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { Kysely, type Migration, Migrator, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
+import { memberOf } from '../../shared/member.ts';
 
 const FOLDER = new URL('../../migrations/', import.meta.url);
 
@@ -40,7 +41,7 @@ export async function migrate(ownerUrl: string, attempts = 10): Promise<void> {
     for (let attempt = 1; ; attempt += 1) {
       const { error } = await migrator.migrateToLatest();
       if (error === undefined) return;
-      const code = typeof error === 'object' && error !== null ? Reflect.get(error, 'code') : undefined;
+      const code = memberOf(error, 'code');
       if (code !== LOCK_NOT_AVAILABLE || attempt >= attempts) throw error;
     }
   } finally {

@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { memberOf } from '../../shared/member.ts';
 import type { Principal } from '../auth/principal.ts';
 import { isId } from '../auth/secrets.ts';
 import { Failure } from '../problems/failure.ts';
@@ -8,18 +9,12 @@ import { apiPrincipal, pagePrincipal } from '../web/principals.ts';
 import { stream } from './stream.ts';
 
 function stepOf(request: FastifyRequest): string {
-  const step: unknown =
-    typeof request.query === 'object' && request.query !== null
-      ? Reflect.get(request.query, 'step')
-      : undefined;
+  const step = memberOf(request.query, 'step');
   return typeof step === 'string' && /^[a-z-]{1,40}$/.test(step) ? step : '';
 }
 
 function idOf(request: FastifyRequest): string {
-  const id: unknown =
-    typeof request.params === 'object' && request.params !== null
-      ? Reflect.get(request.params, 'id')
-      : undefined;
+  const id = memberOf(request.params, 'id');
   if (typeof id !== 'string' || !isId(id)) throw new Failure('not-found', 'nothing is here');
   return id;
 }

@@ -1,4 +1,5 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { memberOf } from '../../shared/member.ts';
 import { answer } from '../../shared/schemas/answer.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
@@ -25,10 +26,7 @@ const MOST_AT_ONCE = 200;
 /** The sequence number a client has: from the browser's own header after a lost connection, or the address. */
 function lastSeen(request: FastifyRequest): number {
   const header = request.headers['last-event-id'];
-  const query: unknown =
-    typeof request.query === 'object' && request.query !== null
-      ? Reflect.get(request.query, 'after')
-      : undefined;
+  const query = memberOf(request.query, 'after');
   const text = typeof header === 'string' ? header : typeof query === 'string' ? query : '0';
   return /^\d{1,15}$/.test(text) ? Number(text) : 0;
 }

@@ -1,3 +1,4 @@
+import { memberOf } from '../../shared/member.ts';
 import type { ComputedAnswer } from '../../views/pages/reference/pages.ts';
 import type { FormData } from '../../views/parts/form.examples.ts';
 import type { NoticeData } from '../../views/parts/notice.examples.ts';
@@ -51,20 +52,15 @@ function linkTo(each: Registered, { typed, units }: Computed): string | undefine
 }
 
 function halfWidth(body: unknown, each: Registered, units: Computed['units']): number {
-  const given: unknown =
-    typeof body === 'object' && body !== null ? Reflect.get(body, 'uncertainty') : undefined;
+  const given = memberOf(body, 'uncertainty');
   if (given === undefined) return 0;
   const parsed = each.input.safeParse(body);
-  const si: unknown =
-    parsed.success && typeof parsed.data === 'object' && parsed.data !== null
-      ? Reflect.get(parsed.data, 'uncertainty')
-      : 0;
+  const si = parsed.success ? memberOf(parsed.data, 'uncertainty') : 0;
   return typeof si === 'number' ? si / (units === 'inch' ? 0.0254 : 0.001) : 0;
 }
 
 function limitSource(body: unknown, answer: { readonly assumptions: readonly string[] }): string {
-  const given = typeof body === 'object' && body !== null && Reflect.get(body, 'limit') !== undefined;
-  if (given) return 'as typed above';
+  if (memberOf(body, 'limit') !== undefined) return 'as typed above';
   return answer.assumptions.find((each) => each.includes('limit')) ?? 'the default of the limits table';
 }
 

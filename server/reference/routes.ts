@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { memberOf } from '../../shared/member.ts';
 import { parts } from '../../views/parts/registry.ts';
 import type { Registered } from '../compute/registry.ts';
 import { computeForm, exampleForm } from '../compute-forms/compute-form.ts';
@@ -26,8 +27,7 @@ async function show(deps: Deps, request: FastifyRequest, reply: FastifyReply, pa
 
 function paramOf(request: FastifyRequest, name: string): string {
   const { params } = request;
-  const value: unknown =
-    typeof params === 'object' && params !== null ? Reflect.get(params, name) : undefined;
+  const value = memberOf(params, name);
   return typeof value === 'string' ? value : '';
 }
 

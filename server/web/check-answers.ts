@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
+import { memberOf } from '../../shared/member.ts';
 import { problemSchema } from './api-schemas.ts';
 
 /** Is told of each JSON answer with the schema declared for it, if there is one; throws to hold it back. */
@@ -9,10 +10,7 @@ export type AnswerCheck = (route: string, schema: z.ZodType | undefined, json: s
 function declaredFor(request: FastifyRequest, reply: FastifyReply, type: string): z.ZodType | undefined {
   const responses: unknown = request.routeOptions.schema?.response;
   const status = String(reply.statusCode);
-  const found: unknown =
-    typeof responses === 'object' && responses !== null
-      ? (Reflect.get(responses, status) ?? Reflect.get(responses, `${status.slice(0, 1)}xx`))
-      : undefined;
+  const found = memberOf(responses, status) ?? memberOf(responses, `${status.slice(0, 1)}xx`);
   if (found instanceof z.ZodType) return found;
   return type.startsWith('application/problem+json') ? problemSchema : undefined;
 }

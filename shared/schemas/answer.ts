@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { memberOf } from '../member.ts';
 import type { SiNumber } from './outputs.ts';
 
 declare const sent: unique symbol;
@@ -43,7 +44,7 @@ function copyOfObject(schema: z.ZodObject): Copy {
     if (typeof value !== 'object' || value === null) return value;
     const copy: Record<string, unknown> = {};
     for (const [key, copied] of fields) {
-      const part: unknown = Reflect.get(value, key);
+      const part = memberOf(value, key);
       if (part !== undefined) copy[key] = copied(part);
     }
     return copy;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isObject, memberOf } from '../member.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
 import { listParts } from '../quantities/list-parts.ts';
@@ -12,14 +13,14 @@ function partsOf(raw: unknown): readonly unknown[] | undefined {
   if (Array.isArray(raw)) return raw;
   if (typeof raw === 'string') return listParts(raw);
   if (typeof raw !== 'object' || raw === null) return undefined;
-  const typed: unknown = Reflect.get(raw, 'typed');
-  const assume: unknown = Reflect.get(raw, 'assume');
+  const typed = memberOf(raw, 'typed');
+  const assume = memberOf(raw, 'assume');
   if (typeof typed !== 'string') return undefined;
   return listParts(typed).map((text) => ({ typed: text, assume }));
 }
 
 const nameOf = (part: unknown): string => {
-  const typed: unknown = typeof part === 'object' && part !== null ? Reflect.get(part, 'typed') : part;
+  const typed: unknown = isObject(part) ? memberOf(part, 'typed') : part;
   return typeof typed === 'string' ? ` “${typed.trim()}”` : '';
 };
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { defined } from '../defined.ts';
+import { memberOf } from '../member.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
 import { formatQuantity } from '../quantities/format.ts';
@@ -78,8 +79,8 @@ interface Refusal {
 
 function passOn(ctx: Refusal, issues: readonly z.core.$ZodIssue[]): never {
   for (const issue of issues) {
-    const params: unknown = Reflect.get(issue, 'params');
-    const code = typeof params === 'object' && params !== null ? Reflect.get(params, 'fault') : undefined;
+    const params = memberOf(issue, 'params');
+    const code = memberOf(params, 'fault');
     const known = [
       'required',
       'wrong-dimension',
@@ -92,8 +93,7 @@ function passOn(ctx: Refusal, issues: readonly z.core.$ZodIssue[]): never {
     const fault: FaultCode =
       known.find((each) => each === code) ??
       (issue.code === 'unrecognized_keys' ? 'unknown-field' : 'not-allowed');
-    const ambiguities: unknown =
-      typeof params === 'object' && params !== null ? Reflect.get(params, 'ambiguities') : undefined;
+    const ambiguities = memberOf(params, 'ambiguities');
     ctx.addIssue({
       code: 'custom',
       message: issue.message,

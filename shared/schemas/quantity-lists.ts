@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { defined } from '../defined.ts';
+import { memberOf } from '../member.ts';
 import { type Dimension, type Unit, unitsOf } from '../quantities/units.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
@@ -17,13 +18,13 @@ interface GivenList {
 
 /** A list as `{ values, unit }`; undefined once anything about the whole of it is refused. */
 function listWithUnit(raw: object, dimension: Dimension, ctx: Context): GivenList | undefined {
-  const values: unknown = Reflect.get(raw, 'values');
+  const values = memberOf(raw, 'values');
   for (const key of Object.keys(raw).filter((each) => each !== 'values' && each !== 'unit')) {
     refuse(ctx, 'unknown-field', 'is not a part of a list of quantities', [key]);
   }
   if (values === undefined) refuse(ctx, 'required', 'is missing: a list of numbers', ['values']);
   else if (!Array.isArray(values)) refuse(ctx, 'not-allowed', 'must be a list of numbers', ['values']);
-  const unit = sharedUnit(Reflect.get(raw, 'unit'), dimension);
+  const unit = sharedUnit(memberOf(raw, 'unit'), dimension);
   // One unit for all: it is at fault once, not with every item.
   if (!unit.ok) refuse(ctx, unit.code, unit.detail, ['unit']);
   if (!Array.isArray(values)) return undefined;

@@ -1,3 +1,4 @@
+import { memberOf } from '../member.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import { DIMENSIONS } from '../quantities/dimensions.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
@@ -83,7 +84,7 @@ export function readQuantity(raw: unknown, dimension: Dimension, range: Quantity
   }
   const unknown = Object.keys(raw).find((key) => key !== 'value' && key !== 'unit');
   if (unknown !== undefined) return fault('unknown-field', 'is not a part of a quantity', unknown);
-  return fromValueAndUnit(Reflect.get(raw, 'value'), Reflect.get(raw, 'unit'), dimension, range);
+  return fromValueAndUnit(memberOf(raw, 'value'), memberOf(raw, 'unit'), dimension, range);
 }
 
 function fromText(text: string, dimension: Dimension, range: QuantityRange): QuantityReading {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { memberOf } from '../member.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
 import { saysTurns } from '../quantities/turns-reading.ts';
 import { isUnit, type Unit } from '../quantities/units.ts';
@@ -16,8 +17,8 @@ export interface SaidInTurns {
 export function textOf(raw: unknown): { text: string; assume?: Unit } | undefined {
   if (typeof raw === 'string') return { text: raw };
   if (typeof raw !== 'object' || raw === null) return undefined;
-  const typed: unknown = Reflect.get(raw, 'typed');
-  const assume: unknown = Reflect.get(raw, 'assume');
+  const typed = memberOf(raw, 'typed');
+  const assume = memberOf(raw, 'assume');
   if (typeof typed !== 'string' || typeof assume !== 'string' || !isUnit(assume)) return undefined;
   return { text: typed, assume };
 }
@@ -26,7 +27,7 @@ export function textOf(raw: unknown): { text: string; assume?: Unit } | undefine
 export function turnsIn(raw: unknown): SaidInTurns | undefined {
   const typed = textOf(raw)?.text ?? '';
   if (!saysTurns(typed)) return undefined;
-  const ownDial = typeof raw === 'object' && raw !== null && Reflect.get(raw, 'perTurn') !== undefined;
+  const ownDial = memberOf(raw, 'perTurn') !== undefined;
   return ownDial ? undefined : { typed, inTurns: true };
 }
 

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { guarded, readCsv, unguarded, writeCsv } from '../../server/records/catalogue/csv-text.ts';
 import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
+import { memberOf } from '../../shared/member.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -19,7 +20,7 @@ const load = (who: { authorization: string }, body: object) =>
 async function codes(who: Person): Promise<unknown[]> {
   const { json } = await sendJson(service, who.bearer, 'GET', '/api/v1/catalogue?limit=200');
   const families: unknown = json.families;
-  return Array.isArray(families) ? families.map((each: unknown) => Reflect.get(Object(each), 'code')) : [];
+  return Array.isArray(families) ? families.map((each: unknown) => memberOf(each, 'code')) : [];
 }
 
 async function file(who: Person): Promise<string> {
@@ -128,7 +129,7 @@ describe('loading the catalogue', () => {
     expect(await codes(stranger)).toEqual([]);
     const { json } = await sendJson(service, owner.bearer, 'GET', '/api/v1/catalogue');
     const families: unknown = json.families;
-    const id = String(Array.isArray(families) ? Reflect.get(Object(families[0]), 'id') : '');
+    const id = String(Array.isArray(families) ? memberOf(families[0], 'id') : '');
     expect((await sendJson(service, owner.bearer, 'GET', `/api/v1/catalogue/${id}`)).status).toBe(200);
     expect((await sendJson(service, stranger.bearer, 'GET', `/api/v1/catalogue/${id}`)).status).toBe(404);
     const call = await openCall(service, owner, 'For a link');
@@ -154,8 +155,7 @@ describe('loading the catalogue', () => {
         `/api/v1/catalogue?limit=30${after === '' ? '' : `&after=${encodeURIComponent(after)}`}`,
       );
       const families: unknown = json.families;
-      if (Array.isArray(families))
-        seen.push(...families.map((each: unknown) => Reflect.get(Object(each), 'code')));
+      if (Array.isArray(families)) seen.push(...families.map((each: unknown) => memberOf(each, 'code')));
       if (typeof json.next !== 'string') break;
       after = json.next;
     }
@@ -179,12 +179,7 @@ describe('the catalogue as a file', () => {
     const { json } = await sendJson(service, shop.bearer, 'GET', '/api/v1/catalogue?limit=200');
     const families: unknown = json.families;
     const notes = Array.isArray(families)
-      ? new Map(
-          families.map((each: unknown) => [
-            Reflect.get(Object(each), 'code'),
-            Reflect.get(Object(each), 'notes'),
-          ]),
-        )
+      ? new Map(families.map((each: unknown) => [memberOf(each, 'code'), memberOf(each, 'notes')]))
       : new Map();
     texts.forEach((text, index) => void expect(notes.get(`C-${index}`)).toBe(text));
     const out = await file(shop);

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { buildApp } from '../../server/app.ts';
+import { memberOf } from '../../shared/member.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -53,8 +54,7 @@ describe('the lash log of a valve', () => {
     const { buildId } = await openCall(service, person);
     await keep(buildId, { lash: '.018 in', moment: 'set', readOn: '2026-03-14' });
     const { json } = await keep(buildId, { lash: '.062 in', nut: 'moved', readOn: '2026-03-20' });
-    const id = (line: unknown) =>
-      typeof line === 'object' && line !== null ? String(Reflect.get(line, 'id')) : '';
+    const id = (line: unknown) => String(memberOf(line, 'id'));
     const fix = (readingId: string, body: object) =>
       sendJson(
         service,

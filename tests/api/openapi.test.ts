@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import openapiTS, { astToString } from 'openapi-typescript';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { memberOf } from '../../shared/member.ts';
 import { type TestService, testService } from '../tools/service.ts';
 
 const run = promisify(execFile);
@@ -40,7 +41,7 @@ test('the OpenAPI document passes a linter with its recommended-strict rules', a
     throw new Error(
       String(
         typeof error === 'object' && error !== null
-          ? `${Reflect.get(error, 'stdout')}\n${Reflect.get(error, 'stderr')}`
+          ? `${memberOf(error, 'stdout')}\n${memberOf(error, 'stderr')}`
           : error,
       ),
     );
@@ -73,7 +74,7 @@ test('a client generated from the document type-checks and does the main job', a
       clientFolder,
     ]).catch((error: unknown) => {
       throw new Error(
-        String(typeof error === 'object' && error !== null ? Reflect.get(error, 'stdout') : error),
+        String(typeof error === 'object' && error !== null ? memberOf(error, 'stdout') : error),
       );
     });
     const base = await service.listen();

@@ -4,6 +4,7 @@ import type { Assessment } from '../../server/mechanics/assessment/assessment.ts
 import type { ChangeDetail, ChangeGap } from '../../server/mechanics/assessment/change/detail.ts';
 import { bareInches } from '../../server/mechanics/assessment/common/said.ts';
 import { IN, LBF } from '../../server/mechanics/kit/si.ts';
+import { memberOf } from '../../shared/member.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
@@ -44,7 +45,7 @@ function expectGaps(assessment: Assessment, { gaps = [] }: ChangeCall): void {
     const gap = changeOf(assessment, key).gaps.find((each) => each.name === name);
     if (word !== undefined) expect(gap?.word, name).toBe(word);
     for (const [bound, value] of Object.entries(bounds))
-      expect(Reflect.get(gap?.after ?? {}, bound) / IN, `${name} ${bound}`).toBeCloseTo(value, 9);
+      expect(Number(memberOf(gap?.after, bound)) / IN, `${name} ${bound}`).toBeCloseTo(value, 9);
     if (sentence !== undefined)
       expect(assessment.judgements.find(({ id }) => id === gap?.judgementId)?.sentence).toBe(sentence);
   }

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { memberOf } from '../../shared/member.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -32,10 +33,8 @@ test('a part is ranked against the catalogue as it is now', async () => {
   const codes = async (): Promise<unknown[]> => {
     const { json } = await sendJson(service, person.bearer, 'GET', url);
     const [part] = Array.isArray(json.parts) ? json.parts : [];
-    const candidates: unknown = Reflect.get(Object(part), 'candidates');
-    return (Array.isArray(candidates) ? candidates : []).map((each: unknown) =>
-      Reflect.get(Object(each), 'code'),
-    );
+    const candidates = memberOf(part, 'candidates');
+    return (Array.isArray(candidates) ? candidates : []).map((each: unknown) => memberOf(each, 'code'));
   };
   expect(await codes()).toEqual([]);
   await load('code,name,roller_diameter_in\nINV-1,Invented one,.480\nINV-2,Invented two,.500');

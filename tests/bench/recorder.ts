@@ -1,5 +1,6 @@
 import type { Eta } from 'eta';
 import type pg from 'pg';
+import { memberOf } from '../../shared/member.ts';
 
 /** A statement as it went to the driver. */
 export interface Statement {
@@ -26,18 +27,19 @@ export function recorder(pool: pg.Pool, views: Eta) {
   let statements: Statement[] | undefined;
   let rendered: Rendered[] | undefined;
   pool.on('connect', (client) => {
-    const query: unknown = Reflect.get(client, 'query');
+    const query = memberOf(client, 'query');
     if (typeof query !== 'function') throw new Error('a client without query()');
-    Reflect.set(client, 'query', (...args: unknown[]): unknown => {
+    const heard = (...args: unknown[]): unknown => {
       if (statements !== undefined && typeof args[0] === 'string')
         statements.push({ text: args[0], values: valuesOf(args) });
-      return Reflect.apply(query, client, args);
-    });
+      return query.apply(client, args);
+    };
+    Object.assign(client, { query: heard });
   });
   const render = views.render.bind(views);
   // A template that includes another comes by here again; only what the service itself asked for is noted.
   let depth = 0;
-  Reflect.set(views, 'render', (template: string, data: object): string => {
+  const noted = (template: string, data: object): string => {
     if (depth === 0) rendered?.push({ template, data });
     depth += 1;
     try {
@@ -45,7 +47,8 @@ export function recorder(pool: pg.Pool, views: Eta) {
     } finally {
       depth -= 1;
     }
-  });
+  };
+  Object.assign(views, { render: noted });
   return {
     async during<T>(work: () => Promise<T>) {
       statements = [];

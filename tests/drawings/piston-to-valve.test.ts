@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadComputations } from '../../server/compute/registry.ts';
 import { drawingsOf } from '../../server/drawings/registry.ts';
+import { memberOf } from '../../shared/member.ts';
 
 const each = (await loadComputations()).get('piston-to-valve');
 if (each === undefined) throw new Error('piston-to-valve is missing');
@@ -24,10 +25,8 @@ const engine = {
 
 const schemaOfResult = (inputs: object) => {
   const result = computation.run(inputs, 'inch').result;
-  const margin: unknown =
-    typeof result === 'object' && result !== null ? Reflect.get(result, 'margin') : undefined;
-  const value: unknown =
-    typeof margin === 'object' && margin !== null ? Reflect.get(margin, 'value') : undefined;
+  const margin = memberOf(result, 'margin');
+  const value = memberOf(margin, 'value');
   if (typeof value !== 'number') throw new Error('no margin');
   return { result, margin: value };
 };

@@ -1,6 +1,7 @@
 import { connect, type Socket } from 'node:net';
 import pg from 'pg';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
+import { memberOf } from '../../shared/member.ts';
 import { type Spawned, spawnService } from '../tools/spawn-service.ts';
 import { type TestDatabase, testDatabase } from '../tools/test-database.ts';
 
@@ -30,8 +31,7 @@ async function signIn(service: Spawned): Promise<Record<string, string>> {
   });
   expect(response.status).toBe(201);
   const signed: unknown = await response.json();
-  const token: unknown = typeof signed === 'object' && signed !== null ? Reflect.get(signed, 'token') : '';
-  return { authorization: `Bearer ${String(token)}` };
+  return { authorization: `Bearer ${String(memberOf(signed, 'token'))}` };
 }
 
 /** A request that has begun and does not come to its end. */

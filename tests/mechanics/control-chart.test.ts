@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/control-chart.ts';
 import { controlConstants } from '../../server/mechanics/statistics/control-constants.ts';
+import { memberOf } from '../../shared/member.ts';
 import { describeContract } from './helpers/bad-input.ts';
 import { expectNear } from './helpers/near.ts';
 import { runner } from './helpers/runner.ts';
@@ -9,7 +10,7 @@ import { expectSoundUnderFire } from './helpers/under-fire.ts';
 import { rangeOfNormal } from './statistics/range-distribution.ts';
 
 const { run, number, faults } = runner(computation);
-const signals = (given: unknown) => Reflect.get(Object(run(given).result), 'signals');
+const signals = (given: unknown) => memberOf(run(given).result, 'signals');
 
 describe('constants', () => {
   /** ISO 7870-2 and the control-chart tables of the handbooks, four places. */
@@ -159,9 +160,9 @@ describe('single values', () => {
     for (let chart = 0; chart < 60; chart += 1) {
       const found = signals(single(Array.from({ length: 2000 }, normal)));
       const onValues = Array.isArray(found)
-        ? found.filter((each) => Reflect.get(Object(each), 'rule') !== 'range-beyond-limits')
+        ? found.filter((each) => memberOf(each, 'rule') !== 'range-beyond-limits')
         : [];
-      starts.push(Number(Reflect.get(Object(onValues[0]), 'index')) + 1);
+      starts.push(Number(memberOf(onValues[0], 'index')) + 1);
     }
     const mean = starts.reduce((sum, each) => sum + each, 0) / starts.length;
     expect(mean).toBeGreaterThan(60);

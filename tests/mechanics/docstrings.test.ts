@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { loadComputations, type Registered } from '../../server/compute/registry.ts';
+import { memberOf } from '../../shared/member.ts';
 import { FAULT_CODES } from '../../shared/problems/faults.ts';
 
 /** The registrations are held to the docstring standard of DEVELOPERS.md, and each example is run. */
@@ -60,8 +61,7 @@ function near(actual: unknown, expected: unknown, path: string): void {
   }
   if (typeof expected === 'object' && expected !== null && typeof actual === 'object' && actual !== null) {
     expect(Object.keys(actual).sort(), path).toEqual(Object.keys(expected).sort());
-    for (const [key, value] of Object.entries(expected))
-      near(Reflect.get(actual, key), value, `${path}/${key}`);
+    for (const [key, value] of Object.entries(expected)) near(memberOf(actual, key), value, `${path}/${key}`);
     return;
   }
   expect(actual, path).toEqual(expected);

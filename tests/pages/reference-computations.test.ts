@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { bodyOf } from '../../server/compute-forms/form/body-of.ts';
 import type { controlsOf } from '../../server/compute-forms/form/controls-of.ts';
+import { memberOf } from '../../shared/member.ts';
 import { HOSTILE } from '../../views/parts/part.ts';
 import { answerOn, faultsOf, known, names, plain, referencePages } from '../tools/reference-pages.ts';
 
@@ -30,8 +31,7 @@ function sameWithin(computed: unknown, documented: unknown, where: string): void
       .sort(),
     where,
   ).toEqual(keys.filter((key) => !NUMBER.test(key)).sort());
-  for (const key of keys)
-    sameWithin(Reflect.get(computed, key), Reflect.get(documented, key), `${where}/${key}`);
+  for (const key of keys) sameWithin(memberOf(computed, key), memberOf(documented, key), `${where}/${key}`);
 }
 
 describe('every computation', () => {

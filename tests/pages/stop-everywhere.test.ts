@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { memberOf } from '../../shared/member.ts';
 import { STEP_NAMES } from '../../shared/steps.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { linesOf } from '../tools/call-faces.ts';
@@ -75,9 +76,7 @@ describe.each(RAISED_STOPS)('stopped by %s', (kind) => {
     const build = `/api/v1/builds/${call.buildId}`;
     const { json } = await sendJson(service, call.link, 'GET', `${build}/assessment`);
     const asked: unknown = Array.isArray(json.questions)
-      ? json.questions.find((each: unknown) =>
-          [kind, 'lash-grew'].includes(String(Reflect.get(Object(each), 'code'))),
-        )
+      ? json.questions.find((each: unknown) => [kind, 'lash-grew'].includes(String(memberOf(each, 'code'))))
       : undefined;
     const question = Object(asked);
     expect(String(question.test)).not.toMatch(/^Not while/);

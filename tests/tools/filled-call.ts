@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { memberOf } from '../../shared/member.ts';
 import { keepReading, openCall, sendJson, startSetUp } from './call.ts';
 import type { Person, TestService } from './service.ts';
 
@@ -17,7 +18,7 @@ export async function makeLink(
   const opened = await service.request({ method: 'POST', url: `/b/${secret}` });
   const bench = opened.cookies.find((cookie) => cookie.name === 'benchcall-bench')?.value ?? '';
   expect(bench, 'the link must open for this test to mean anything').not.toBe('');
-  const id: unknown = typeof link === 'object' && link !== null ? Reflect.get(link, 'id') : undefined;
+  const id = memberOf(link, 'id');
   return { id: String(id), secret, bench };
 }
 
@@ -58,7 +59,7 @@ export async function filledCall(
     readingId,
     linkId: mineLink.id,
     noteId: String(note.json.id),
-    keyId: String(typeof keyView === 'object' && keyView !== null ? Reflect.get(keyView, 'id') : ''),
+    keyId: String(memberOf(keyView, 'id')),
     staffId: owner.staffId,
     armId: crypto.randomUUID(),
     step: 'ratio',

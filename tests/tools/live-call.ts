@@ -1,3 +1,4 @@
+import { memberOf } from '../../shared/member.ts';
 import { keepReading, openCall, sendJson, startSetUp } from './call.ts';
 import type { Person, TestService } from './service.ts';
 import { openStream, type StreamClient } from './stream-client.ts';
@@ -38,7 +39,7 @@ export async function liveCall(service: TestService, deskName = 'Robin at the de
     callId,
     buildId,
     setUpId,
-    linkId: String(Reflect.get(Object(shared.json.link), 'id')),
+    linkId: String(memberOf(shared.json.link, 'id')),
     bench: { cookie: `benchcall-bench=${bench}` },
     cookie: { cookie: `benchcall-desk=${desk.cookies['benchcall-desk']}` },
     keep: () => keepReading(service, desk, buildId, setUpId, 'valve-lift', '.842 in'),

@@ -1,9 +1,11 @@
+import { memberOf } from '../../shared/member.ts';
+
 /** On record at a path of a JSON answer. */
 export function at(json: unknown, ...path: (string | number)[]): unknown {
   let here: unknown = json;
   for (const key of path) {
     if (typeof here !== 'object' || here === null) return undefined;
-    here = Reflect.get(here, key);
+    here = memberOf(here, key);
   }
   return here;
 }

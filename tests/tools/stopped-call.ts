@@ -1,3 +1,4 @@
+import { memberOf } from '../../shared/member.ts';
 import { openCall, sendJson } from './call.ts';
 import { makeLink } from './filled-call.ts';
 import type { Person, TestService } from './service.ts';
@@ -87,7 +88,7 @@ function idIn({ status, json, text }: Kept): string {
   if (status !== 201) throw new Error(`${status} ${text}`);
   const { kept } = json;
   const entry: unknown = Array.isArray(kept) ? (kept[2] ?? kept[0]) : (json.reading ?? json);
-  return String(Reflect.get(Object(entry), 'id'));
+  return String(memberOf(entry, 'id'));
 }
 
 /** Raises a stop of one kind by readings alone, on a call of its own; `before` is kept before anything stops it. */
@@ -135,10 +136,10 @@ export async function stopsOf(
   const stop: unknown = json.stop;
   if (!Array.isArray(stop)) throw new Error('the assessment has no list of stops');
   return stop.map((each: unknown) => ({
-    id: String(Reflect.get(Object(each), 'id')),
-    code: String(Reflect.get(Object(each), 'code')),
-    sentence: String(Reflect.get(Object(each), 'sentence')),
-    from: String(Reflect.get(Object(each), 'from')),
-    answered: Reflect.get(Object(each), 'answered') === true,
+    id: String(memberOf(each, 'id')),
+    code: String(memberOf(each, 'code')),
+    sentence: String(memberOf(each, 'sentence')),
+    from: String(memberOf(each, 'from')),
+    answered: memberOf(each, 'answered') === true,
   }));
 }

@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import type { AnswerCheck } from '../../server/web/check-answers.ts';
 import { jsonSchemaOf } from '../../server/web/openapi.ts';
+import { memberOf } from '../../shared/member.ts';
 
 const readers = new WeakMap<z.ZodType, z.ZodType>();
 
 /** An object that leaves open which keys it may have would let every answer pass. */
 function refuseOpen(part: unknown): void {
   if (typeof part !== 'object' || part === null) return;
-  if (Reflect.get(part, 'type') === 'object' && !('additionalProperties' in part))
+  if (memberOf(part, 'type') === 'object' && !('additionalProperties' in part))
     throw new Error(`a published object does not say which keys it may have: ${JSON.stringify(part)}`);
   for (const inner of Object.values(part)) refuseOpen(inner);
 }

@@ -1,3 +1,4 @@
+import { isObject, memberOf } from '../../../shared/member.ts';
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatNumber, placesOf, writeExact } from '../../../shared/quantities/format.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
@@ -14,10 +15,10 @@ import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 
 /** What is at a dotted path of the specification. */
 export function valueAtPath(spec: unknown, path: string): unknown {
-  let here = spec;
+  let here: unknown = spec;
   for (const part of path.split('.')) {
-    if (typeof here !== 'object' || here === null || !Object.hasOwn(here, part)) return undefined;
-    here = Reflect.get(here, part);
+    if (!isObject(here) || !Object.hasOwn(here, part)) return undefined;
+    here = here[part];
   }
   return here;
 }
@@ -26,10 +27,10 @@ export function valueAtPath(spec: unknown, path: string): unknown {
 const assumedUnit = (dimension: Dimension): Unit => answerUnit(dimension, spokenUnits());
 
 /** An entry as a form shows it: as typed where that still reads the same, else with its unit. */
-function quantityText(entry: object): string {
-  const typed: unknown = Reflect.get(entry, 'typed');
-  const value: unknown = Reflect.get(entry, 'value');
-  const unit: unknown = Reflect.get(entry, 'unit');
+function quantityText(entry: unknown): string {
+  const typed = memberOf(entry, 'typed');
+  const value = memberOf(entry, 'value');
+  const unit = memberOf(entry, 'unit');
   if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) return '';
   if (typeof typed === 'string') {
     const dimension = dimensionOf(unit);
@@ -40,8 +41,7 @@ function quantityText(entry: object): string {
   return `${writeExact(value, UNITS[unit].least ?? 0, unit)} ${unit}`;
 }
 
-const textsOf = (list: readonly unknown[]): string =>
-  list.map((each) => (typeof each === 'object' && each !== null ? quantityText(each) : '')).join(', ');
+const textsOf = (list: readonly unknown[]): string => list.map(quantityText).join(', ');
 
 /** The text of an entry of the specification; empty where there is none. */
 export function specText(spec: BuildSpec, path: string): string {
@@ -49,13 +49,12 @@ export function specText(spec: BuildSpec, path: string): string {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return formatNumber(value, placesOf(value) ?? 6);
   if (Array.isArray(value)) return textsOf(value);
-  return typeof value === 'object' && value !== null ? quantityText(value) : '';
+  return quantityText(value);
 }
 
 /** The entry as it was understood, with its unit: for a record, not for a field. */
 export function readText(spec: BuildSpec, path: string): string {
   const value = valueAtPath(spec, path);
-  const readAs: unknown =
-    typeof value === 'object' && value !== null ? Reflect.get(value, 'readAs') : undefined;
+  const readAs = memberOf(value, 'readAs');
   return typeof readAs === 'string' ? asEntered(readAs) : specText(spec, path);
 }

@@ -1,10 +1,10 @@
+import { memberOf } from '../../../shared/member.ts';
 import type { Working } from '../../records/workings/workings.ts';
 
 /** A quantity as the build or a working has it, to stand in a field: `.375 in`; nothing where it is none. */
 export function inField(value: unknown): string {
-  if (typeof value !== 'object' || value === null) return '';
-  const amount: unknown = Reflect.get(value, 'value');
-  const unit: unknown = Reflect.get(value, 'unit');
+  const amount = memberOf(value, 'value');
+  const unit = memberOf(value, 'unit');
   return typeof amount === 'number' && typeof unit === 'string'
     ? `${String(amount).replace(/^(-?)0\./, '$1.')} ${unit}`
     : '';
@@ -21,8 +21,7 @@ export function lastInput(
   name: string,
 ): unknown {
   for (const { computation, inputs } of workings.toReversed()) {
-    if (!computations.includes(computation) || typeof inputs !== 'object' || inputs === null) continue;
-    const found: unknown = Reflect.get(inputs, name);
+    const found = computations.includes(computation) ? memberOf(inputs, name) : undefined;
     if (found !== undefined) return found;
   }
   return undefined;

@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { isObject, memberOf } from '../../../shared/member.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FactsData } from '../../../views/parts/facts.examples.ts';
 import type { GapBarData } from '../../../views/parts/gap-bar.examples.ts';
@@ -17,7 +18,7 @@ const oneOf = <Word extends string>(words: readonly Word[], value: unknown): Wor
   words.find((word) => word === value);
 
 function amount(value: unknown): number | undefined {
-  const inside: unknown = typeof value === 'object' && value !== null ? Reflect.get(value, 'value') : value;
+  const inside: unknown = isObject(value) ? memberOf(value, 'value') : value;
   return typeof inside === 'number' ? inside : undefined;
 }
 

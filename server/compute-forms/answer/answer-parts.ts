@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { memberOf } from '../../../shared/member.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { aboutOf, bareSchema, labelOf } from '../form/words.ts';
 import { shownValue } from './value-text.ts';
@@ -18,14 +19,11 @@ interface AnswerParts {
   readonly tables: readonly TableData[];
 }
 
-const partOf = (value: unknown, key: string): unknown =>
-  typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
-
-const at = (row: unknown, path: readonly string[]): unknown => path.reduce<unknown>(partOf, row);
+const at = (row: unknown, path: readonly string[]): unknown => path.reduce<unknown>(memberOf, row);
 
 /** Whether a column of such values stands digits under digits. */
 const isFigure = (value: unknown): boolean =>
-  value === undefined || typeof value === 'number' || typeof partOf(value, 'value') === 'number';
+  value === undefined || typeof value === 'number' || typeof memberOf(value, 'value') === 'number';
 
 /** The columns of a list's items: an object's entries, those of objects inside it too. */
 function columnsOf(
@@ -71,7 +69,7 @@ export function answerParts(output: Schema, result: unknown, above = '', prefix 
   const bare = bareSchema(output);
   if (!(bare instanceof z.ZodObject)) return { scalars, tables };
   for (const [key, field] of Object.entries(bare.shape)) {
-    const value = partOf(result, key);
+    const value = memberOf(result, key);
     if (value === undefined) continue;
     const label = above === '' ? labelOf(key) : `${above}, ${labelOf(key).toLowerCase()}`;
     const inner = bareSchema(field);

@@ -1,3 +1,4 @@
+import { memberOf } from '../../../shared/member.ts';
 import type { InputFault } from '../../../shared/problems/faults.ts';
 import type { FormFault } from '../../web/forms/read-form.ts';
 import type { Leaf } from './control.ts';
@@ -8,8 +9,8 @@ function cameAs(received: unknown): string {
   if (typeof received === 'string') return received.length > 60 ? '' : `; “${received}” came`;
   if (typeof received === 'number' || typeof received === 'boolean') return `; ${received} came`;
   if (typeof received !== 'object' || received === null) return '';
-  const value: unknown = Reflect.get(received, 'value');
-  const unit: unknown = Reflect.get(received, 'unit');
+  const value = memberOf(received, 'value');
+  const unit = memberOf(received, 'unit');
   return typeof value === 'number' && typeof unit === 'string' ? `; ${value} ${unit} came` : '';
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { memberOf } from '../../../shared/member.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { Control, Entry, Leaf } from './control.ts';
 
@@ -27,13 +28,9 @@ function listText(value: unknown, between: string): string {
   return Array.isArray(value) ? value.map(scalarText).join(between) : scalarText(value);
 }
 
-function partOf(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
-}
-
 function rowText(row: unknown, columns: readonly Leaf[]): string {
   const cells = columns.map((column) => {
-    const cell = partOf(row, column.name);
+    const cell = memberOf(row, column.name);
     return cell === undefined ? '-' : scalarText(cell);
   });
   return cells.join('; ');
@@ -63,7 +60,7 @@ function write(control: Control, value: unknown, fields: Record<string, string>)
       return;
     case 'group':
       for (const part of control.parts) {
-        write(part, partOf(value, part.name.slice(part.name.lastIndexOf('.') + 1)), fields);
+        write(part, memberOf(value, part.name.slice(part.name.lastIndexOf('.') + 1)), fields);
       }
       return;
     default:
@@ -75,6 +72,6 @@ function write(control: Control, value: unknown, fields: Record<string, string>)
 /** The texts that fill a form with a body, such as the worked example's. */
 export function typedOf(controls: readonly Control[], body: unknown): Fields {
   const fields: Record<string, string> = {};
-  for (const control of controls) write(control, partOf(body, control.name), fields);
+  for (const control of controls) write(control, memberOf(body, control.name), fields);
   return fields;
 }

@@ -1,11 +1,12 @@
 import type { z } from 'zod';
+import { memberOf } from '../../../shared/member.ts';
 import { came, faultAt } from '../../../shared/schemas/two-forms.ts';
 
 type Refinement = z.core.$RefinementCtx;
 
 /** Whether every spring came with a height of its own, faulty or not. */
 function eachHasItsOwn({ value, issues }: Refinement): boolean {
-  const springs: unknown = typeof value === 'object' && value !== null ? Reflect.get(value, 'springs') : [];
+  const springs = memberOf(value, 'springs');
   if (!Array.isArray(springs) || springs.length === 0) return false;
   const faulty = new Set(
     issues.flatMap(({ path }) => (path?.[0] === 'springs' && path[2] === 'installedHeight' ? [path[1]] : [])),

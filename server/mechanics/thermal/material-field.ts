@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { memberOf } from '../../../shared/member.ts';
 import type { FaultCode } from '../../../shared/problems/faults.ts';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import { quantityJsonSchema } from '../../../shared/schemas/quantity-fields.ts';
@@ -39,7 +40,7 @@ export function materialField(description: string) {
       }
       const unknown = Object.keys(raw).find((key) => key !== 'expansion');
       if (unknown !== undefined) return refuse('unknown-field', 'is not a part of a material', [unknown]);
-      const read = readQuantity(Reflect.get(raw, 'expansion'), 'expansion', RANGE);
+      const read = readQuantity(memberOf(raw, 'expansion'), 'expansion', RANGE);
       if (read.ok) return read.si;
       return refuse(read.code, read.detail, ['expansion', ...(read.at === undefined ? [] : [read.at])]);
     })

@@ -49,14 +49,9 @@ export function change(from: number | undefined, way: 'up' | 'down', by: number)
 export const staysAt = ({ at, width }: Tried, limit: number): Advice =>
   width > limit + INK_LINE ? { how: 'still-wide', at, width } : { how: 'keep', at, best: true };
 
-/** The narrowest lies between two others: it is the one to keep, or the curve says where a narrower one is. */
-function between(three: Three, limit: number): Advice {
-  const [, here] = three;
-  const curve = leastBetween(three);
+/** From one setting to where the curve is least, unless it is too wide there too. */
+function toLeast(here: Tried, curve: Least, limit: number): Advice {
   const to = rounded(curve.at);
-  // Nearer than the widths themselves bear is no other length.
-  const stays = Math.abs(curve.at - here.at) <= Math.max(FINEST / 2, leastWithin(three));
-  if (stays) return staysAt(here, limit);
   if (curve.width > limit + INK_LINE) return { how: 'still-wide', at: to, width: curve.width };
   return {
     how: 'change',
@@ -69,6 +64,16 @@ function between(three: Three, limit: number): Advice {
   };
 }
 
+/** The narrowest lies between two others: it is the one to keep, or the curve says where a narrower one is. */
+function between(three: Three, limit: number): Advice {
+  const [, here] = three;
+  const curve = leastBetween(three);
+  // Nearer than the widths themselves bear is no other length.
+  const stays = Math.abs(curve.at - here.at) <= Math.max(FINEST / 2, leastWithin(three));
+  if (stays) return staysAt(here, limit);
+  return toLeast(here, curve, limit);
+}
+
 /**
  * The narrowest is the last that was tried, and hardly narrower than the one beside it: where the curve through the three
  * there is least between them, a step further on would go past it.
@@ -79,19 +84,9 @@ function leastInside(tried: readonly Tried[], least: number, limit: number): Adv
   if (a === undefined || b === undefined || c === undefined || here === undefined) return undefined;
   if (Math.abs(b.width - here.width) > AS_NARROW) return undefined;
   const curve = leastBetween([a, b, c]);
-  const to = rounded(curve.at);
-  if (Math.abs(to - here.at) < FINEST / 2 || Math.abs(curve.at - here.at) >= Math.abs(b.at - here.at))
-    return undefined;
-  if (curve.width > limit + INK_LINE) return { how: 'still-wide', at: to, width: curve.width };
-  return {
-    how: 'change',
-    way: to > here.at ? 'up' : 'down',
-    by: Math.abs(to - here.at),
-    to,
-    found: 'least',
-    from: 'width',
-    placeAgainst: false,
-  };
+  const beyond = Math.abs(curve.at - here.at) >= Math.abs(b.at - here.at);
+  if (beyond || Math.abs(rounded(curve.at) - here.at) < FINEST / 2) return undefined;
+  return toLeast(here, curve, limit);
 }
 
 /** By widths at two settings or more: on from the narrowest, or between its neighbours. */

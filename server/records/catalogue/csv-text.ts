@@ -1,5 +1,6 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
+import { memberOf } from '../../../shared/member.ts';
 
 /** What a spreadsheet would run as a formula when a cell begins with it (tab and carriage return too). */
 const RUNS = /^'*[=+\-@\t\r]/;
@@ -41,7 +42,7 @@ export function readCsv(text: string): CsvReading {
     return { ok: true, rows };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    const lines: unknown = Reflect.get(error, 'lines');
+    const lines = memberOf(error, 'lines');
     return {
       ok: false,
       line: typeof lines === 'number' ? lines : 1,

@@ -1,3 +1,4 @@
+import { memberOf } from '../../../shared/member.ts';
 import { type Principal, requireDesk } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { COLUMNS } from './columns.ts';
@@ -5,7 +6,7 @@ import { guarded, writeCsv } from './csv-text.ts';
 import { type FamilyRow, familyRows } from './families.ts';
 
 function cellOf(row: FamilyRow, column: (typeof COLUMNS)[number]): string {
-  const value: unknown = Reflect.get(row, column.name);
+  const value = memberOf(row, column.name);
   if (typeof value === 'number') return String(value);
   const text = typeof value === 'string' ? value : '';
   return column.holds === 'text' ? guarded(text) : text;

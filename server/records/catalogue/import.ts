@@ -1,5 +1,6 @@
 import { type Insertable, sql, type Updateable } from 'kysely';
 import type { z } from 'zod';
+import { memberOf } from '../../../shared/member.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { importCatalogue as importInput } from '../../../shared/schemas/catalogue.ts';
 import { author, type Principal, requireAdministrator, requireDesk } from '../../auth/principal.ts';
@@ -74,7 +75,7 @@ function valuesOf(row: FileRow, standing: FamilyRow | undefined) {
 type RowValues = ReturnType<typeof valuesOf>;
 
 const isSame = (values: RowValues, standing: FamilyRow) =>
-  Object.entries(values).every(([key, value]) => Reflect.get(standing, key) === value);
+  Object.entries(values).every(([key, value]) => memberOf(standing, key) === value);
 
 function asProblem(faults: readonly RowFault[]): InputFaults {
   return new InputFaults(

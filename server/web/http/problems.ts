@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import fp from 'fastify-plugin';
+import { memberOf } from '../../../shared/member.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import { Failure, RefusedWith } from '../../problems/failure.ts';
 import { PROBLEMS, type ProblemCode } from '../../problems/registry.ts';
@@ -31,11 +32,10 @@ const FRAMEWORK: Record<string, ProblemCode> = {
 function codeOf(error: unknown): ProblemCode {
   if (error instanceof Failure) return error.code;
   if (error instanceof InputFaults) return 'invalid-input';
-  const code: unknown = typeof error === 'object' && error !== null ? Reflect.get(error, 'code') : undefined;
+  const code = memberOf(error, 'code');
   const known = typeof code === 'string' ? FRAMEWORK[code] : undefined;
   if (known !== undefined) return known;
-  const status: unknown =
-    typeof error === 'object' && error !== null ? Reflect.get(error, 'statusCode') : undefined;
+  const status = memberOf(error, 'statusCode');
   if (status === 503) return 'service-busy';
   return typeof status === 'number' && status >= 400 && status < 500 ? 'bad-request' : 'internal-error';
 }

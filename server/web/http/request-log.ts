@@ -1,5 +1,6 @@
 import type { FastifyLoggerOptions, FastifyRequest } from 'fastify';
 import { defined } from '../../../shared/defined.ts';
+import { memberOf } from '../../../shared/member.ts';
 
 /** A path as it may be logged: without the query, and without the secret of a share or first-run link. */
 export function loggablePath(url: string): string {
@@ -20,7 +21,7 @@ interface LoggedError {
 
 function loggableError(error: unknown): LoggedError {
   if (!(error instanceof Error)) return { type: typeof error, message: 'not an error', stack: '' };
-  const code: unknown = Reflect.get(error, 'code');
+  const code = memberOf(error, 'code');
   return {
     type: error.name,
     message: error.message,

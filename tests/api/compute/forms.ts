@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { memberOf } from '../../../shared/member.ts';
 
 /** A quantity as it goes over the wire; the units are written out here, not taken from the service's own table. */
 export interface Wire {
@@ -74,6 +75,5 @@ export function expectDerived(found: unknown, wanted: unknown, at = ''): void {
     return;
   }
   expect(Object.keys(found).sort(), `fields at ${at}`).toEqual(Object.keys(wanted).sort());
-  for (const [key, part] of Object.entries(wanted))
-    expectDerived(Reflect.get(found, key), part, `${at}/${key}`);
+  for (const [key, part] of Object.entries(wanted)) expectDerived(memberOf(found, key), part, `${at}/${key}`);
 }

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { memberOf } from '../../../shared/member.ts';
 import { openCall, sendJson } from '../../tools/call.ts';
 import { linesOf } from '../../tools/call-faces.ts';
 import { type Person, type TestService, testService } from '../../tools/service.ts';
@@ -201,7 +202,7 @@ describe('forms keep no arm of another valve', () => {
     await json('arms', { name: 'A' });
     const { json: arms } = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${buildId}/arms`);
     const [first] = Array.isArray(arms.arms) ? arms.arms : [];
-    const armId = String(Reflect.get(Object(first), 'id'));
+    const armId = String(memberOf(first, 'id'));
     await json('placements', { armId, cylinder: 3, valve: 'intake' });
     const kept = await post('/arms', { form: 'arm', name: 'B' });
     expect(kept.statusCode).toBe(303);

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { memberOf } from '../../../shared/member.ts';
 import { type Person, type TestService, testService } from '../../tools/service.ts';
 import { tellsToTurn } from '../../tools/tells-to-turn.ts';
 import { CALLS, ORDERS } from './calls.ts';
@@ -13,25 +14,24 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const list = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
-const member = (value: unknown, name: string): unknown => Reflect.get(Object(value), name);
 const texts = (value: unknown, name: string): string[] =>
-  list(value).map((each) => String(member(each, name)));
+  list(value).map((each) => String(memberOf(each, name)));
 
 /** Causes that remain, with how much speaks for each. */
 const leftOf = (noise: Record<string, unknown>) =>
   list(noise.candidates)
-    .filter((each) => member(each, 'remains') === true)
+    .filter((each) => memberOf(each, 'remains') === true)
     .map((each) => ({
-      cause: String(member(each, 'cause')),
-      facts: list(member(each, 'for')).length,
-      seen: member(each, 'seen'),
+      cause: String(memberOf(each, 'cause')),
+      facts: list(memberOf(each, 'for')).length,
+      seen: memberOf(each, 'seen'),
     }));
 
 /** Sentences of the assessment that every face has: what is told of noise, what is next, and why nobody turns it. */
 const spoken = (assessment: Record<string, unknown>): string[] => [
   ...list(assessment.headlines)
-    .filter((each) => member(each, 'step') === 'noise')
-    .map((each) => String(member(each, 'sentence'))),
+    .filter((each) => memberOf(each, 'step') === 'noise')
+    .map((each) => String(memberOf(each, 'sentence'))),
   ...texts(assessment.stop, 'sentence'),
 ];
 
@@ -55,9 +55,9 @@ describe.each(CALLS)('“$said”', (call) => {
       .filter(({ facts, seen }) => facts === left[0]?.facts && seen === left[0].seen)
       .map(({ cause }) => cause);
     if (call.first !== undefined) expect(most).toEqual(call.first);
-    if (call.next !== 'any') expect(member(assessment?.next, 'action')).toBe(call.next);
-    if (call.turns !== 'any') expect(member(assessment?.next, 'turns')).toBe(call.turns);
-    if (call.sentence !== undefined) expect(member(assessment?.next, 'sentence')).toMatch(call.sentence);
+    if (call.next !== 'any') expect(memberOf(assessment?.next, 'action')).toBe(call.next);
+    if (call.turns !== 'any') expect(memberOf(assessment?.next, 'turns')).toBe(call.turns);
+    if (call.sentence !== undefined) expect(memberOf(assessment?.next, 'sentence')).toMatch(call.sentence);
     expect(texts(assessment?.questions, 'code').includes('contact-told-otherwise')).toBe(
       call.contact === true,
     );
@@ -69,7 +69,7 @@ describe.each(CALLS)('“$said”', (call) => {
     }
     if (call.stopSaid !== undefined) expect(texts(assessment?.stop, 'sentence')[0]).toMatch(call.stopSaid);
     if (call.nearest !== undefined)
-      expect(member(member(noise?.nearest, 'check'), 'code')).toBe(call.nearest);
+      expect(memberOf(memberOf(noise?.nearest, 'check'), 'code')).toBe(call.nearest);
     expect(texts(assessment?.stop, 'id')).toEqual(call.stop ?? []);
     if (call.headline !== undefined)
       expect(texts(noise?.headlines, 'sentence')).toEqual([expect.stringMatching(call.headline)]);
@@ -94,7 +94,7 @@ describe.each(CALLS)('“$said”', (call) => {
         for (const sentence of said) expect(text, face).toContain(sentence);
         if (call.stop !== undefined) expect(tellsToTurn(text), face).toEqual([]);
       }
-      const kept = list((await play.get('/export')).answers).map((each) => member(each, 'answer'));
+      const kept = list((await play.get('/export')).answers).map((each) => memberOf(each, 'answer'));
       const given = call.entries.flatMap((entry) => ('answer' in entry ? [entry.answer] : []));
       expect(kept).toEqual(given);
     }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { memberOf } from '../../../shared/member.ts';
 import { cleanSetUp, IN, lobe, stamped } from './plain.ts';
 import { answer, headline, knownNow, readBefore, statement, UNSAID } from './told-late.ts';
 
@@ -28,7 +29,7 @@ describe('each fact told later', () => {
     const right = readBefore();
     const late = {
       ...readBefore({ [fact]: wrong }),
-      statements: [statement({ [fact]: Reflect.get(facts, fact) })],
+      statements: [statement({ [fact]: memberOf(facts, fact) })],
     };
     const { details: told, ...said } = assess(late);
     const { details: atOnce, ...expected } = assess(right);

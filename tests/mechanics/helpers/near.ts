@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { memberOf } from '../../../shared/member.ts';
 
 /** Below this a double has lost its figures. */
 const TINY = 1e-290;
@@ -20,7 +21,7 @@ export function expectSame(actual: unknown, wanted: unknown, relative = 1e-9, at
   } else if (typeof actual === 'object' && actual !== null && typeof wanted === 'object' && wanted !== null) {
     expect(Object.keys(actual).sort(), `fields at ${at}`).toEqual(Object.keys(wanted).sort());
     for (const key of Object.keys(wanted)) {
-      expectSame(Reflect.get(actual, key), Reflect.get(wanted, key), relative, `${at}/${key}`);
+      expectSame(memberOf(actual, key), memberOf(wanted, key), relative, `${at}/${key}`);
     }
   } else {
     expect(actual, at).toEqual(wanted);

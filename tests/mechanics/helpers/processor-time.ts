@@ -4,23 +4,22 @@
  */
 export function processorTimeOf(work: () => void): number {
   let calls = 0;
-  const kept = new Map<string, unknown>();
-  for (const name of Object.getOwnPropertyNames(Math)) {
-    const original: unknown = Reflect.get(Math, name);
+  const kept = Object.entries(Object.getOwnPropertyDescriptors(Math));
+  for (const [name, descriptor] of kept) {
+    const original: unknown = descriptor.value;
     if (typeof original !== 'function') continue;
-    kept.set(name, original);
     const counted = new Proxy(original, {
       apply(target, self, given) {
         calls += 1;
-        return Reflect.apply(target, self, given);
+        return target.apply(self, given);
       },
     });
-    Reflect.set(Math, name, counted);
+    Object.defineProperty(Math, name, { ...descriptor, value: counted });
   }
   try {
     work();
   } finally {
-    for (const [name, original] of kept) Reflect.set(Math, name, original);
+    for (const [name, descriptor] of kept) Object.defineProperty(Math, name, descriptor);
   }
   return calls;
 }

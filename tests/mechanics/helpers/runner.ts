@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { type Answer, register } from '../../../server/compute/registry.ts';
 import type { AnyComputation } from '../../../server/mechanics/kit/computation.ts';
+import { memberOf } from '../../../shared/member.ts';
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import { faultsOf } from './faults-of.ts';
 
@@ -11,14 +12,10 @@ function expectWellSaid({ assumptions, cautions }: Answer): void {
   expect(new Set([...assumptions, ...cautions]).size).toBe(assumptions.length + cautions.length);
 }
 
-function child(parent: unknown, key: string): unknown {
-  return typeof parent === 'object' && parent !== null ? Reflect.get(parent, key) : undefined;
-}
-
 /** On record at a dotted path of an answer (`loads.0.seatLoad`); of a quantity, its number. */
 export function partOf(result: unknown, path: string): unknown {
-  const here = path.split('.').reduce(child, result);
-  return child(here, 'unit') === undefined ? here : child(here, 'value');
+  const here = path.split('.').reduce(memberOf, result);
+  return memberOf(here, 'unit') === undefined ? here : memberOf(here, 'value');
 }
 
 function numberAt(result: unknown, path: string): number {

@@ -40,8 +40,7 @@ export const gauged = ({ value, low, high }: Bounds, readAs: string): Gauged => 
 };
 
 /** Parts that are not there are left out, as JSON of the record has them. */
-export function without<T extends object>(parts: T): T {
-  for (const key of Object.keys(parts))
-    if (Reflect.get(parts, key) === undefined) Reflect.deleteProperty(parts, key);
-  return parts;
+export function without<T extends object>(parts: T): T;
+export function without(parts: object): object {
+  return defined(parts);
 }

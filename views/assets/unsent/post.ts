@@ -1,3 +1,4 @@
+import { isObject } from '../../../shared/member.ts';
 import type { Entry } from './store.ts';
 
 /** What became of an entry that was sent. */
@@ -28,10 +29,6 @@ const ARRIVED = 'It did arrive when it was first sent, as it was typed then. Cor
 
 const text = (value: unknown): string => (typeof value === 'string' ? value : '');
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
-}
-
 /** A sentence as it stands on a page: a capital first, one full stop. */
 function asSentence(said: string): string {
   const text = said.trim();
@@ -40,7 +37,7 @@ function asSentence(said: string): string {
 
 async function refusalOf(response: Response): Promise<Outcome> {
   const problem: unknown = await response.json().catch(() => undefined);
-  if (!isRecord(problem)) {
+  if (!isObject(problem)) {
     const why = `The service refused it (${response.status}).`;
     return { kind: 'refused', why, arrived: false, held: false };
   }

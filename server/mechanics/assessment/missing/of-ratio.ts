@@ -1,14 +1,15 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { isDial } from '../../kit/lift-tools.ts';
-import { inAnyUnits } from '../common/asked.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { isLightSpringFirst, isSaid, lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
+import { answerTo, type RatioLack } from '../ratio/lack.ts';
+import { isSameLack } from '../ratio/lack-said.ts';
+import { lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
-import { MUST, MUST_TURN, type Need, need } from './need.ts';
+import { MUST_TURN, type Need, need } from './need.ts';
+import { ofLack } from './of-lack.ts';
 import { oneValve } from './one-valve.ts';
 
 const PASSES = 3;
@@ -47,46 +48,12 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
-const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again or struck out: (.*)$/;
-
-/** Readings that the inference has a name for go by it, so that the way to them is the same. */
-function codeOf(lack: string): string {
-  if (isLightSpringFirst(lack)) return 'light-spring-solid-lifter';
-  if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
-  if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
-  if (lack.startsWith('a reading on a solid or locked lifter')) return 'light-spring-solid-lifter';
-  if (lack === READ_BACK_WRONG) return 'read-back';
-  if (lack.startsWith('a reading of the valve lift with a tool')) return 'lift-with-a-tool';
-  if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
-  const again = ENTERED_AGAIN.exec(lack);
-  if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
-  return inAnyUnits(lack)
-    .toLowerCase()
-    .replace(/[^a-z]+/g, '-');
-}
-
-/** A lack as something to do. */
-function askFor(at: string, lack: string): string {
-  if (isSaid(lack)) return `Ask for ${at} ${lack}.`;
-  const again = ENTERED_AGAIN.exec(lack);
-  if (again !== null)
-    return `Enter ${again[1]} of ${at} again, or strike ${again[1]?.startsWith('passes') === true ? 'them' : 'it'} out with the reason: ${again[2]}.`.replace(
-      /([.?!”])\.$/,
-      '$1',
-    );
-  if (lack === READ_BACK_WRONG)
-    return `${at}: put right the entry that was wrong, then read the entries back once more.`;
-  if (/^(one more pass|a reading) /.test(lack)) return `${at}: take ${lack}.`;
-  return `Wanted for ${at}: ${lack}.`;
-}
-
-/** What needs nothing turned: to say, to enter again, to read back. */
-const turnsNothing = (lack: string): boolean =>
-  isSaid(lack) || ENTERED_AGAIN.test(lack) || lack === READ_BACK_WRONG;
-
 /** An open doubt is asked as a question; what was found to be so is entered again, by the name it has in the headline. */
-const isAskedFor = (lack: string, doubts: readonly string[]): boolean =>
-  !doubts.includes(lack) || ENTERED_AGAIN.test(lack);
+const isAskedFor = (lack: RatioLack, doubts: readonly RatioLack[]): boolean =>
+  lack.code === 'enter-again' || !doubts.some((doubt) => isSameLack(doubt, lack));
+
+/** Without a pass there is nothing to do but to read it: that is asked for by how many are there. */
+const isOfPasses = ({ code }: RatioLack): boolean => code === 'no-pass' || code === 'none-back-at-zero';
 
 /** It is set up as wanted, and no pass is read yet: only the passes are lacking. */
 function isSetUpForLight({ known }: GroupExplained): boolean {
@@ -100,23 +67,21 @@ function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
   // Which of several set-ups holds is asked as a question too.
-  const open = resting?.differs?.question.answered === undefined ? resting?.differs?.question.ask : undefined;
-  const asked = [...(resting?.doubts ?? []), ...(open === undefined ? [] : [`the answer to “${open}”`])];
+  const which = resting?.differs?.question;
+  const asked = [
+    ...(resting?.doubts ?? []),
+    ...(which === undefined || which.answered !== undefined ? [] : [answerTo(which)]),
+  ];
+  const all = lacksOfGroup(explained);
   const lacks =
     resting === undefined
       ? isSetUpForLight(explained)
         ? []
-        : lacksOfGroup(explained).filter((lack) => ENTERED_AGAIN.test(lack) || isLightSpringFirst(lack))
-      : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !lack.startsWith('a pass of'));
+        : all.filter(({ code }) => code === 'enter-again' || code === 'light-spring-first')
+      : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !isOfPasses(lack));
   // Where the headline asks a doubt first, so does what is next.
-  const begun = explained.known.some(wasRead) && lacks[0] === lacksOfGroup(explained)[0];
-  return lacks.map((lack) =>
-    need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {
-      ...(turnsNothing(lack) ? MUST : MUST_TURN),
-      begun,
-      ...(isSaid(lack) ? { askAtBench: `Say for ${placeOf(group)} ${lack}.` } : {}),
-    }),
-  );
+  const begun = explained.known.some(wasRead) && lacks[0] === all[0];
+  return lacks.map((lack) => ofLack(lack, group, begun));
 }
 
 /** A lobe well under its card: those beside it tell whether it is the lobe or the card. */

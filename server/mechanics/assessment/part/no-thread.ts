@@ -4,13 +4,13 @@ import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without 
 import { sizeName } from './holes.ts';
 import { eitherSaid } from './size-said.ts';
 import { studOf } from './stud.ts';
-import { fitsPitch, middleOf, readOf } from './thread-read.ts';
+import { fitsPitch, readOf, sizeOfReads } from './thread-read.ts';
 
 /** What speaks for the pitch, or for the diameter: the sizes of the hole that have this pitch. */
 function withPitch(readings: readonly CountedReading[], holes: readonly string[]): string[] {
   const pitch = readOf(readings, 'stud-pitch');
   if (pitch === undefined || pitch.apart) return [];
-  const fits = THREADS.filter((thread) => fitsPitch(thread, middleOf(pitch)));
+  const fits = THREADS.filter((thread) => fitsPitch(thread, sizeOfReads(pitch)));
   return fits.map(({ designation }) => designation).filter((designation) => holes.includes(designation));
 }
 

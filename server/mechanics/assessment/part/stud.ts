@@ -6,7 +6,7 @@ import { listed } from '../common/said.ts';
 import type { HoleDetail, StudDetail, StudThread } from './detail.ts';
 import type { CountedReading } from './doubts.ts';
 import { eitherSaid, sizeWithin } from './size-said.ts';
-import { fitsPitch, middleOf, type Read, type ReadOf, readOf, WORN } from './thread-read.ts';
+import { fitsPitch, type Read, type ReadOf, readOf, sizeOfReads, WORN } from './thread-read.ts';
 
 type Word = StudThread['word'];
 
@@ -37,7 +37,7 @@ const offBy = ({ majorMin, majorMax }: Thread, value: number): number =>
 /** Threads in reach; where none is, the two whose diameter is nearest, as differing. */
 function threadsOf(diameter: ReadOf | undefined, pitch: ReadOf | undefined): StudThread[] {
   const [major, one] = [diameter, pitch].map((read) =>
-    read === undefined || read.apart ? undefined : middleOf(read).value,
+    read === undefined || read.apart ? undefined : sizeOfReads(read).value,
   );
   const all = THREADS.map(
     (thread): StudThread => ({
@@ -63,13 +63,13 @@ const asRead = ({ reads }: ReadOf): string => listed(reads.map(({ readAs }) => a
 /** `.0500 in a thread`, with its half-width and the threads to the inch; readings apart each as it was read. */
 function pitchSaid(pitch: ReadOf): string {
   if (pitch.apart) return `two pitches, ${asRead(pitch)}`;
-  const { value, within } = middleOf(pitch);
+  const { value, within } = sizeOfReads(pitch);
   return `a pitch of ${sizeWithin(value, within)}, ${Number((IN / value).toPrecision(3))} to the inch`;
 }
 
 function diameterSaid(diameter: ReadOf): string {
   if (diameter.apart) return `two diameters, ${asRead(diameter)}`;
-  const { value, within } = middleOf(diameter);
+  const { value, within } = sizeOfReads(diameter);
   return `${sizeWithin(value, within)} over the thread`;
 }
 
@@ -103,7 +103,7 @@ export function studOf(readings: readonly CountedReading[]): StudDetail | undefi
     threads,
     named,
     ...defined({
-      pitch: pitch === undefined || pitch.apart ? undefined : middleOf(pitch),
+      pitch: pitch === undefined || pitch.apart ? undefined : sizeOfReads(pitch),
       lacks: lackOf(diameter, pitch),
     }),
     sentence: `The stud or bolt that came out has ${listed(read)}: ${named.length === 0 ? 'no ordinary thread of rockers' : eitherSaid(named)}.`,

@@ -57,7 +57,7 @@ export function readOf(readings: readonly CountedReading[], kind: string): ReadO
 }
 
 /** The middle of readings that go together, no finer than they are apart. */
-export function middleOf({ reads }: ReadOf): Pick<Read, 'value' | 'within'> {
+export function sizeOfReads({ reads }: ReadOf): Pick<Read, 'value' | 'within'> {
   const low = Math.min(...reads.map(({ value, within }) => value - within));
   const high = Math.max(...reads.map(({ value, within }) => value + within));
   return { value: (low + high) / 2, within: (high - low) / 2 };

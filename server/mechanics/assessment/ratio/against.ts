@@ -4,6 +4,7 @@ import { firstSaid } from '../common/first-said.ts';
 import { nominalSaid, valveSubject } from '../common/said.ts';
 import { otherwiseSaid } from './beside-set-ups.ts';
 import type { GroupExplained } from './explain.ts';
+import { lackSaid } from './lack-said.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
 import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
@@ -124,7 +125,7 @@ function againstNames(
 
 /** What one arm on one valve is told by: the mark or what it is sold as; without either, the names that are left. */
 export function judgedGroup(explained: GroupExplained, how: Told): Judgement[] {
-  const lacks = lacksOfGroup(explained);
+  const lacks = lacksOfGroup(explained).map(lackSaid);
   if (explained.claims.length === 0) return againstNames(explained, lacks, how);
   return explained.claims.map((claim) => againstClaim(explained, claim, lacks, how));
 }

@@ -1,31 +1,43 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import type { LiftRead, RatioLack } from './lack.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
-/** Whether a pass is of the other place is asked before it is entered again: how its lack would begin. */
-const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] =>
+/** Whether a pass is of the other place is asked before it is entered again: the numbers of those passes. */
+const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): number[] =>
   questions
     .filter(({ code, answered }) => code === 'pass-of-other-lift' && answered === undefined)
     .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
-    .map(({ pass }) => `pass ${pass} entered again or struck out: it reads`);
+    .map(({ pass }) => pass);
 
 /** Passes that drift lie apart by that: the base is looked at before any more are taken. */
-const ofDrift = ({ lobe, valve }: SetUpRead, questions: readonly AssessedQuestion[]): string[] => {
+const ofDrift = ({ lobe, valve }: SetUpRead, questions: readonly AssessedQuestion[]): LiftRead[] => {
   const drifting = questions.filter((each) => each.code === 'drifting-passes' && inDoubt(each));
   const isOf = (ids: readonly string[]) =>
     drifting.some(({ restsOn }) => restsOn.every((id) => ids.includes(id)));
-  const kinds = [
-    ...(isOf(lobe.passes.used.map(({ id }) => id)) ? ['lobe'] : []),
-    ...(isOf(valve.used.map(({ id }) => id)) ? ['valve'] : []),
+  return [
+    ...(isOf(lobe.passes.used.map(({ id }) => id)) ? ['lobe' as const] : []),
+    ...(isOf(valve.used.map(({ id }) => id)) ? ['valve' as const] : []),
   ];
-  return kinds.flatMap((kind) => [
-    `one more pass of the ${kind} lift:`,
-    `passes of the ${kind} lift that repeat`,
-  ]);
 };
 
-/** Lacks that wait for an answer, each by how it begins: nobody enters or reads again what is asked about first. */
-export const askedBefore = (own: SetUpRead, questions: readonly AssessedQuestion[]): string[] => [
-  ...ofOtherLift(own, questions),
-  ...ofDrift(own, questions),
-];
+/** Lacks that wait for an answer: nobody enters or reads again what is asked about first. */
+export function askedBefore(
+  own: SetUpRead,
+  questions: readonly AssessedQuestion[],
+): (lack: RatioLack) => boolean {
+  const otherLift = ofOtherLift(own, questions);
+  const drifting = ofDrift(own, questions);
+  return (lack) => {
+    switch (lack.code) {
+      case 'enter-again':
+        return lack.byFellows && lack.passes.some((pass) => otherLift.includes(pass));
+      case 'one-more-pass':
+        return !lack.smallHand && drifting.includes(lack.lift);
+      case 'passes-apart':
+        return drifting.includes(lack.lift);
+      default:
+        return false;
+    }
+  };
+}

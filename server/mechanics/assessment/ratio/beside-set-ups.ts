@@ -1,9 +1,10 @@
 import { allowance } from '../../kit/allowances.ts';
 import { inDoubt } from '../common/asked.ts';
 import { inches, ratioSaid } from '../common/said.ts';
-import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
+import { isLashKnownIn } from './lack.ts';
+import { isSameLack } from './lack-said.ts';
 import { restingOn } from './lacking.ts';
 import { meanOf } from './passes.ts';
 
@@ -16,7 +17,7 @@ const isReadable = ({ result, lacks, doubts, differs }: SetUpKnown): boolean =>
   result !== undefined &&
   differs === undefined &&
   lacks.length > 0 &&
-  lacks.every((lack) => lack === LASH_KNOWN_IN || doubts.includes(lack));
+  lacks.every((lack) => isLashKnownIn(lack) || doubts.some((doubt) => isSameLack(doubt, lack)));
 
 /** Later set-ups of the arm on the same spring that came out otherwise, and may not be told by themselves yet. */
 function otherwise(explained: GroupExplained): SetUpKnown[] {

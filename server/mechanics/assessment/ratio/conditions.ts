@@ -1,12 +1,13 @@
 import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
-import { listed } from '../common/said.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
+import { answerTo, type RatioLack } from './lack.ts';
+import { askedSaid, eachOnce } from './lack-said.ts';
 import type { SetUpRead } from './set-up-read.ts';
-import { SINKING, sinks, sunkLacks } from './sinking.ts';
+import { sinks, sunkLacks } from './sinking.ts';
 
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
@@ -20,35 +21,29 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
 
 const OF_UNIT: ReadonlySet<string> = new Set(['unit-mixed', 'decimal-slip']);
 
-/** The entries were read back, and one was wrong: which of them is not said, so that they are read back once more. */
-export const READ_BACK_WRONG = 'the entry that was wrong put right, and the entries read back once more';
-
+/** The entries were read back, and one was wrong. */
 const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
   setUp.answers
     .filter((answer) => codeOf(answer) === 'read-back')
     .flatMap((answer) => foundBy(answer) ?? [])
     .at(-1) === true;
 
-/** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
-export const LASH_KNOWN_IN = 'a reading at zero lash, since lash was left in';
+const lackIf = (is: boolean, lack: RatioLack): RatioLack[] => (is ? [lack] : []);
 
 /** The lift is short by a lash on record: that is asked, in place of how the lash was. */
 const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
   questions.some((question) => question.code === 'lash-left-in' && inDoubt(question));
 
-function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] {
   const { spring, lifter, lash, lashSetting, alignment, tool, lobeSource } = setUp;
   return [
-    ...(spring === 'not-said' ? ['which spring is on the valve'] : []),
-    ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
-    ...(lash === 'not-said' && !asksForLash(questions) ? ['whether the lash was taken up'] : []),
-    ...(lash === 'set' && lashSetting === undefined
-      ? ['a reading at zero lash, since lash was left in and how much is not said']
-      : []),
-    ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
-    ...(tool === 'guess' ? ['a reading of the valve lift with a tool: this one is a guess'] : []),
-    ...(lobeSource === 'guess' ? ['a reading of the lobe lift with a tool: this one is a guess'] : []),
-    ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
+    ...lackIf(spring === 'not-said', { code: 'which-spring' }),
+    ...lackIf(lifter === 'not-said', { code: 'which-lifter' }),
+    ...lackIf(lash === 'not-said' && !asksForLash(questions), { code: 'lash-not-said' }),
+    ...lackIf(lash === 'set', { code: lashSetting === undefined ? 'lash-in-unknown' : 'lash-in-known' }),
+    ...lackIf(tool === 'guess', { code: 'guessed', lift: 'valve' }),
+    ...lackIf(lobeSource === 'guess', { code: 'guessed', lift: 'lobe' }),
+    ...lackIf(alignment === 'leaning' && isDial(tool), { code: 'plunger-leans' }),
   ];
 }
 
@@ -56,23 +51,33 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
 const ENOUGH_FELLOWS = 3;
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
-function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] {
   const all = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
   const looked = (id: string, found: boolean) =>
     questions.some(
       ({ code, restsOn, answered }) =>
         ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
     );
-  return all.map(({ pass, why, code }) => {
-    const again = `pass ${pass.pass} entered again or struck out: it ${why}`;
-    if (code !== 'turn-apart') return again;
-    if (looked(pass.id, true)) return `${again}, and that was found to be so`;
-    if (!looked(pass.id, false)) return again;
+  return all.map(({ pass, why, code }): RatioLack => {
+    const again = (also: string): RatioLack => ({
+      code: 'enter-again',
+      passes: [pass.pass],
+      byFellows: code === 'turn-apart',
+      why: `it ${why}${also}`,
+    });
+    if (code !== 'turn-apart') return again('');
+    if (looked(pass.id, true)) return again(', and that was found to be so');
+    if (!looked(pass.id, false)) return again('');
     const isLobe = pass.kind === 'lobe-lift';
     // Counted, it is as good as the others: one more pass that is counted says which of them are right.
-    return (isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS
-      ? `${again}, though its count was looked at`
-      : `one more pass of the ${isLobe ? 'lobe' : 'valve'} lift${isDial(setUp.tool) ? ', small hand first' : ''}: pass ${pass.pass} ${why}, though its count was looked at`;
+    if ((isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS)
+      return again(', though its count was looked at');
+    return {
+      code: 'one-more-pass',
+      lift: isLobe ? 'lobe' : 'valve',
+      smallHand: isDial(setUp.tool),
+      why: `pass ${pass.pass} ${why}, though its count was looked at`,
+    };
   });
 }
 
@@ -102,12 +107,9 @@ function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): 
   return question.restsOn.length === 0 || !question.restsOn.every((id) => named.includes(id));
 }
 
-/** `pass 2`, `passes 1, 2 and 3`; without one of them `the reading`. */
-function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
-  const numbers = standing.filter(({ id }) => ids.includes(id)).map(({ pass }) => String(pass));
-  if (numbers.length === 0) return 'the reading';
-  return `${numbers.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(numbers)])}`;
-}
+/** The numbers of these passes, as far as they are of this set-up. */
+const numbersOf = (ids: readonly string[], { standing }: SetUpRead): number[] =>
+  standing.filter(({ id }) => ids.includes(id)).map(({ pass }) => pass);
 
 /** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
 const ABOUT_CARD: ReadonlySet<string> = new Set([
@@ -121,27 +123,24 @@ export const isAboutCard = ({ code, restsOn }: Pick<AssessedQuestion, 'code' | '
   ABOUT_CARD.has(code) || (code === 'gross-lift-as-lobe' && restsOn.length === 0);
 
 /** A doubt that was found to be so. */
-export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): string {
+export function foundLack({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): RatioLack {
   const pass = answered === undefined ? undefined : passNamed(answered);
-  if (pass !== undefined)
-    return `pass ${pass} entered again or struck out: asked “${ask}”, the answer was yes`;
-  const what = isAboutCard({ code, restsOn })
-    ? 'the lobe lift of the card put right'
-    : code === 'ratio-not-listed'
-      ? 'the ratio that the part number has, as what they are sold as'
-      : `${passesSaid(restsOn, own)} entered again or struck out`;
-  return `${what}: asked “${ask}”, the answer was yes`;
+  const again = (passes: readonly number[]): RatioLack => ({
+    code: 'enter-again',
+    passes,
+    byFellows: false,
+    why: askedSaid(ask),
+  });
+  if (pass !== undefined) return again([pass]);
+  if (isAboutCard({ code, restsOn })) return { code: 'card-lobe-wrong', ask };
+  return code === 'ratio-not-listed' ? { code: 'sold-as-other', ask } : again(numbersOf(restsOn, own));
 }
 
 /** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */
-export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
-  const open = questions.filter((each) => isOpen(each, own));
-  return open.map((question) => {
-    const { ask, answered } = question;
-    if (answered?.found === true) return foundSaid(question, own);
-    return `the answer to “${ask}”`;
-  });
-}
+export const doubtsOf = (own: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] =>
+  questions
+    .filter((each) => isOpen(each, own))
+    .map((question) => (question.answered?.found === true ? foundLack(question, own) : answerTo(question)));
 
 /** Passes in another unit lie apart by as much: whether they are is asked first. */
 const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[]): boolean =>
@@ -153,21 +152,19 @@ const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[
   );
 
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
-export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] {
   const sinking = sinks(questions);
-  const all = [
-    ...new Set([
-      ...stateLacks(own, questions),
-      ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
-      ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
-      ...own.lobe.lacks,
-      ...(sinking ? [] : sunkLacks(own, questions)),
-      ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
-      ...apartLacks(own, questions),
-    ]),
-  ];
-  const asked = askedBefore(own, questions);
-  return all.filter((lack) => !asked.some((start) => lack.startsWith(start)));
+  const all = eachOnce([
+    ...stateLacks(own, questions),
+    ...lackIf(own.valve.used.length === 0, { code: 'no-pass', lift: 'valve' }),
+    ...lackIf(wasReadBackWrong(own), { code: 'read-back-wrong' }),
+    ...own.lobe.lacks,
+    ...(sinking ? [] : sunkLacks(own, questions)),
+    ...(sinking ? [{ code: 'sinking' } as const] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
+    ...apartLacks(own, questions),
+  ]);
+  const waits = askedBefore(own, questions);
+  return all.filter((lack) => !waits(lack));
 }
 
 /** Passes of which no mean may be taken: the lifter sinks, or nobody can say which of them is right. */

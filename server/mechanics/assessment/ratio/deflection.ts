@@ -8,6 +8,7 @@ import { deflectionAsked } from './deflection-asked.ts';
 import type { GroupExplained } from './explain.ts';
 import { halfWidthOf } from './intervals.ts';
 import type { SetUpKnown } from './known.ts';
+import { lackSaid } from './lack-said.ts';
 import { ratioWithin } from './ratio-said.ts';
 
 interface Pair {
@@ -32,8 +33,7 @@ function lacksOf({ light, running }: Pair): string[] {
   const [a, b] = [light.read.setUp, running.read.setUp];
   return [
     ...new Set([
-      ...light.lacks,
-      ...running.lacks,
+      ...[...light.lacks, ...running.lacks].map(lackSaid),
       ...(a.lash === b.lash ? [] : ['both springs read at the same lash']),
       ...(a.lifter === b.lifter ? [] : ['both springs read on the same lifter']),
       ...(b.lifter === 'hydraulic' ? ['a solid lifter: a hydraulic one sinks under the running spring'] : []),

@@ -6,7 +6,7 @@ import type { Cause, ExplainInput, Question } from '../../explain-readings/types
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere } from './alike-elsewhere.ts';
-import { foundSaid } from './conditions.ts';
+import { foundLack } from './conditions.ts';
 import { impossibleIn, ruledOutIn } from './explain-answers.ts';
 import { type ExplainGiven, explainInput } from './explain-input.ts';
 import type { ExplanationResult } from './explanation.ts';
@@ -146,7 +146,7 @@ function explainAs(
 function withFound(known: readonly SetUpKnown[], questions: readonly AssessedQuestion[]): SetUpKnown[] {
   const found = questions.filter(({ answered }) => answered?.found === true);
   return known.map((each) => {
-    const lacks = found.map((question) => foundSaid(question, each.read));
+    const lacks = found.map((question) => foundLack(question, each.read));
     return { ...each, lacks: [...each.lacks, ...lacks], doubts: [...each.doubts, ...lacks] };
   });
 }

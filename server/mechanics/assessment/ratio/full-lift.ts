@@ -5,6 +5,7 @@ import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
+import type { RatioLack } from './lack.ts';
 import type { LobeInUse } from './lobe.ts';
 import { meanOf, type UsedPasses } from './passes.ts';
 import type { SetUpNow } from './set-ups.ts';
@@ -60,13 +61,13 @@ export function faultsSaid(error: InputFaults): string[] {
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** The ratio, or why these figures give none: the record of a call is shown whatever was entered. */
-export function ratioResult(input: RatioInput | undefined): { result?: RatioResult; refused: string[] } {
+export function ratioResult(input: RatioInput | undefined): { result?: RatioResult; refused: RatioLack[] } {
   if (input === undefined) return { refused: [] };
   try {
     return { result: ratioAtFullLift.compute(input), refused: [] };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    return { refused: [`lifts that go together: these ${faultsSaid(error).join('; ')}`] };
+    return { refused: [{ code: 'lifts-do-not-go-together', why: faultsSaid(error).join('; ') }] };
   }
 }
 

@@ -5,6 +5,7 @@ import { listed, valveSubject } from '../common/said.ts';
 import type { Chances } from './chances.ts';
 import type { GroupExplained } from './explain.ts';
 import type { ExplanationResult } from './explanation.ts';
+import { lackSaid } from './lack-said.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { namesSaid } from './names.ts';
 import { intervalSaid } from './ratio-said.ts';
@@ -105,7 +106,7 @@ export function explanationOf(
 /** The ratio that is told of an arm on a valve, as read; and beside it, under its own name, what is weighed from everything. */
 export function armRatio(explained: GroupExplained, chances: Chances): AssessedQuantity[] {
   const { group, result, given } = explained;
-  const lacks = lacksOfGroup(explained);
+  const lacks = lacksOfGroup(explained).map(lackSaid);
   const common = { about: valveSubject(group), dimension: 'ratio' as const, lacks };
   const conditions = ['light spring', 'full lift'];
   const read = ratioReadOf(explained);

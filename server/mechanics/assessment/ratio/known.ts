@@ -6,6 +6,7 @@ import { doubtsOf, lacksOf, noMean } from './conditions.ts';
 import { countedPasses, withCountsThatDoNotFit } from './counted.ts';
 import type { NominalsDetail, RatioInput, RatioResult } from './detail.ts';
 import { ratioInput, ratioResult } from './full-lift.ts';
+import type { RatioLack } from './lack.ts';
 import { nominalRows } from './nominal-rows.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { Differs } from './set-ups-differ.ts';
@@ -16,8 +17,8 @@ export interface SetUpKnown {
   readonly questions: readonly AssessedQuestion[];
   readonly counted: ReadonlySet<string>;
   /** What must be known or done before a word stands against it, open doubts among it. */
-  readonly lacks: readonly string[];
-  readonly doubts: readonly string[];
+  readonly lacks: readonly RatioLack[];
+  readonly doubts: readonly RatioLack[];
   readonly input?: RatioInput;
   readonly result?: RatioResult;
   readonly nominals?: NominalsDetail;

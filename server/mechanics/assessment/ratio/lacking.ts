@@ -1,8 +1,9 @@
-import { doubtsOf, READ_BACK_WRONG } from './conditions.ts';
+import { lowerFirst } from '../common/said.ts';
+import { doubtsOf } from './conditions.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
-import { SINKING } from './sinking.ts';
+import { isSaid, type RatioLack } from './lack.ts';
 
 /** Passes of the valve were read, those put aside too. */
 export const wasRead = ({ read }: SetUpKnown): boolean =>
@@ -13,15 +14,12 @@ function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {
   return known.filter((each) => wasRead(each) && each.read.setUp.spring !== 'running');
 }
 
-/** States that the caller knows; everything else takes a reading. */
-export const isSaid = (lack: string): boolean =>
-  /^(which spring|which lifter|which arm|whether the lash)/.test(lack);
-
-const ENTERED_AGAIN = /^pass(es)? .* entered again or struck out/;
+/** A pass of this very set-up is entered again or struck out. */
+const isPassAgain = (lack: RatioLack): boolean => lack.code === 'enter-again' && lack.passes.length > 0;
 
 /** An entry is looked at, or something asked about it answered: nothing is read again for it. */
-const isLookedAt = (lack: string): boolean =>
-  lack === READ_BACK_WRONG || lack.startsWith('the answer to ') || ENTERED_AGAIN.test(lack);
+const isLookedAt = (lack: RatioLack): boolean =>
+  lack.code === 'read-back-wrong' || lack.code === 'answer' || isPassAgain(lack);
 
 /** What takes a reading weighs more than any number of things that only have to be said or looked at. */
 const weightOf = ({ lacks }: SetUpKnown): number =>
@@ -38,13 +36,11 @@ export function restingOn({ known }: Pick<GroupExplained, 'known'>): SetUpKnown 
   );
 }
 
-const LIGHT_SPRING_FIRST = 'a reading on a light spring with a solid lifter, at zero lash';
-
-/** Nothing that was read can stand against a mark: the reading that could, and why where the passes sink. */
-export const lightSpringFirst = ({ known }: GroupExplained): string =>
-  known.some(({ lacks }) => lacks.includes(SINKING))
-    ? `${LIGHT_SPRING_FIRST}: every pass is under the last, as with a lifter that sinks`
-    : LIGHT_SPRING_FIRST;
+/** Nothing that was read can stand against a mark: the reading that could. */
+const lightSpringFirst = ({ known }: GroupExplained): RatioLack => ({
+  code: 'light-spring-first',
+  sinks: known.some(({ lacks }) => lacks.some(({ code }) => code === 'sinking')),
+});
 
 /** Where only the running spring was read, and read well: its ratio has a name of its own, and meets no mark. */
 export function runningAlone(explained: GroupExplained): SetUpKnown | undefined {
@@ -58,12 +54,10 @@ export function runningAlone(explained: GroupExplained): SetUpKnown | undefined 
   );
 }
 
-export const isLightSpringFirst = (lack: string): boolean => lack.startsWith(LIGHT_SPRING_FIRST);
-
 /** Turns before springs: what stands apart or is asked of the count, where only the running spring was read. */
-const countFirst = ({ known }: GroupExplained): string[] =>
+const countFirst = ({ known }: GroupExplained): RatioLack[] =>
   known.flatMap(({ read, questions, lacks }) => [
-    ...lacks.filter((lack) => ENTERED_AGAIN.test(lack)),
+    ...lacks.filter(isPassAgain),
     ...doubtsOf(
       read,
       questions.filter(({ code }) => ABOUT_TURNS.has(code)),
@@ -71,9 +65,10 @@ const countFirst = ({ known }: GroupExplained): string[] =>
   ]);
 
 /** What must be known or done before anything stands against a mark or a name. */
-export function lacksOfGroup(explained: GroupExplained): readonly string[] {
+export function lacksOfGroup(explained: GroupExplained): readonly RatioLack[] {
   const resting = restingOn(explained);
   if (resting === undefined) return [...countFirst(explained), lightSpringFirst(explained)];
   const { refused } = explained;
-  return refused === undefined ? resting.lacks : [...resting.lacks, refused.replace(/^T/, 't')];
+  if (refused === undefined) return resting.lacks;
+  return [...resting.lacks, { code: 'not-weighed', why: lowerFirst(refused) }];
 }

@@ -9,6 +9,7 @@ import type { Evidence } from '../evidence.ts';
 import type { RatioWord } from '../words.ts';
 import { halfWidthOf } from './intervals.ts';
 import type { SetUpKnown } from './known.ts';
+import { lackSaid } from './lack-said.ts';
 import { type LobeOff, lobeOff } from './lobe-low.ts';
 import { doubtsOfLobe } from './lobes-read.ts';
 import { NOT_NOW } from './ratio-said.ts';
@@ -78,7 +79,7 @@ export function lobeAgainstCard(
     graduation: setUp.graduation,
     errorLimit: setUp.lobeErrorLimit,
   });
-  const lacks = [...lobe.lacks, ...doubtsOfLobe(known)];
+  const lacks = [...lobe.lacks, ...doubtsOfLobe(known)].map(lackSaid);
   const word = lacks.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
   const off = word === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
   const judgement: Judgement = {

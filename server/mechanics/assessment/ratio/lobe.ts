@@ -1,15 +1,16 @@
-import { sideOfValve, valveSaid } from '../../../../shared/schemas/words.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { isLobeTool } from '../../kit/lift-tools.ts';
-import { inches, placeOf } from '../common/said.ts';
+import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeDetail } from './detail.ts';
+import type { RatioLack } from './lack.ts';
 import { meanOf, standingPasses, type UsedPasses, usedPasses } from './passes.ts';
 import type { SetUpNow } from './set-ups.ts';
 
 /** The lobe lift that a set-up works with. */
 export interface LobeInUse extends LobeDetail {
   readonly passes: UsedPasses;
-  readonly lacks: readonly string[];
+  readonly lacks: readonly RatioLack[];
 }
 
 const NO_PASSES: UsedPasses = { used: [], aside: [], lacks: [] };
@@ -18,7 +19,7 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
   usedPasses(
     standingPasses(evidence, setUp.id).filter(({ kind }) => kind === 'lobe-lift'),
     setUp,
-    'lobe lift',
+    'lobe',
     { within: setUp.lobeErrorLimit, dial: !isLobeTool(setUp.lobeSource) },
   );
 
@@ -40,11 +41,11 @@ function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]
 }
 
 /** A lobe lift that somebody stated is kept, and counts once it is known where it is from. */
-function wanted(evidence: Evidence, setUp: SetUpNow): string {
+function wanted(evidence: Evidence, setUp: SetUpNow): RatioLack {
   const stated = standingPasses(evidence, setUp.id).findLast(({ kind }) => kind === 'stated-lobe-lift');
   return stated === undefined
-    ? `the ${valveSaid(setUp.valve)} lobe lift on the cam card, or read at the lifter`
-    : `where the lobe lift of ${inches(stated.value)} is from: put in with the cam card, or read at the lifter`;
+    ? { code: 'lobe-lift', valve: setUp.valve }
+    : { code: 'lobe-lift-from', value: stated.value };
 }
 
 function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
@@ -70,6 +71,6 @@ export function lobeOf(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpN
     ...(from === undefined ? {} : { from: { setUpId: from.id, number: from.number } }),
     entryIds: passes.used.map(({ id }) => id),
     passes,
-    lacks: read ? passes.lacks : ['a pass of the lobe lift'],
+    lacks: read ? passes.lacks : [{ code: 'no-pass', lift: 'lobe' }],
   };
 }

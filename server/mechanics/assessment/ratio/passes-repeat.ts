@@ -2,6 +2,7 @@ import { IN } from '../../kit/si.ts';
 import { controlConstants } from '../../statistics/control-constants.ts';
 import { inches } from '../common/said.ts';
 import type { PassEvidence } from '../evidence.ts';
+import type { LiftRead, RatioLack } from './lack.ts';
 
 /** Figures that are told apart by less are the same. */
 export const EQUAL = 1e-9 * IN;
@@ -21,22 +22,23 @@ export const spreadOf = (passes: readonly PassEvidence[]): number => {
   return values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
 };
 
-export function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
+export function lacksOf(used: readonly PassEvidence[], spread: number, lift: LiftRead): RatioLack[] {
   const apart = spreadOf(used);
   if (apart <= spread + EQUAL) return [];
-  return [`passes of the ${what} that repeat: these lie ${inches(apart)} apart`];
+  return [{ code: 'passes-apart', lift, apart }];
 }
 
 /** Where others agree it is known which passes lie off; a mean is taken of none till a person has looked. */
 export function oddLacks(
   odd: readonly { readonly index: number; readonly off: number }[],
   passes: readonly PassEvidence[],
-) {
-  return odd.flatMap(({ index, off }) => {
+): RatioLack[] {
+  return odd.flatMap(({ index, off }): RatioLack[] => {
     const pass = passes[index];
     if (pass === undefined) return [];
     const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the others`;
-    return [`pass ${pass.pass} entered again or struck out: it reads ${inches(pass.value)}, ${away}`];
+    const why = `it reads ${inches(pass.value)}, ${away}`;
+    return [{ code: 'enter-again', passes: [pass.pass], byFellows: true, why }];
   });
 }
 
@@ -58,14 +60,15 @@ export function undecidedLacks(
   passes: readonly PassEvidence[],
   perTurn: number,
   spread: number,
-  what: string,
-): string[] {
+  lift: LiftRead,
+): RatioLack[] {
   const turns = turnBetween(passes, perTurn, spread);
   if (passes.length >= MANY_PASSES)
-    return [
-      `a reading that repeats: these ${passes.length} passes lie ${inches(spreadOf(passes))} apart; find first what moves, the indicator’s base, its plunger or the lifter`,
-    ];
+    return [{ code: 'passes-scatter', passes: passes.length, apart: spreadOf(passes) }];
   return turns === undefined
-    ? [`one more pass of the ${what}: nothing says which of them is right`, ...lacksOf(passes, spread, what)]
-    : [`one more pass of the ${what}, small hand first: ${turns}`];
+    ? [
+        { code: 'one-more-pass', lift, smallHand: false, why: 'nothing says which of them is right' },
+        ...lacksOf(passes, spread, lift),
+      ]
+    : [{ code: 'one-more-pass', lift, smallHand: true, why: turns }];
 }

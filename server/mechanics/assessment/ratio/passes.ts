@@ -5,6 +5,7 @@ import { passesApart } from '../../valve-sheet/apart.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence, PassEvidence, PassKind } from '../evidence.ts';
 import type { AsideCode } from './detail.ts';
+import type { LiftRead, RatioLack } from './lack.ts';
 import { EQUAL, lacksOf, oddLacks, spreadOf, undecidedLacks, widening } from './passes-repeat.ts';
 import type { SetUpNow } from './set-ups.ts';
 
@@ -46,7 +47,7 @@ export interface UsedPasses {
   readonly used: readonly PassEvidence[];
   readonly aside: readonly PassAside[];
   /** What the passes themselves still lack. */
-  readonly lacks: readonly string[];
+  readonly lacks: readonly RatioLack[];
 }
 
 const aside = (pass: PassEvidence, code: AsideCode, why: string, so: string): PassAside => ({
@@ -125,7 +126,7 @@ const NO_TURN = 1;
 export function usedPasses(
   passes: readonly PassEvidence[],
   setUp: SetUpNow,
-  what: string,
+  lift: LiftRead,
   tool: PassTool = { within: setUp.errorLimit, dial: isDial(setUp.tool) },
 ): UsedPasses {
   const spread =
@@ -150,12 +151,12 @@ export function usedPasses(
     used: onlyOff ? real : used,
     aside: onlyOff ? none : [...none, ...zeros, ...apart],
     lacks: [
-      ...(onlyOff ? [`a pass of the ${what} that comes back to zero`] : []),
+      ...(onlyOff ? [{ code: 'none-back-at-zero', lift } as const] : []),
       ...(undecided
-        ? undecidedLacks(used, perTurn, spread, what)
+        ? undecidedLacks(used, perTurn, spread, lift)
         : odd.length > 0
           ? oddLacks(odd, alike)
-          : lacksOf(onlyOff ? real : used, spread, what)),
+          : lacksOf(onlyOff ? real : used, spread, lift)),
     ],
   };
 }

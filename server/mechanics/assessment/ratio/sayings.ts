@@ -81,6 +81,12 @@ const counting = (answers: readonly AnswerEvidence[]): AnswerEvidence[] => {
   );
 };
 
+/** The set-up without these facts, each of them one that a set-up may lack. */
+function without<SetUp extends SetUpEvidence>(setUp: SetUp, facts: SetUpStatementEvidence['notKnown']): SetUp;
+function without(setUp: object, facts: readonly string[]): object {
+  return Object.fromEntries(Object.entries(setUp).filter(([fact]) => !facts.includes(fact)));
+}
+
 /** The set-up with what was said of it, a later word before an earlier one. */
 export function withSayings<SetUp extends SetUpEvidence>(
   setUp: SetUp,
@@ -102,8 +108,7 @@ export function withSayings<SetUp extends SetUpEvidence>(
   let known = setUp;
   for (const { of } of sayings.toSorted((a, b) => a.line - b.line)) {
     const { says, notKnown } = of(known);
-    known = { ...known, ...says };
-    for (const fact of notKnown) Reflect.deleteProperty(known, fact);
+    known = without({ ...known, ...says }, notKnown);
   }
   return known;
 }

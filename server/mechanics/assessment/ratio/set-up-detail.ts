@@ -3,6 +3,7 @@ import type { Evidence } from '../evidence.ts';
 import type { PassDetail, SetUpDetail } from './detail.ts';
 import { assumptionsOf, cautionsOf } from './full-lift.ts';
 import type { SetUpKnown } from './known.ts';
+import { lackSaid } from './lack-said.ts';
 import { ratioQuantityId } from './set-up-quantities.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { throughLift } from './through-lift.ts';
@@ -56,7 +57,7 @@ export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly
     ...defined({ lift: read.lift, input, result, nominals }),
     quantityId: ratioQuantityId(known),
     throughLift: throughLift(evidence, read, all),
-    lacks,
+    lacks: lacks.map(lackSaid),
     ...groundsOf(known),
     questionIds: questions.map(({ id }) => id),
   };

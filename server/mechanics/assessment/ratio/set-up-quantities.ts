@@ -6,6 +6,8 @@ import { setUpSubject } from './asked.ts';
 import { conditionsSaid } from './conditions-said.ts';
 import { halfWidthOf } from './intervals.ts';
 import type { SetUpKnown } from './known.ts';
+import type { RatioLack } from './lack.ts';
+import { lackSaid } from './lack-said.ts';
 
 /** How far a lash may be from its setting: locking it alone shifts about .001 in, the feeler as much. */
 const lashWithin = (): number => allowance('repeat');
@@ -27,7 +29,7 @@ function ratioOf(known: SetUpKnown): AssessedQuantity {
       : { value: result.ratio, low: result.interval95[0], high: result.interval95[1] }),
     basis: calculated ? 'calculated' : 'measured',
     conditions: conditionsSaid(setUp),
-    lacks,
+    lacks: lacks.map(lackSaid),
     restsOn: used.sort(),
   };
 }
@@ -43,7 +45,7 @@ function lengthOf(
     restsOn: readonly string[];
     conditions: readonly string[];
   },
-  lacks: readonly string[],
+  lacks: readonly RatioLack[],
 ): AssessedQuantity {
   const { value, half, basis, restsOn, conditions } = given;
   return {
@@ -56,7 +58,7 @@ function lengthOf(
     high: value + half,
     basis,
     conditions,
-    lacks,
+    lacks: lacks.map(lackSaid),
     restsOn: [...restsOn].sort(),
   };
 }

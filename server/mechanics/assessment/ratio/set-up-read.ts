@@ -20,7 +20,7 @@ function read(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]): Se
   const valve = usedPasses(
     standing.filter(({ kind }) => kind === 'valve-lift'),
     setUp,
-    'valve lift',
+    'valve',
   );
   return {
     setUp,

@@ -5,9 +5,10 @@ import { chosenOf } from '../common/chosen.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { beforeSaid, chosenBefore, isBorneOut } from './chosen-before.ts';
-import { LASH_KNOWN_IN } from './conditions.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpKnown } from './known.ts';
+import { answerTo, isLashKnownIn, type RatioLack } from './lack.ts';
+import { eachOnce } from './lack-said.ts';
 import { meanOf } from './passes.ts';
 import { lobesAlike, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
 
@@ -22,7 +23,7 @@ export interface Differs {
 
 /** A figure was made of it, and nothing is lacking that says what may be wrong with it. */
 const isClean = ({ result, lacks }: SetUpKnown): boolean =>
-  result !== undefined && lacks.every((lack) => lack === LASH_KNOWN_IN);
+  result !== undefined && lacks.every(isLashKnownIn);
 
 /** Set-ups of one arm on one valve, read in one way. */
 const wayOf = ({ read: { setUp } }: SetUpKnown): string =>
@@ -80,10 +81,8 @@ function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly
   const told = { question, before: before.map((each) => each.question) };
   return own.map((each): SetUpKnown => {
     if (holding.includes(each)) return { ...each, differs: { ...told, now: 'holds' } };
-    const lack =
-      holding.length > 0
-        ? `a reading that comes to the same as ${setUpsSaid(holding)}`
-        : openLack(question, own, chosen);
+    const lack: RatioLack =
+      holding.length > 0 ? { code: 'same-as', setUps: setUpsSaid(holding) } : openLack(question, own, chosen);
     const now = holding.length > 0 ? ('aside' as const) : undefined;
     return { ...each, lacks: [...each.lacks, lack], differs: { ...told, ...defined({ now }) } };
   });
@@ -105,7 +104,7 @@ export function withDiffering(evidence: Evidence, known: readonly SetUpKnown[]):
   const all = known.map((each) => told.find(({ read }) => read === each.read) ?? each);
   return all.map((each) => ({
     ...each,
-    lacks: [...new Set([...each.lacks, ...ofLobe(each.read.lobe, all)])],
+    lacks: eachOnce([...each.lacks, ...ofLobe(each.read.lobe, all)]),
   }));
 }
 
@@ -129,10 +128,10 @@ export function putAside(known: readonly SetUpKnown[]) {
 }
 
 /** The lobe that another set-up works with is one of those. */
-const ofLobe = (lobe: SetUpKnown['read']['lobe'], all: readonly SetUpKnown[]): string[] =>
+const ofLobe = (lobe: SetUpKnown['read']['lobe'], all: readonly SetUpKnown[]): RatioLack[] =>
   all
     .filter((each) => lobe.from?.setUpId === each.read.setUp.id && isLobeUndecided(each))
-    .flatMap(({ differs }) => (differs === undefined ? [] : [`the answer to “${differs.question.ask}”`]));
+    .flatMap(({ differs }) => (differs === undefined ? [] : [answerTo(differs.question)]));
 
 /** What is asked of them, each once; where the arm was read again `since`, in another way, nobody waits for it. */
 export function differingAsked(

@@ -3,9 +3,9 @@ import { usualDeflection } from '../../kit/allowances.ts';
 import { inDoubt } from '../common/asked.ts';
 import { inches, nominalSaid, ratioSaid, upperFirst } from '../common/said.ts';
 import { type Band, bandsOf, WITHIN } from './bands.ts';
-import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
+import { isLashKnownIn } from './lack.ts';
 import { restingOn, runningAlone } from './lacking.ts';
 import { claimSaid } from './marks.ts';
 import type { RatioRead } from './reading.ts';
@@ -80,6 +80,6 @@ export function putBackSaid(explained: GroupExplained): string {
   const resting = restingOn(explained);
   const setting = resting?.read.setUp.lashSetting;
   if (resting?.result === undefined || setting === undefined) return '';
-  if (!resting.lacks.every((lack) => lack === LASH_KNOWN_IN) || resting.lacks.length === 0) return '';
+  if (!resting.lacks.every(isLashKnownIn) || resting.lacks.length === 0) return '';
   return ` With the ${inches(setting)} put back it comes to ${ratioSaid(resting.result.ratio)}.`;
 }

@@ -2,9 +2,10 @@ import { defined } from '../../../../shared/defined.ts';
 import type { ValveRatio, WithheldRatio } from '../change/input.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Spring } from '../evidence.ts';
-import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
+import { isLashKnownIn } from './lack.ts';
+import { lackSaid } from './lack-said.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { isUndecided } from './set-ups-differ.ts';
 import { isDoubted } from './word.ts';
@@ -26,7 +27,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       basis: putBack ? 'calculated' : 'measured',
       lashIn: putBack ? 'put-back' : 'none',
       lobeLift: lobe.value,
-      lacks,
+      lacks: lacks.map(lackSaid),
       restsOn: [...valve.used, ...lobe.passes.used].map(({ id }) => id).sort(),
     },
   ];
@@ -34,7 +35,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
 
 /** Nothing is lacking but that the lash was in it, and how much is known: it is put back, and no word stands on it. */
 const isGround = ({ lacks, read: { setUp } }: SetUpKnown): boolean =>
-  lacks.length === 0 || (setUp.lashSetting !== undefined && lacks.every((lack) => lack === LASH_KNOWN_IN));
+  lacks.length === 0 || (setUp.lashSetting !== undefined && lacks.every(isLashKnownIn));
 
 /** The newest on this spring that may be calculated with. */
 const believedOn = (spring: Spring, known: readonly SetUpKnown[]): SetUpKnown | undefined =>
@@ -91,7 +92,7 @@ export function ratiosWithheld(evidence: Evidence, explained: readonly GroupExpl
     if (each.given === undefined || valveRatios([each]).length > 0) return [];
     if (hasMovedOn(evidence, each, explained)) return [];
     const { cylinder, valve, armId } = each.group;
-    const lacks = lacksOfGroup(each);
+    const lacks = lacksOfGroup(each).map(lackSaid);
     const { told } = each.group;
     const doubted = told?.verdict === 'position' && told.odd === 'own' ? OF_POSITION : DOUBTED;
     return [{ cylinder, valve, ...defined({ armId }), lacks: lacks.length > 0 ? lacks : [doubted] }];

@@ -4,6 +4,7 @@ import { asked } from '../common/asked.ts';
 import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from './known.ts';
+import { answerTo, type RatioLack } from './lack.ts';
 import { meanOf } from './passes.ts';
 
 /** The lobe that was read in this very set-up. */
@@ -109,9 +110,8 @@ export function openLack(
   question: AssessedQuestion,
   own: readonly SetUpKnown[],
   chosen: string | undefined,
-): string {
-  if (chosen === 'other-arm') return `which arm was on in ${setUpsSaid(own)}, each put right in its set-up`;
-  if (chosen === 'both')
-    return `base, lifter and lash looked at, and then three passes more: ${setUpsSaid(own)} do not come to the same`;
-  return `the answer to “${question.ask}”`;
+): RatioLack {
+  if (chosen === 'other-arm') return { code: 'which-arm', setUps: setUpsSaid(own) };
+  if (chosen === 'both') return { code: 'what-moves', setUps: setUpsSaid(own) };
+  return answerTo(question);
 }

@@ -3,28 +3,17 @@ import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import { digitsAround } from '../../questions/digits-swapped.ts';
 import { ENTER_AGAIN } from '../../questions/words.ts';
-import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
+import { middleOfSiblings } from './siblings-middle.ts';
 
 /** What a reading may have been, by other readings: of the same arm on another valve, of this one again, of its siblings. */
 interface Expected {
   readonly value: number;
   readonly from: 'arm' | 'again' | 'siblings';
-}
-
-/** The middle of the other valves of that side, on the same spring [m]. */
-function middleOf(rows: readonly SheetRow[], row: SheetRow, { spring }: LiftLot): number | undefined {
-  const others = rows.filter(
-    (each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve) && each.lifts.length > 0,
-  );
-  const values = others.flatMap(({ lifts }) =>
-    lifts.flatMap((lot) => (lot.spring === spring ? (lot.figure.value ?? []) : [])),
-  );
-  return values.length < 2 ? undefined : medianKnown(values);
 }
 
 function expectedFor(
@@ -38,7 +27,7 @@ function expectedFor(
     .flatMap(({ everyLift }) => everyLift)
     .filter(({ armId, spring }) => armId !== undefined && armId === lot.armId && spring === lot.spring);
   const again = lot.readings.filter((each) => each !== reading);
-  const middle = middleOf(rows, row, lot);
+  const middle = middleOfSiblings(rows, row, lot.spring, 'lifts');
   // Nobody has them the wrong way round twice.
   if (
     again.some(
@@ -87,7 +76,7 @@ const SAYS = {
  */
 export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
   return row.everyLift.flatMap((lot) => {
-    const middle = middleOf(rows, row, lot);
+    const middle = middleOfSiblings(rows, row, lot.spring, 'lifts');
     return lot.readings.flatMap((reading) => {
       const slip = slipOf(reading, expectedFor(rows, row, lot, reading), middle);
       if (slip === undefined || reading.reading.value === undefined) return [];

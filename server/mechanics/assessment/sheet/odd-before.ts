@@ -1,31 +1,18 @@
-import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Judgement } from '../assessment.ts';
 import { lowOrHigh, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
+import { middleOfSiblings } from './siblings-middle.ts';
 import { armNameOf } from './swap-to-do.ts';
 
 /** `odd-before:…`: what is next is found by it. */
 export const ODD_BEFORE = 'odd-before:';
 
-/** As many others as make a middle. */
-const FEWEST = 2;
-
 interface OddBefore {
   readonly place: ValvePlace;
   readonly judgement: Judgement;
-}
-
-/** The middle of the other valves of that side on the same spring, with whatever arm they were read [m]. */
-function middleOf(rows: readonly SheetRow[], row: SheetRow, spring: string): number | undefined {
-  const others = rows
-    .filter((each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve))
-    .flatMap(({ everyLift }) => everyLift.filter((lot) => lot.spring === spring))
-    .flatMap(({ figure }) => figure.value ?? []);
-  return others.length < FEWEST ? undefined : medianKnown(others);
 }
 
 const isToldBy = (swaps: readonly SheetSwapDetail[], place: string, arm: string | undefined): boolean =>
@@ -48,7 +35,7 @@ export function oddBefore(
       !lot.readings.some(({ id }) => doubted.has(id)) &&
       !isToldBy(swaps, place, lot.armId);
     return row.everyLift.filter(isGone).flatMap((lot): OddBefore[] => {
-      const middle = middleOf(rows, row, lot.spring);
+      const middle = middleOfSiblings(rows, row, lot.spring, 'everyLift');
       const off = middle === undefined ? 0 : (lot.figure.value ?? middle) - middle;
       if (Math.abs(off) <= allowance('odd-beyond')) return [];
       const arm = armNameOf(evidence, lot.armId) ?? 'another arm';

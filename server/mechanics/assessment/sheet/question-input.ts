@@ -18,7 +18,7 @@ const lotRatio = (row: SheetRow, lot: LiftLot): number | undefined =>
     : lot.figure.value / row.lobe.value;
 
 /** The middles of one side: three rows at the least, else one odd row is its own measure. */
-export function middleOf(rows: readonly SheetRow[], side: Side): SideMiddle {
+export function middlesOfSide(rows: readonly SheetRow[], side: Side): SideMiddle {
   const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
   const lobes = own.flatMap(({ lobe }) => lobe?.value ?? []);
   const ratios = own.flatMap((row) => row.lifts.flatMap((lot) => lotRatio(row, lot) ?? []));

@@ -10,7 +10,7 @@ import { digitSlips } from './digit-slips.ts';
 import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
-import { middleOf, questionInput } from './question-input.ts';
+import { middlesOfSide, questionInput } from './question-input.ts';
 import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
 
 /** Doubts that a row of figures can raise by itself; how it was read is asked of the set-up. */
@@ -52,7 +52,11 @@ function ofRow(
   tolerances: Tolerances | undefined,
 ): AssessedQuestion[] {
   const other = sideOfValve(row.valve) === 'intake' ? 'exhaust' : 'intake';
-  const beside = { own: middleOf(rows, sideOfValve(row.valve)), other: middleOf(rows, other), peaks: [] };
+  const beside = {
+    own: middlesOfSide(rows, sideOfValve(row.valve)),
+    other: middlesOfSide(rows, other),
+    peaks: [],
+  };
   const lots: readonly (Omit<LiftLot, 'figure'> & Partial<Pick<LiftLot, 'figure'>>)[] =
     row.everyLift.length > 0 ? row.everyLift : row.lobes.length > 0 ? [NO_LIFT] : [];
   return lots.flatMap((lot) => {

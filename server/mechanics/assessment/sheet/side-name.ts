@@ -25,7 +25,7 @@ const inch = (si: number | undefined): number | undefined =>
   si === undefined || si <= 0 ? undefined : si / IN;
 
 /** The middle valve over the middle lobe, once: what all of them share does not get less by their number. */
-function middleOf(evidence: Evidence, { side, lifts, lobeRead }: Level, ratio: number): ExplainInput {
+function middleValve(evidence: Evidence, { side, lifts, lobeRead }: Level, ratio: number): ExplainInput {
   const given = { pass: 1, setUp: 0, spring: 'light', lifter: 'solid' } as const;
   return {
     nominals: nominalsOf(evidence),
@@ -61,7 +61,7 @@ export function nameOfSide(evidence: Evidence, level: Level): string {
   const { gear = 'pushrod' } = evidence.engine;
   if (ratio === undefined || claim !== undefined || spring !== 'light' || sinks || gear !== 'pushrod')
     return '';
-  const result = weighed(middleOf(evidence, level, ratio.value));
+  const result = weighed(middleValve(evidence, level, ratio.value));
   const told = result === undefined ? [] : toldOf(result, ratio);
   if (told.length === 0) return '';
   const names = told.map((each) => `of ${nominalSaid(each.ratio)} arms`);

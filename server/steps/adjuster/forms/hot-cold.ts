@@ -1,3 +1,4 @@
+import { memberOf } from '../../../../shared/member.ts';
 import type { BuildSpec } from '../../../../shared/schemas/build-spec.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { inField, lastInput, textInField } from '../../../call/worked/in-field.ts';
@@ -34,9 +35,6 @@ const LABELS = {
 const HEIGHTS = ['block', 'head', 'seat', 'valve', 'pushrod'] as const;
 const PARTS = ['block', 'head', 'pushrod', 'valve'] as const;
 
-const within = (value: unknown, name: string): unknown =>
-  typeof value === 'object' && value !== null ? Reflect.get(value, name) : undefined;
-
 /** As the caller described the engine: `iron block, aluminium heads`; a casting that is not described is asked for. */
 function described({ engine }: BuildSpec): Record<string, string> {
   const said = engine?.description?.toLowerCase() ?? '';
@@ -53,7 +51,7 @@ function materialsOf(spec: BuildSpec, workings: readonly Working[]): Record<stri
   const last = lastInput(workings, ['lash-hot-cold'], 'materials');
   const first = described(spec);
   return Object.fromEntries(
-    PARTS.map((part) => [`materials.${part}`, textInField(within(last, part)) || (first[part] ?? '')]),
+    PARTS.map((part) => [`materials.${part}`, textInField(memberOf(last, part)) || (first[part] ?? '')]),
   );
 }
 
@@ -73,7 +71,7 @@ export const hotColdForm: PartForm = {
       temperatureRise: inField(lastInput(workings, ['lash-hot-cold'], 'temperatureRise')) || '70 degC',
       ratio: textInField(ratio),
       ...materialsOf(spec, workings),
-      ...Object.fromEntries(HEIGHTS.map((name) => [`heights.${name}`, inField(within(heights, name))])),
+      ...Object.fromEntries(HEIGHTS.map((name) => [`heights.${name}`, inField(memberOf(heights, name))])),
     };
   },
   groups: (shown, context) => [

@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { assess } from '../../../../server/mechanics/assessment/assess.ts';
+import { memberOf } from '../../../../shared/member.ts';
 import type { Law } from './law.ts';
 import { permuted } from './permuted.ts';
 
@@ -17,7 +18,7 @@ export function parting(one: unknown, other: unknown, path: string): string | un
   if (isDeepStrictEqual(one, other)) return undefined;
   if (typeof one === 'object' && typeof other === 'object' && one !== null && other !== null) {
     for (const key of new Set([...Object.keys(one), ...Object.keys(other)])) {
-      const found = parting(Reflect.get(one, key), Reflect.get(other, key), `${path}/${key}`);
+      const found = parting(memberOf(one, key), memberOf(other, key), `${path}/${key}`);
       if (found !== undefined) return found;
     }
   }

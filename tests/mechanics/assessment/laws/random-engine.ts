@@ -1,5 +1,6 @@
 import type { Evidence, Side } from '../../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../../server/mechanics/kit/si.ts';
+import { defined } from '../../../../shared/defined.ts';
 import type { Goal } from '../../../../shared/schemas/goals.ts';
 import type { Chance } from '../../explain-readings/random.ts';
 
@@ -9,13 +10,9 @@ export const maybe = <T>(chance: Chance, probability: number, make: () => T): T 
   chance.happens(probability) ? make() : undefined;
 
 /** The keys whose value is known. */
-export function known<T extends object>(given: { [Key in keyof T]?: T[Key] | undefined }): Partial<T> {
-  const found: Partial<T> = {};
-  for (const key of Object.keys(given)) {
-    const value = Reflect.get(given, key);
-    if (value !== undefined) Reflect.set(found, key, value);
-  }
-  return found;
+export function known<T extends object>(given: { [Key in keyof T]?: T[Key] | undefined }): Partial<T>;
+export function known(given: object): object {
+  return defined(given);
 }
 
 export const thou = (inches: number): number => (Math.round(inches * 1000) / 1000) * IN;

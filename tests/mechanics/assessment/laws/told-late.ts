@@ -11,10 +11,12 @@ function saidAtOnce(setUp: SetUpEvidence, { statements }: Evidence): SetUpEviden
     for (const [fact, value] of Object.entries(says)) facts.set(fact, value);
     for (const fact of notKnown) facts.delete(fact);
   }
-  const said = { ...setUp };
-  for (const fact of Object.keys(setUp)) Reflect.deleteProperty(said, fact);
-  for (const [fact, value] of facts) Reflect.set(said, fact, value);
-  return said;
+  return setUpOf(facts);
+}
+
+function setUpOf(facts: ReadonlyMap<string, unknown>): SetUpEvidence;
+function setUpOf(facts: ReadonlyMap<string, unknown>): object {
+  return Object.fromEntries(facts);
 }
 
 /** Law 1, for what is said of a set-up: told late it gives what it gives when it is told at once. */

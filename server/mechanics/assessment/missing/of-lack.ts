@@ -1,0 +1,72 @@
+import { inAnyUnits } from '../common/asked.ts';
+import { placeOf } from '../common/said.ts';
+import type { Group } from '../ratio/groups.ts';
+import { isSaid, type LackCode, type RatioLack } from '../ratio/lack.ts';
+import { lackSaid, passesSaid } from '../ratio/lack-said.ts';
+import { MUST, MUST_TURN, type Need, need } from './need.ts';
+
+const hyphened = (text: string, but: RegExp): string => text.toLowerCase().replace(but, '-');
+
+/** Readings that the inference has a name for go by it, so that the way to them is the same. */
+function codeOf(lack: RatioLack): string {
+  switch (lack.code) {
+    case 'light-spring-first':
+    case 'may-have-sunk':
+      return 'light-spring-solid-lifter';
+    case 'lash-in-known':
+    case 'lash-in-unknown':
+      return 'lash-to-zero';
+    case 'plunger-leans':
+      return 'align-plunger';
+    case 'read-back-wrong':
+      return 'read-back';
+    case 'enter-again':
+      return `enter-again-${hyphened(passesSaid(lack.passes), /[^a-z0-9]+/g)}`;
+    default:
+      return ofLift(lack) ?? hyphened(inAnyUnits(lackSaid(lack)), /[^a-z]+/g);
+  }
+}
+
+/** Of the valve lift alone: the lobe is read in another place. */
+function ofLift(lack: RatioLack): string | undefined {
+  if (lack.code === 'guessed' && lack.lift === 'valve') return 'lift-with-a-tool';
+  return lack.code === 'one-more-pass' && lack.lift === 'valve' ? 'one-more-pass' : undefined;
+}
+
+/** Readings that are taken; the rest is wanted. */
+const TAKEN: ReadonlySet<LackCode> = new Set([
+  'light-spring-first',
+  'may-have-sunk',
+  'lash-in-known',
+  'lash-in-unknown',
+  'plunger-leans',
+  'guessed',
+  'one-more-pass',
+  'passes-scatter',
+  'same-as',
+]);
+
+/** A lack as something to do. */
+function askFor(at: string, lack: RatioLack): string {
+  if (isSaid(lack)) return `Ask for ${at} ${lackSaid(lack)}.`;
+  if (lack.code === 'enter-again')
+    return `Enter ${passesSaid(lack.passes)} of ${at} again, or strike ${lack.passes.length > 1 ? 'them' : 'it'} out with the reason: ${lack.why}.`;
+  if (lack.code === 'read-back-wrong')
+    return `${at}: put right the entry that was wrong, then read the entries back once more.`;
+  return TAKEN.has(lack.code) ? `${at}: take ${lackSaid(lack)}.` : `Wanted for ${at}: ${lackSaid(lack)}.`;
+}
+
+/** What needs nothing turned: to say, to enter again, to read back. */
+const turnsNothing = (lack: RatioLack): boolean =>
+  isSaid(lack) || lack.code === 'enter-again' || lack.code === 'read-back-wrong';
+
+/** What a set-up lacks, as something that is asked for. `begun`: it is what the headline names first. */
+export function ofLack(lack: RatioLack, group: Group, begun: boolean): Need {
+  const at = placeOf(group);
+  const said = lackSaid(lack);
+  return need(`${codeOf(lack)}:${group.key}`, `${at}: ${said}`, askFor(at, lack), false, {
+    ...(turnsNothing(lack) ? MUST : MUST_TURN),
+    begun,
+    ...(isSaid(lack) ? { askAtBench: `Say for ${at} ${said}.` } : {}),
+  });
+}

@@ -1,0 +1,119 @@
+import type { ValveName } from '../../../../shared/schemas/words.ts';
+
+/** Which of the two lifts it is about. */
+export type LiftRead = 'lobe' | 'valve';
+
+/** There is no more to them than what they are. */
+interface Plain {
+  readonly code:
+    | 'which-spring'
+    | 'which-lifter'
+    /** Whether it was a hydraulic one at all is asked before another lifter is put in. */
+    | 'which-lifter-was'
+    | 'lash-not-said'
+    | 'lash-in-unknown'
+    /** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
+    | 'lash-in-known'
+    | 'plunger-leans'
+    /** Which of the entries was wrong is not said, so that they are read back once more. */
+    | 'read-back-wrong'
+    /** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
+    | 'sinking'
+    /**
+     * A hydraulic lifter that is not locked can sink before its first pass, under a light spring too: passes that
+     * repeat do not show that it held, and an arm of more ratio then reads as one of less (common practice, no
+     * published source).
+     */
+    | 'may-have-sunk';
+}
+
+/** Nothing that was read can stand against a mark: the reading that could, and why where the passes sink. */
+interface LightSpringFirst {
+  readonly code: 'light-spring-first';
+  readonly sinks: boolean;
+}
+
+/** Nothing of this lift was read that counts. */
+interface NotRead {
+  readonly code: 'guessed' | 'no-pass' | 'none-back-at-zero';
+  readonly lift: LiftRead;
+}
+
+/** Passes that lie apart, and nobody can say which of them is right. */
+type NotRepeated =
+  | {
+      readonly code: 'one-more-pass';
+      readonly lift: LiftRead;
+      readonly smallHand: boolean;
+      readonly why: string;
+    }
+  | { readonly code: 'passes-apart'; readonly lift: LiftRead; readonly apart: number }
+  | { readonly code: 'passes-scatter'; readonly passes: number; readonly apart: number };
+
+/**
+ * A reading that only a person enters again or strikes out. `passes` are their numbers, none where the reading is one
+ * of another set-up; `byFellows`: it reads otherwise than the passes beside it.
+ */
+interface EnteredAgain {
+  readonly code: 'enter-again';
+  readonly passes: readonly number[];
+  readonly byFellows: boolean;
+  readonly why: string;
+}
+
+/** No lobe lift of the card, or one that somebody stated and nobody knows where it is from. */
+type NoLobe =
+  | { readonly code: 'lobe-lift'; readonly valve: ValveName }
+  | { readonly code: 'lobe-lift-from'; readonly value: number };
+
+/** What was asked is not answered, or was answered so that an entry has to be put right. */
+interface OfAnswer {
+  readonly code: 'answer' | 'card-lobe-wrong' | 'sold-as-other';
+  readonly ask: string;
+}
+
+/** Set-ups of one arm on one valve that came out otherwise, by how they are called: `set-ups 1 and 3`. */
+interface OfSetUps {
+  readonly code: 'which-arm' | 'what-moves' | 'same-as';
+  readonly setUps: string;
+}
+
+/** These figures give no ratio, or cannot be weighed. */
+interface Refused {
+  readonly code: 'lifts-do-not-go-together' | 'not-weighed';
+  readonly why: string;
+}
+
+/**
+ * What must be known or done before a word stands on a ratio that was read. Whoever asks what it is asks its code; its
+ * words are made in `lack-said.ts`.
+ */
+export type RatioLack =
+  | Plain
+  | LightSpringFirst
+  | NotRead
+  | NotRepeated
+  | EnteredAgain
+  | NoLobe
+  | OfAnswer
+  | OfSetUps
+  | Refused;
+
+export type LackCode = RatioLack['code'];
+export type PlainLack = Plain['code'];
+
+export const answerTo = ({ ask }: { readonly ask: string }): RatioLack => ({ code: 'answer', ask });
+
+/** Lash that was left in by a known amount: nothing else may be wrong with the reading. */
+export const isLashKnownIn = ({ code }: RatioLack): boolean => code === 'lash-in-known';
+
+/** States that the caller knows; everything else takes a reading. */
+const SAID: ReadonlySet<LackCode> = new Set([
+  'which-spring',
+  'which-lifter',
+  'which-lifter-was',
+  'which-arm',
+  'lash-not-said',
+]);
+
+export const isSaid = ({ code }: RatioLack): boolean => SAID.has(code);
