@@ -20,6 +20,7 @@ import { noSuchValves } from './gear/no-such-valve.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
+import { besideMarks } from './marks/beside-sum.ts';
 import { marksPart } from './marks/marks.ts';
 import { nextOfMarks } from './marks/next-of-marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
@@ -133,7 +134,7 @@ function assessed(evidence: Evidence): Assessment {
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
   const { explained } = read;
-  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines), swaps);
+  const headlines = inOrderOf(goal, whereTold(evidence, besideMarks(said, marks.detail, evidence)), swaps);
   const plan = planOf(goal);
   const next = nextOf({
     closed,

@@ -1,4 +1,5 @@
 import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
+import type { LengthOver } from '../../tip-mark/types.ts';
 import type { LimitEvidence, Side, TipMarkEvidence, ValvePlace } from '../evidence.ts';
 
 /** The least sweep that a lift can have on an arm, with what it is calculated from. SI. */
@@ -27,6 +28,10 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly advice?: string;
   /** The same in one short sentence, and whether it is something to do. */
   readonly inShort?: ShortAdvice;
+  /** Where a pushrod’s length moves the mark: whether another one is to be tried, or which one may stay. */
+  readonly length?:
+    | { readonly how: 'open' }
+    | { readonly how: 'stays'; readonly at?: number | undefined; readonly over?: LengthOver | undefined };
   readonly questionIds: readonly string[];
 }
 
