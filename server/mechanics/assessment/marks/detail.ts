@@ -21,6 +21,8 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly judgedId: string;
   /** No other mark to compare it with: of this valve, or of another on its side. */
   readonly alone: boolean;
+  /** Of a follower: its place is told by its pivot. */
+  readonly follower: boolean;
   readonly least: LeastSweepDetail;
   /** The least and what the limit allows over it. */
   readonly lookAgainOver?: number;

@@ -99,6 +99,7 @@ function valveOf(
         marks,
         judgedId: best.id,
         alone: marks.length + beside.length === 1,
+        follower,
         least,
         ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
         ...defined({
