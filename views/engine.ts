@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Eta } from 'eta';
+import { escapeFunction, wholeFigures } from './whole-figures.ts';
 
 /** The folder that every template is named from. */
 export const VIEWS = fileURLToPath(new URL('.', import.meta.url));
@@ -42,7 +43,8 @@ export function createViews(): Eta {
     autoEscape: true,
     useWith: false,
     cache: true,
-    plugins: [sealedIncludes],
+    escapeFunction,
+    plugins: [sealedIncludes, wholeFigures],
   });
   // The engine's own way makes a JSON text of the including file and the name at each include of each page.
   eta.resolvePath = pathsByName();

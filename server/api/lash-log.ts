@@ -31,7 +31,7 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     operationId: 'keepLash',
     tag,
     summary:
-      'Keep a lash as it was found or set: hot or cold, whether the nut had moved, the day and by whom',
+      'Keep a lash as it was found or set: hot or cold, whether the adjuster had moved, the day and by whom',
     method: 'POST',
     url,
     params: idParams,

@@ -44,7 +44,12 @@ function resultLine(context: CallContext, found: ShownSetUp): { after: number; l
 /** The names that lines are told with. */
 export function namesOf(context: CallContext): TapeNames {
   const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
-  return { valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve' };
+  const { gear, lash } = context.assessment.details;
+  return {
+    valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve',
+    gear: gear.gear,
+    adjuster: lash.adjuster,
+  };
 }
 
 /** The record of the call, line for line, with each set-up's result below what it rests on. */

@@ -127,7 +127,7 @@ export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
       ],
     },
   ],
-  buttons: [{ label: 'Keep the answer', kind: 'plain' }],
+  buttons: [{ label: 'Save the answer', kind: 'plain' }],
 });
 
 /** `not found: five turns on the small hand`; a state begins with its word, so that it is read as one later. */

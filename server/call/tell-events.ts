@@ -1,7 +1,9 @@
+import type { ValveGear } from '../../shared/schemas/words.ts';
 import type { TapeLineData } from '../../views/parts/tape-line.examples.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
 import type { AnyEventSet, DataOf } from '../events/define-events.ts';
 import { dataOf } from '../events/read-events.ts';
+import type { AdjusterKind } from '../mechanics/lash/adjuster-words.ts';
 
 /** What an event says on the tape; who, when and its number are the same for all. */
 export type TapeText = Pick<TapeLineData, 'kind' | 'text' | 'value' | 'due'>;
@@ -10,6 +12,9 @@ export type TapeText = Pick<TapeLineData, 'kind' | 'text' | 'value' | 'due'>;
 export interface TapeNames {
   /** The valve of a set-up, which events name by id: `5 intake`. */
   valveOf(setUpId: string): string;
+  /** Marks and lashes are told in the words of the engine as it is described now. */
+  readonly gear: ValveGear;
+  readonly adjuster: AdjusterKind;
 }
 
 /** The line of an event; undefined where its data can't be read. */

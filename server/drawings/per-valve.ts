@@ -36,14 +36,17 @@ const TOP = 34;
 const BOTTOM = 188;
 const MIDDLE = (TOP + BOTTOM) / 2;
 
-/** Inches to each side of the median that fit: twice the limit, or as far as the farthest valve. */
 const nameOf = ({ cylinder, name }: ValveBar): string => name ?? String(cylinder);
 
+/** Room past the farthest bar for its figure, which stands clear of the name below. */
+const ROOM = 1.25;
+
+/** Inches to each side of the median that fit: twice the limit, or as far as the farthest valve. */
 function reachOf({ bars, median, oddBeyond }: PerValve): number {
   const off = bars.flatMap(({ value, low, high }) =>
     [value, low, high].flatMap((each) => (each === undefined ? [] : [Math.abs(each - median)])),
   );
-  return Math.max(2 * oddBeyond, 1.15 * Math.max(0, ...off));
+  return Math.max(2 * oddBeyond, ROOM * Math.max(0, ...off));
 }
 
 function barOf(bar: ValveBar, x: number, half: number, y: (off: number) => number, median: number): string {

@@ -2,7 +2,7 @@ import { levelDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
-interface Seen {
+export interface SeenMark {
   /** The stem's middle on the sheet, and its radius. */
   readonly x: number;
   readonly y: number;
@@ -15,7 +15,7 @@ interface Seen {
 }
 
 /** A stem's end seen from above, valley at the left and exhaust side at the right, with the mark across it. */
-export function stemEnd({ x, y, r, width, off, sideways }: Seen): string {
+export function stemEnd({ x, y, r, width, off, sideways }: SeenMark): string {
   // What lies past the stem's edge has nothing to mark; the rest is cut off at the rim.
   const left = Math.max(-r, off - width / 2);
   const right = Math.min(r, off + width / 2);
@@ -36,63 +36,12 @@ export function stemEnd({ x, y, r, width, off, sideways }: Seen): string {
   );
 }
 
-const KINDS = [
-  { x: 56, y: 232, width: 9, off: 0, words: ['narrow,', 'centred'] },
-  { x: 160, y: 232, width: 30, off: 0, words: ['wide: height', 'or length'] },
-  { x: 264, y: 232, width: 9, off: -16, words: ['toward', 'the valley'] },
-  { x: 56, y: 346, width: 9, off: 16, words: ['toward the', 'exhaust'] },
-  { x: 160, y: 346, width: 9, off: 0, sideways: true, words: ['sideways: plate', 'or stud line'] },
-] as const;
-
-/** How a mark is made: it takes turning the engine. */
-const HOW =
-  label(212, 338, 'ink the tip,', { soft: true }) +
-  label(212, 354, 'light spring,', { soft: true }) +
-  label(212, 370, 'two turns', { soft: true });
-
-/**
- * What a tip mark should look like, what else is seen, and the two sizes that are asked for; `inked` where nobody is to
- * be told how one is made.
- */
-export function tipMarkAsked(id: string, { inked = false } = {}): Drawing {
-  const big = { x: 160, y: 104, r: 62, width: 26, off: 18 };
-  const right = big.x + big.off;
-  return {
-    id,
-    title: 'The mark on the stem’s end, and its two sizes',
-    desc: 'The stem’s end seen from above, valley at the left, exhaust side at the right. Measure the width of the mark along the rocker first, then how far the middle of the mark is from the stem’s middle, and to which side. As it should look it is narrow and centred. A wide mark speaks of height or length, one toward the valley or the exhaust side of length on a stud, one out of line sideways of the guide plate or the stud.',
-    viewBox: '0 0 320 424',
-    svg:
-      stemEnd(big) +
-      levelDimension({
-        y: 26,
-        from: right - big.width / 2,
-        to: right + big.width / 2,
-        text: '1 width',
-        outline: big.y - big.r + 4,
-      }) +
-      levelDimension({ y: 182, from: big.x, to: right, text: '', outline: big.y + big.r + 4 }) +
-      label(right + 24, 186, '2 its middle') +
-      label(6, 108, 'valley', { soft: true }) +
-      label(314, 108, 'exhaust', { soft: true, anchor: 'end' }) +
-      KINDS.map(
-        (kind) =>
-          stemEnd({ ...kind, r: 30 }) +
-          kind.words
-            .map((text, line) =>
-              label(kind.x, kind.y + 48 + line * 16, text, {
-                anchor: 'middle',
-                ...(kind.words[0] === 'narrow,' ? { className: 'draw-text-strong' } : {}),
-              }),
-            )
-            .join(''),
-      ).join('') +
-      (inked ? '' : HOW),
-    toScale: false,
-    caption: 'First its width, then where its middle sits',
-  };
-}
-
+/** What lies at either end of the rocker, or of the follower. */
+export const ENDS = { rocker: ['valley', 'exhaust'], follower: ['pivot', 'away'] } as const;
+export const SEEN = {
+  rocker: 'valley at the left, exhaust side at the right',
+  follower: 'the follower’s pivot at the left',
+} as const;
 export interface DrawnMark {
   /** `7.850`, `no length said`. */
   readonly name: string;
@@ -111,6 +60,8 @@ const TALL = 138;
 export function tipMarks(
   data: {
     readonly title: string;
+    /** Of a follower: its pivot at the left, and no pushrod to tell the marks by. */
+    readonly follower?: boolean;
     /** Inches; what the stem measures, or what it was taken for. */
     readonly stem: number;
     readonly stemKnown: boolean;
@@ -119,7 +70,8 @@ export function tipMarks(
   },
   { id, ruler }: DrawnFor,
 ): Drawing {
-  const { stem, marks, least } = data;
+  const { stem, marks, least, follower = false } = data;
+  const gear = follower ? 'follower' : 'rocker';
   const scale = (2 * RADIUS) / stem;
   const rows = Math.ceil(marks.length / COLUMNS);
   const ruled = 26 + rows * TALL;
@@ -169,11 +121,11 @@ export function tipMarks(
   return {
     id,
     title: data.title,
-    desc: `The stem’s end seen from above, valley at the left, exhaust side at the right. ${told}.${least === undefined ? '' : ` The least sweep of this lift on this arm is ${ruler.text(least.width)}; over ${ruler.text(least.most)} the mark is looked at again.`}`,
+    desc: `The stem’s end seen from above, ${SEEN[gear]}. ${told}.${least === undefined ? '' : ` The least sweep of this lift on this arm is ${ruler.text(least.width)}; over ${ruler.text(least.most)} the mark is looked at again.`}`,
     viewBox: `0 0 320 ${ruled + (least === undefined ? 0 : 56)}`,
     svg:
-      label(4, 14, 'valley', { soft: true }) +
-      label(316, 14, 'exhaust', { soft: true, anchor: 'end' }) +
+      label(4, 14, ENDS[gear][0], { soft: true }) +
+      label(316, 14, ENDS[gear][1], { soft: true, anchor: 'end' }) +
       drawn +
       ruler2,
     toScale: data.stemKnown,
@@ -182,7 +134,11 @@ export function tipMarks(
       : `${data.title}; the stem’s size was not said and is drawn as ${ruler.text(stem)}`,
     table: {
       caption: data.title,
-      columns: [{ label: 'Pushrod' }, { label: 'Width', number: true }, { label: 'Where' }],
+      columns: [
+        { label: follower ? 'Mark' : 'Pushrod' },
+        { label: 'Width', number: true },
+        { label: 'Where' },
+      ],
       rows: marks.map((mark) => ({ cells: [mark.name, ruler.text(mark.width), mark.where] })),
     },
   };

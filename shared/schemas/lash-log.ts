@@ -34,7 +34,10 @@ export const newLashLine = z.strictObject({
   }).optional(),
   moment: choice(keysOf(LASH_MOMENTS), 'found so, or set to this').default('found'),
   engine: choice(keysOf(ENGINE_HEAT), 'engine cold or hot').default('not-said'),
-  nut: choice(keysOf(NUT_STATES), 'whether the nut or its lock had moved').default('not-looked'),
+  nut: choice(
+    keysOf(NUT_STATES),
+    'whether the adjuster (a nut, a lock nut, a bolt, a pivot) or its lock had moved',
+  ).default('not-looked'),
   readOn: words('the day it was read or set, as 2026-03-14; left out, today', 10)
     .refine((text) => text === '' || isDay(text), {
       error: 'must be a day such as 2026-03-14',

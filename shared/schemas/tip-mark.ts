@@ -6,7 +6,7 @@ import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
 import { struckOrWhole } from './struck-or-whole.ts';
 import { someWords } from './texts.ts';
-import { keysOf, SPRINGS, VALVES } from './words.ts';
+import { keysOf, SPRINGS, VALVES, type ValveGear } from './words.ts';
 
 /** Where the middle of a mark sits on the stem’s end. */
 export const MARK_SIDES = {
@@ -15,6 +15,24 @@ export const MARK_SIDES = {
   exhaust: 'Toward the exhaust side',
   sideways: 'Sideways, out of line with the rocker',
 } as const;
+/** The same of a follower: its pivot is at the one end, and neither valley nor pushrod is there to go by. */
+const FOLLOWER_SIDES: Readonly<Record<keyof typeof MARK_SIDES, string>> = {
+  centred: 'Centred',
+  valley: 'Toward the pivot',
+  exhaust: 'Away from the pivot',
+  sideways: 'Sideways, out of line with the follower',
+};
+/** In the words of the valve gear. */
+export const markSidesOf = (
+  gear: ValveGear | undefined,
+): Readonly<Record<keyof typeof MARK_SIDES, string>> =>
+  gear === 'finger-follower' ? FOLLOWER_SIDES : MARK_SIDES;
+/** A mark as it was read back, in the words of the valve gear. */
+export const markSaidOf = (readAs: string, gear: ValveGear | undefined): string =>
+  keysOf(MARK_SIDES).reduce(
+    (text, side) => text.replace(MARK_SIDES[side].toLowerCase(), markSidesOf(gear)[side].toLowerCase()),
+    readAs,
+  );
 export const MARK_FOUND = {
   'not-said': 'Not said',
   'fresh-ink': 'Fresh ink, turned over by hand',

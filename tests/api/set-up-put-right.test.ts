@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { at } from '../tools/numbers.ts';
+import { textOf as text } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 /** What is told of a set-up later holds for the readings already there, by JSON and by form. Figures by hand. */
@@ -14,13 +15,6 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const UNSAID = { spring: 'not-said', lifter: 'not-said', lash: 'not-said', alignment: 'not-said' };
-const text = (html: string) =>
-  html
-    .replace(/<(script|style|template)\b[\s\S]*?<\/\1>/g, '')
-    .replace(/<[^>]*>/g, ' ')
-    .replaceAll('&#39;', "'")
-    .replaceAll('&quot;', '"')
-    .replace(/\s+/g, ' ');
 
 /** A call with lifts read, and nothing said of how: .540 and .520 short lash, over .350: 1.600. */
 async function read(method: object = UNSAID) {

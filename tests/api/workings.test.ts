@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
+import { textOf } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -99,7 +100,7 @@ test('a lash found and the one wanted are asked for on the step, and the turn is
   const page = (await get('/steps/adjuster?of=adjuster')).body;
   expect(page).toContain('name="lashFound"');
   expect(page).toContain('name="preloadWanted"');
-  const said = page.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
+  const said = textOf(page);
   expect(said).toContain('tighten .1 turn: 36°, .6 flats');
   expect(said).toMatch(/Direction tighten/);
 });
@@ -138,7 +139,7 @@ test.each([
 ])('the step refuses %s in the words of its fields', async (_, fields, said) => {
   const answer = await post('/workings/adjuster', { ...SOLID, ...fields });
   expect(answer.statusCode).toBe(422);
-  expect(answer.body.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ')).toContain(said);
+  expect(textOf(answer.body)).toContain(said);
 });
 
 test('faults of a working stand below /inputs, and an unknown computation is named', async () => {

@@ -93,7 +93,7 @@ describe('every page of a call meets the access rules and fits its screen', () =
     const page = await demo.desk();
     await page.goto(`${demo.base}/calls/${demo.callId}/steps/ratio`);
     await page.getByLabel('Reading at full lift').fill('4"; drop');
-    await page.getByRole('button', { name: 'Keep reading' }).click();
+    await page.getByRole('button', { name: 'Save reading' }).click();
     await page.locator('.error-summary').waitFor();
     expect(await asShown(page, 'too')).toEqual([]);
     await page.context().close();

@@ -27,7 +27,7 @@ it('with scripts off a call is opened, asked, set up on five screens and read', 
   await desk.waitForURL(/steps\/triage(\?|$)/);
   await desk.getByLabel('It is apart').check();
   await desk.getByLabel('Nothing hit, bent, tight or loose').check();
-  await desk.getByRole('button', { name: 'Keep this answer' }).click();
+  await desk.getByRole('button', { name: 'Save this answer' }).click();
   await desk.waitForURL(/steps\/parts(\?|$)/);
 
   const bench = await demo.bench(OFF);
@@ -43,7 +43,7 @@ it('with scripts off a call is opened, asked, set up on five screens and read', 
   await bench.getByLabel('Which arm sits on it').selectOption({ label: 'arm B, on 5 intake now' });
   await bench.getByRole('button', { name: 'Start this set-up' }).click();
   await bench.getByLabel('Reading at full lift').fill('4 turns 82');
-  await bench.getByRole('button', { name: 'Keep reading' }).click();
+  await bench.getByRole('button', { name: 'Save reading' }).click();
   expect(await bench.locator('.dial-reading').textContent()).toBe('Lobe lift, pass 1: 4 turns 82 = .482 in');
   expect(await bench.getByLabel('Lobe lift 5 intake, pass 2').isChecked()).toBe(true);
   await desk.context().close();
@@ -60,15 +60,15 @@ it('two who change the card at one time: the second is shown both, and loses not
   await first.goto(url);
   await first.getByLabel('Lobe lift, intake', { exact: true }).fill('.480');
   await first.getByLabel('Lash on the card, intake').fill('.015');
-  await first.getByRole('button', { name: 'Keep as a new revision' }).click();
+  await first.getByRole('button', { name: 'Save as a new revision' }).click();
   await second.getByLabel('Lobe lift, intake', { exact: true }).fill('.484');
-  await second.getByRole('button', { name: 'Keep as a new revision' }).click();
+  await second.getByRole('button', { name: 'Save as a new revision' }).click();
   expect(await second.title()).toMatch(/^Error: /);
   expect(await second.getByLabel('Lobe lift, intake', { exact: true }).inputValue()).toBe('.484');
   expect(await second.locator('.field-other').textContent()).toContain('has .480 here');
   // What the second person never touched stands as the first has it now.
   expect(await second.getByLabel('Lash on the card, intake').inputValue()).toBe('.015');
-  await second.getByRole('button', { name: 'Keep as a new revision' }).click();
+  await second.getByRole('button', { name: 'Save as a new revision' }).click();
   expect(await second.getByLabel('Lobe lift, intake', { exact: true }).inputValue()).toBe('.484');
   expect(await second.locator('.field-other').count()).toBe(0);
   await first.context().close();

@@ -60,7 +60,7 @@ const isSame = (page: Page) => page.evaluate(() => document.body.getAttribute('d
 
 async function enter(page: Page, peak: string): Promise<void> {
   await page.fill(READING, peak);
-  await page.getByRole('button', { name: 'Keep reading' }).click();
+  await page.getByRole('button', { name: 'Save reading' }).click();
 }
 
 describe('an entry', () => {
@@ -202,7 +202,7 @@ describe('a line that is down', () => {
     expect(await bench.locator('.unsent-hint').textContent()).toContain('Nothing more is kept. Ask the desk');
     expect(await bench.locator('#status').textContent()).not.toContain('open to you');
     expect(await bench.locator(READING).isEditable()).toBe(false);
-    expect(await bench.getByRole('button', { name: 'Keep reading' }).isDisabled()).toBe(true);
+    expect(await bench.getByRole('button', { name: 'Save reading' }).isDisabled()).toBe(true);
   });
 });
 

@@ -43,7 +43,7 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
   await page.getByRole('radio', { name: 'Toward the valley' }).check();
   await field('Its middle from the stem’s middle').fill('.03');
   await field('Pushrod it was made with').fill('7.8');
-  await keep('Keep the mark');
+  await keep('Save the mark');
   expect(await page.locator('.drawing-caption').allTextContents()).toContainEqual(
     expect.stringContaining('Marks on 3 intake, by pushrod length'),
   );
@@ -51,12 +51,12 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
   await open('timing?of=top-dead-centre');
   await field('Before TDC, at the stop').fill('35.25');
   await field('After TDC, at the stop').fill('36.75');
-  await keep('Keep both readings');
+  await keep('Save both readings');
   await page.getByRole('link', { name: 'Next: the centreline' }).click();
   await field('Wheel on the way up').fill('60.75');
   await field('Wheel on the way down').fill('146.25');
   await page.getByLabel('The pointer, since the stop was read').selectOption('left');
-  await keep('Keep the centreline');
+  await keep('Save the centreline');
   expect(await page.locator('.builder.stack').textContent()).toContain('The intake peaks 102.75° after TDC');
 
   for (const [gap, moment] of [
@@ -69,7 +69,7 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
     await page.locator('#lash-f-lash').fill(gap);
     await page.getByRole('radio', { name: moment }).check();
     await page.getByRole('radio', { name: 'Had not moved' }).check();
-    await keep('Keep the lash');
+    await keep('Save the lash');
   }
   expect(await page.locator('.builder.stack').textContent()).toContain('Is something wearing on this valve?');
   await page.context().close();

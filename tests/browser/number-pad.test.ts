@@ -44,7 +44,7 @@ it('turns and needle are tapped, read as they are typed, shown on the dial, and 
   expect(Number(/rotate\(([\d.-]+)/.exec(turned ?? '')?.[1])).toBeCloseTo(2.81 * 360, 0);
   await bench.locator('#reading-f-zeroReturn').tap();
   expect(await pad.count()).toBe(1);
-  await bench.getByRole('button', { name: 'Keep reading' }).tap();
+  await bench.getByRole('button', { name: 'Save reading' }).tap();
   await bench.waitForURL(/kept=\d+/);
   expect(await bench.locator('.bar-kept').textContent()).toContain('5 turns 66 = .566 in');
   expect(await bench.locator('.bar-kept a').getAttribute('href')).toMatch(/^\/bench\/readings\//);
@@ -70,7 +70,7 @@ it('at the desk there is no pad, and ? lists the keys of the page', async () => 
   await desk.keyboard.press('Escape');
   await desk.keyboard.press('?');
   const keys = desk.getByRole('dialog', { name: 'Keys on this page' });
-  expect(await keys.textContent()).toContain('Keep reading');
+  expect(await keys.textContent()).toContain('Save reading');
   const letters = await keys.locator('kbd').allTextContents();
   expect(letters.length).toBe(new Set(letters).size);
   await desk.keyboard.press('Escape');

@@ -23,7 +23,7 @@ const keep = async (page: Page, reading: string) => {
   await page.getByLabel('Reading at full lift').fill(reading);
   await page.getByLabel('Hand back on the base circle at').fill('0');
   const answered = page.waitForEvent('load');
-  await page.getByRole('button', { name: 'Keep reading' }).click();
+  await page.getByRole('button', { name: 'Save reading' }).click();
   await answered;
 };
 
@@ -48,7 +48,7 @@ it('a question is answered where it is asked, and stays answered', async () => {
   await card.getByLabel('Read on the dial here').check();
   await card.locator('summary', { hasText: 'Add what was said' }).click();
   await card.getByLabel('In plain words').fill('Read off an older sheet.');
-  await card.getByRole('button', { name: 'Keep the answer' }).click();
+  await card.getByRole('button', { name: 'Save the answer' }).click();
   await expect
     .poll(() => desk.locator('.question-answered').textContent())
     .toContain('Read on the dial here, “Read off an older sheet.”');
@@ -121,7 +121,7 @@ it('stop said at the bench closes the step on both sides until the desk lifts it
   await bench.waitForURL(/steps\/triage/);
   await expect.poll(() => desk.locator('.hold').textContent()).toContain('tight at 30 after top');
   await bench.goto(`${demo.base}/bench/steps/ratio`);
-  expect(await bench.getByRole('button', { name: 'Keep reading' }).count()).toBe(0);
+  expect(await bench.getByRole('button', { name: 'Save reading' }).count()).toBe(0);
   expect(await bench.getByRole('link', { name: 'Lift the stop' }).count()).toBe(0);
   await desk.getByRole('link', { name: 'Lift the stop' }).click();
   await desk.getByRole('button', { name: 'Lift the stop' }).click();

@@ -29,11 +29,11 @@ test('at the desk, the cam card', { timeout: 120_000 }, async () => {
   const page = await demo.desk(OFF);
   await page.goto(`${demo.base}/calls/${demo.callId}/steps/cam`);
   await page.getByLabel('Lobe lift, intake', { exact: true }).fill('round about so');
-  await page.getByRole('button', { name: 'Keep as a new revision' }).click();
+  await page.getByRole('button', { name: 'Save as a new revision' }).click();
   await expectKept(page, 'Lobe lift, intake', 'round about so', '/calls');
   // Put right there, it is kept once.
   await page.getByLabel('Lobe lift, intake', { exact: true }).fill('.484');
-  await page.getByRole('button', { name: 'Keep as a new revision' }).click();
+  await page.getByRole('button', { name: 'Save as a new revision' }).click();
   expect(await page.title()).not.toMatch(/^Error: /);
   await page.goto(`${demo.base}/calls/${demo.callId}/steps/cam`);
   expect(await page.getByLabel('Lobe lift, intake', { exact: true }).inputValue()).toContain('.484');
@@ -44,7 +44,7 @@ test('on a phone, a reading', { timeout: 120_000 }, async () => {
   const page = await demo.bench(OFF);
   await page.goto(`${demo.base}/bench/steps/ratio`);
   await page.getByLabel('Reading at full lift').fill('round about so');
-  await page.getByRole('button', { name: 'Keep reading' }).click();
+  await page.getByRole('button', { name: 'Save reading' }).click();
   await expectKept(page, 'Reading at full lift', 'round about so', '/bench/report');
   await page.context().close();
 });

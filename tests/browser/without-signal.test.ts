@@ -58,7 +58,7 @@ const entries = (page: Page) => page.locator('.unsent-entry');
 
 async function enter(page: Page, peak: string): Promise<void> {
   await page.fill(READING, peak);
-  await page.getByRole('button', { name: 'Keep reading' }).click();
+  await page.getByRole('button', { name: 'Save reading' }).click();
 }
 
 /** Enters a reading that stays on the phone. */

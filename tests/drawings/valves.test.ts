@@ -29,6 +29,9 @@ describe('bars per valve', () => {
     );
     expect((heights[0] ?? 0) / (heights[1] ?? 1)).toBeCloseTo(-0.5, 2);
     expect(drawn.svg).toContain('>−.020</text>');
+    // Letters of 12 on the sheet: two lines of them are that far apart at the least.
+    const lineOf = (text: string) => Number(new RegExp(` y="([\\d.]+)"[^>]*>${text}<`).exec(drawn.svg)?.[1]);
+    expect(lineOf('2') - lineOf('−.020')).toBeGreaterThanOrEqual(14);
   });
 
   test('the odd one is in the words, and a reading between gauges has no bar of its own', () => {

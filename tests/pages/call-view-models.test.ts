@@ -95,7 +95,7 @@ describe('what is said of a ratio', () => {
 });
 
 const ID = '0b0c3a52-6f0e-4b7a-9a51-3d1f0f6c2a11';
-const names = { valveOf: () => '5 intake' };
+const names = { valveOf: () => '5 intake', gear: 'pushrod', adjuster: 'stud' } as const;
 
 /** What the tape says of an event; its data is checked against its definition here as where it is emitted. */
 const told = <Data extends z.ZodObject>(

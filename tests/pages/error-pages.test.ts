@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textOf } from '../tools/page-text.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -18,7 +19,7 @@ afterAll(() => service.close());
 const read = async (url: string, cookies: Record<string, string> = {}) => {
   const page = await service.request({ url, cookies });
   expect(htmlFaults(page.body)).toEqual([]);
-  return { status: page.statusCode, text: page.body.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ') };
+  return { status: page.statusCode, text: textOf(page.body) };
 };
 
 describe('an address', () => {

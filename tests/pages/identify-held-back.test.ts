@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
+import { textOf } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -37,7 +38,7 @@ async function facesWith(readings: readonly object[]) {
   const pages = await Promise.all(
     ['steps/identify', 'report', 'takeover', 'worksheet'].map(async (name) => {
       const { body } = await service.request({ url: `/calls/${callId}/${name}`, cookies: owner.cookies });
-      return [name, body.replace(/<[^>]*>/g, ' ')] as const;
+      return [name, textOf(body)] as const;
     }),
   );
   const json = await sendJson(service, owner.bearer, 'GET', `/api/v1/builds/${buildId}/identification`);

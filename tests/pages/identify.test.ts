@@ -3,6 +3,7 @@ import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textOf as text } from '../tools/page-text.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -24,7 +25,6 @@ const see = (url: string, cookies: Record<string, string> = owner.cookies) =>
   service.request({ method: 'GET', url, cookies });
 const post = (url: string, fields: Record<string, string>, cookies: Record<string, string> = owner.cookies) =>
   postForm(service, url, fields, { cookies });
-const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
 describe('the catalogue', () => {
   test('empty: says what goes there and offers the first action', async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { measuredPages, read } from './measured-pages.ts';
 
-const { freshCall, open, page, post } = measuredPages();
+const { freshCall, open, page, post, sheet } = measuredPages();
 
 describe('the lash log', () => {
   const lash = { form: 'lash', cylinder: '6', valve: 'exhaust', engine: 'hot' };
@@ -31,7 +31,9 @@ describe('the lash log', () => {
     expect(text).toContain('Is something wearing on this valve?');
     expect(text).toContain('Lash is read on the base circle, where a worn nose never shows');
     expect(text).toContain('It grew by .007 in, where .004 in is ordinary');
-    expect(text).toMatch(/Lash 6 exhaust set, hot, on 2026-03-02, by the owner, nut had not moved/);
+    expect(text).toMatch(
+      /Lash 6 exhaust set, hot, on 2026-03-02, by the owner, adjuster’s lock had not moved/,
+    );
   });
 
   test('grown again after it was set again stops it', async () => {
@@ -81,6 +83,25 @@ describe('the lash log', () => {
       expect(text, at).toContain('Nothing is turned or read on the engine while the stop stands.');
       expect(text, at).not.toMatch(/two turns by hand|Turn in running direction|Turn gently/);
     }
+  });
+
+  /* What sets the gap of each engine: how it is made, from memory. */
+  test.each([
+    ['Nut', { rockerMounting: 'stud' }],
+    ['Bolt', { rockerMounting: 'pedestal' }],
+    ['Lock nut', { valveGear: 'cam-rocker' }],
+    ['Pivot', { valveGear: 'finger-follower' }],
+    ['Adjuster’s lock', {}],
+  ])('form, log, report and card say %s where the engine has it', async (word, engine) => {
+    await freshCall({ engine: { cylinders: 8, ...engine } });
+    await post('/lash', { ...lash, lash: '.018', moment: 'set', nut: 'held' });
+    const step = await page('adjuster?of=lash');
+    expect(step).toMatch(new RegExp(`<legend[^>]*>\\s*${word}\\s*<`));
+    const small = word.charAt(0).toLowerCase() + word.slice(1);
+    expect(read(step)).toContain(`set, hot ${small} had not moved`);
+    expect(read(step)).toContain(`Lash 6 exhaust set, hot, ${small} had not moved`);
+    expect(read(await sheet('report'))).toMatch(new RegExp(`Day Lash ${word} Who .*${small}|${word} Who`));
+    expect(read(await sheet('takeover'))).toContain(`the ${small} had not moved`);
   });
 
   test('a day that is none is refused where it was typed', async () => {

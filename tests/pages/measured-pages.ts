@@ -5,11 +5,7 @@ import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 /** What a person reads of a page. */
-export const read = (html: string) =>
-  html
-    .replace(/<svg[\s\S]*?<\/svg>/g, ' ')
-    .replace(/<[^>]+>/g, ' ')
-    .replace(/\s+/g, ' ');
+export { textBesideDrawings as read } from '../tools/page-text.ts';
 /** On record in a field of the page. */
 export const inField = (html: string, name: string) =>
   new RegExp(`name="${name}"[^>]*value="([^"]*)"`).exec(html)?.[1];
@@ -48,6 +44,13 @@ export function measuredPages() {
       const { service, person, callId } = open();
       const key = crypto.randomUUID();
       return postForm(service, `/calls/${callId}${path}`, { key, ...fields }, { cookies: person.cookies });
+    },
+    /** A page of the call that is no step: its report, its card. */
+    async sheet(name: string): Promise<string> {
+      const { service, person, callId } = open();
+      const answer = await service.request({ url: `/calls/${callId}/${name}`, cookies: person.cookies });
+      expect(answer.statusCode).toBe(200);
+      return answer.body;
     },
     async page(at: string): Promise<string> {
       const { service, person, callId } = open();

@@ -3,6 +3,7 @@ import { SPRINGS } from '../../shared/schemas/words.ts';
 import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { at } from '../tools/numbers.ts';
+import { textOf as bare } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 /** The ratio step shows what the assessment says, and keeps the answers to its questions. Figures by hand. */
@@ -13,13 +14,6 @@ beforeAll(async () => {
   desk = await service.person();
 });
 afterAll(() => service?.close());
-
-const bare = (html: string) =>
-  html
-    .replace(/<(script|style|template)\b[\s\S]*?<\/\1>/g, '')
-    .replace(/<[^>]*>/g, ' ')
-    .replaceAll('&#39;', "'")
-    .replace(/\s+/g, ' ');
 
 /** A call with one arm stamped 1.6 and one set-up of it. */
 async function call(method: object = {}) {
@@ -102,7 +96,7 @@ describe('the answer', () => {
     const text = bare(html);
     expect(text).toContain('No set-up is started and no pass is kept while the stop stands.');
     for (const words of [
-      'Keep reading',
+      'Save reading',
       'Start another set-up',
       'Read it part of the way up',
       'small hand stand',

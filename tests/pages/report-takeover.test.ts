@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { sendJson } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { at } from '../tools/numbers.ts';
+import { textOf as text } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { type WholeCall, wholeCall } from '../tools/whole-call.ts';
 
@@ -18,7 +19,6 @@ afterAll(() => service.close());
 
 const see = (path: string) =>
   service.request({ url: `/calls/${whole.callId}/${path}`, cookies: person.cookies });
-const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
 describe('the takeover card', () => {
   test.each([

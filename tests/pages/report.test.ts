@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textOf as text } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { type WholeCall, wholeCall } from '../tools/whole-call.ts';
 
@@ -24,13 +25,6 @@ afterAll(() => service.close());
 
 const see = (url: string, cookies: Record<string, string> = person.cookies) =>
   service.request({ url, cookies });
-const ENTITIES: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&amp;': '&', '&#39;': "'" };
-function text(html: string): string {
-  const bare = html
-    .replace(/<[^>]*>/g, ' ')
-    .replace(/&(lt|gt|amp|#39);/g, (found) => ENTITIES[found] ?? found);
-  return bare.replace(/[\s\u00a0]+/g, ' ');
-}
 
 describe('the report of a whole call', () => {
   test.each([

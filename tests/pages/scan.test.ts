@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textBesideDrawings as words } from '../tools/page-text.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -35,11 +36,6 @@ async function seen(at: string): Promise<string> {
   return answer.body;
 }
 
-const words = (html: string) =>
-  html
-    .replace(/<svg[\s\S]*?<\/svg>/g, ' ')
-    .replace(/<[^>]+>/g, ' ')
-    .replace(/\s+/g, ' ');
 const inField = (html: string, name: string) =>
   new RegExp(`name="${name}"[^>]*value="([^"]*)"`).exec(html)?.[1];
 

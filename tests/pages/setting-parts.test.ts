@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { sendJson } from '../tools/call.ts';
 import { linesOf } from '../tools/call-faces.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textOf as read } from '../tools/page-text.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
@@ -51,7 +52,6 @@ async function html(at: string): Promise<string> {
   expect(htmlFaults(answer.body)).toEqual([]);
   return answer.body;
 }
-const read = (page: string) => page.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 const inField = (page: string, name: string) =>
   new RegExp(`name="${name}"[^>]*value="([^"]*)"`).exec(page)?.[1];
 

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textOf as text } from '../tools/page-text.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -42,7 +43,6 @@ const see = (url: string, cookies: Record<string, string> = owner.cookies) =>
   service.request({ method: 'GET', url, cookies });
 const post = (url: string, fields: Record<string, string>, cookies: Record<string, string> = owner.cookies) =>
   postForm(service, url, fields, { cookies });
-const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 /** The gap that was read short stops the build: the desk strikes it out, so that more can be read. */
 async function strikeShortGap(): Promise<void> {
   const { rows } = await service.database.asOwner(

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { textOf as text } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -30,7 +31,6 @@ const see = async (url: string, cookies: Record<string, string>) => {
   expect(htmlFaults(page.body)).toEqual([]);
   return page.body;
 };
-const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 const asksIn = (html: string) => [
   ...html.matchAll(/<span class="cell-asks">(?:<a href="([^"]*)">)?([^<]*)(?:<\/a>)?<\/span>/g),
 ];

@@ -11,6 +11,7 @@ import { CALL_STEPS } from '../../server/steps/index.ts';
 import type { PageAsked, PageSide } from '../../server/web/page-request.ts';
 import type { Page } from '../../server/web/pages/render.ts';
 import { createViews } from '../../views/engine.ts';
+import { asWritten } from './page-text.ts';
 
 /*
  * Every page of a call out of a record, rendered without a request or a database, so that many builds can be looked
@@ -79,7 +80,7 @@ const BREAKS =
 
 /** What a person reads, line by line; what stands in one sentence stands in one line. */
 export function linesOf(html: string): string[] {
-  return html
+  return asWritten(html)
     .replace(/<(script|style)\b[\s\S]*?<\/\1>/g, ' ')
     .replace(BREAKS, '\n')
     .replace(/<[^>]*>/g, ' ')

@@ -1,6 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { STEP_NAMES } from '../../shared/steps.ts';
+import { asWritten } from './page-text.ts';
 
 /*
  * Writes the text of every face of the demo call into a folder, a file for each: what a reader compares before and
@@ -21,7 +22,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 
 /** The words of a page, a line for each block; moments and ids left out, since they differ from run to run. */
 export function textOfPage(html: string): string {
-  return html
+  return asWritten(html)
     .replace(/<(script|style|template|defs)\b[\s\S]*?<\/\1>/g, '')
     .replace(
       /<\/?(p|div|li|tr|h[1-6]|section|article|dt|dd|caption|label|legend|button|summary|figcaption|text|title|desc|option)\b[^>]*>/g,

@@ -25,7 +25,7 @@ export const button: Part<'/parts/button'> = {
   purpose: 'Does one thing and says which, as a verb. One primary button on a step.',
   template: '/parts/button',
   examples: [
-    { title: 'Primary, with its key', data: { label: 'Keep reading', kind: 'primary', key: 'k' } },
+    { title: 'Primary, with its key', data: { label: 'Save reading', kind: 'primary', key: 'k' } },
     { title: 'Plain, with its key', data: { label: 'Ask for a light spring', key: 'a', type: 'button' } },
     { title: 'A link that looks like one', data: { label: 'Open the next step', href: '#button' } },
     { title: 'Danger', data: { label: 'Lift the stop', kind: 'danger', name: 'act', value: 'lift' } },

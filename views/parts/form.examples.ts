@@ -46,7 +46,7 @@ export const form: Part<'/parts/form'> = {
         key: 'demo-key',
         title: 'Valve lift',
         slots: [lift('form-lift', 'Valve lift'), lift('form-lash', 'Lash')],
-        buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+        buttons: [{ label: 'Save reading', kind: 'primary', key: 'k' }],
       },
     },
     {
@@ -67,7 +67,7 @@ export const form: Part<'/parts/form'> = {
           { legend: 'Valve lift', columns: true, slots: [lift('form-valve', 'At full lift')] },
         ],
         buttons: [
-          { label: 'Keep readings', kind: 'primary' },
+          { label: 'Save readings', kind: 'primary' },
           { label: 'Leave it', href: '#form' },
         ],
       },

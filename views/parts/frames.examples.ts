@@ -25,7 +25,7 @@ function example<Name extends ComponentName>(part: Part<Name>, index: number): C
 
 const keep: Component = {
   template: '/parts/button',
-  data: { label: 'Keep reading', kind: 'primary', key: 'k' },
+  data: { label: 'Save reading', kind: 'primary', key: 'k' },
 };
 const tape = { id: 'tape', lines: tapeLines };
 

@@ -107,7 +107,7 @@ export const tapeLine: Part<'/parts/tape-line'> = {
       data: {
         line: '–',
         kind: 'unsent',
-        text: 'Keep reading: Reading at full lift: .566',
+        text: 'Save reading: Reading at full lift: .566',
         who: 'Builder',
         ...at(47),
       },

@@ -24,17 +24,17 @@ export interface UnsentData {
 }
 
 const lobe: UnsentEntry = {
-  pressed: 'Keep reading',
+  pressed: 'Save reading',
   typed: 'Lobe lift 5 intake, pass 2; Reading at full lift: 3 turns 24',
   state: 'not sent yet, 10:41',
 };
 const valve: UnsentEntry = {
-  pressed: 'Keep reading',
+  pressed: 'Save reading',
   typed: 'Valve lift 5 intake, pass 1; Reading at full lift: .566',
   state: 'no answer yet, may have arrived, 10:42',
 };
 const refused: UnsentEntry = {
-  pressed: 'Keep reading',
+  pressed: 'Save reading',
   typed: 'Valve lift 5 intake, pass 2; Reading at full lift: five and a bit',
   state: 'not taken, 10:44',
   why: 'Reading at full lift can’t be read as a length.',

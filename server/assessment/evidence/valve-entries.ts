@@ -38,7 +38,8 @@ export function sheetEvidence(
   };
 }
 
-export function lashEvidence({ reading, moment, engine, nut, on, shim }: LoggedLash): LashEvidence {
+export function lashEvidence(logged: LoggedLash): LashEvidence {
+  const { reading, moment, engine, nut, on, entered, toldLater, shim } = logged;
   return {
     ...entryEvidence(reading),
     cylinder: reading.cylinder,
@@ -49,6 +50,8 @@ export function lashEvidence({ reading, moment, engine, nut, on, shim }: LoggedL
     engine,
     nut,
     day: on,
+    ...(entered === reading.seq ? {} : { entered }),
+    ...(toldLater ? { toldLater } : {}),
     ...defined({ shim: siIf(shim) }),
   };
 }

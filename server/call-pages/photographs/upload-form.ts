@@ -17,9 +17,9 @@ export function uploadForm(context: CallContext, rejected: RejectedForm | undefi
     name: NAME,
     action: `${context.base}/photographs`,
     labels: LABELS,
-    title: 'Keep a photograph',
+    title: 'Save a photograph',
     upload: true,
-    buttons: [{ kind: 'primary', label: 'Keep photograph' }],
+    buttons: [{ kind: 'primary', label: 'Save photograph' }],
     groups: (shown) => [
       {
         slots: [

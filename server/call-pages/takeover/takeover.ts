@@ -31,12 +31,13 @@ function cardsOf(whole: WholeCall): Page {
       title: `Take over call ${context.call.number}`,
       stop: stopFlag(context),
       cards: [
-        callerCard(context),
+        // The result first, then what is done about it; who called is looked up.
+        foundCard(whole),
+        nextCard(whole),
         missingCard(frame, context),
         ...notCoveredCard(context),
-        nextCard(whole),
         promisesCard(context),
-        foundCard(whole),
+        callerCard(context),
         rawCard(whole),
         marksCard(whole),
         ...swapsCard(whole),

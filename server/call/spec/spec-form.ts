@@ -126,7 +126,7 @@ export function specForm(of: SpecFormOf): PageForm {
       ),
     buttons: [
       {
-        label: of.bench && of.alone ? 'Keep and go on' : 'Keep as a new revision',
+        label: of.bench && of.alone ? 'Save and go on' : 'Save as a new revision',
         ...(of.alone ? { kind: 'primary', key: 'k' } : {}),
       },
     ],

@@ -51,6 +51,6 @@ export function computedForm(
           ? group
           : { ...group, fold: shown.faults.length > 0 ? ('open' as const) : ('shut' as const) },
       ),
-    buttons: [{ label: 'Compute and keep', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Compute and save', kind: 'primary', key: 'k' }],
   };
 }

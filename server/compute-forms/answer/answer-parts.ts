@@ -38,12 +38,18 @@ function columnsOf(
   );
 }
 
+/** Two in a row are the ends of an interval. */
+const ENDS = ['From', 'To'] as const;
+
 function tableOf(caption: string, about: string, item: Schema, rows: readonly unknown[]): TableData {
   const inner = bareSchema(item);
   const width = Math.max(1, ...rows.map((row) => (Array.isArray(row) ? row.length : 1)));
   const columns =
     inner instanceof z.ZodArray || inner instanceof z.ZodTuple
-      ? Array.from({ length: width }, (_, index) => ({ label: `${index}`, path: [String(index)] }))
+      ? Array.from({ length: width }, (_, index) => ({
+          label: width === 2 ? (ENDS[index] ?? '') : `Value ${index + 1}`,
+          path: [String(index)],
+        }))
       : columnsOf(inner);
   const wanted = columns.filter(
     ({ path }) => rows.length === 0 || rows.some((row) => at(row, path) !== undefined),
@@ -51,11 +57,11 @@ function tableOf(caption: string, about: string, item: Schema, rows: readonly un
   return {
     caption,
     columns: [
-      { label: 'Index' },
+      { label: 'No.' },
       ...wanted.map(({ label, path }) => ({ label, number: rows.every((row) => isFigure(at(row, path))) })),
     ],
     rows: rows.map((row, index) => ({
-      cells: [String(index), ...wanted.map(({ path }) => shownValue(at(row, path)))],
+      cells: [String(index + 1), ...wanted.map(({ path }) => shownValue(at(row, path)))],
     })),
     ...(about === '' ? {} : { note: `${about.charAt(0).toUpperCase()}${about.slice(1)}.` }),
     empty: 'None.',

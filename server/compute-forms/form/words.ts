@@ -1,7 +1,14 @@
 import { z } from 'zod';
 
+/** Names that letters alone do not put into words. */
+const IN_WORDS: Readonly<Record<string, string>> = {
+  interval95: '95 % interval',
+  index: 'Place in the list, from 0',
+};
+
 /** `lobeLift` as people write it: `Lobe lift`. */
 export function labelOf(key: string): string {
+  if (Object.hasOwn(IN_WORDS, key)) return IN_WORDS[key] ?? key;
   const spaced = key.replace(/([a-z0-9])([A-Z])/g, (_, before: string, after: string) => {
     return `${before} ${after.toLowerCase()}`;
   });

@@ -8,6 +8,7 @@ import type { Evidence } from './evidence.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
+import { besideMarks } from './marks/beside-sum.ts';
 import { nextOfMarks } from './marks/next-of-marks.ts';
 import { type Lacking, lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
@@ -68,7 +69,11 @@ function assessed(evidence: Evidence): Assessment {
   const told: Told = {
     notToRun: notToRunOf(evidence, parts),
     questions: questionsOf(evidence, parts),
-    headlines: inOrderOf(evidence.call.goal, whereTold(evidence, said.headlines), sheet.detail.swaps),
+    headlines: inOrderOf(
+      evidence.call.goal,
+      whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)),
+      sheet.detail.swaps,
+    ),
   };
   const next = nextOfAll(evidence, parts, told, needs, lacking);
   const whole: Assessment = {

@@ -4,6 +4,8 @@ import type { ValveGear } from '../../../shared/schemas/words.ts';
 export type AdjusterKind = 'stud' | 'pedestal' | 'shaft' | 'cam-rocker' | 'follower' | 'bucket' | 'not-known';
 
 interface AdjusterWords {
+  /** What moves where the setting lets go, as one word or two: `nut`. */
+  readonly part: string;
   /** What holds the setting, as things to look at. */
   readonly lock: string;
   /** What wears between cam and stem, as things to look at. */
@@ -18,12 +20,14 @@ interface AdjusterWords {
 
 const PUSHROD = 'the stem’s tip, the roller, both ends of the pushrod and the cup';
 const SCREW: Omit<AdjusterWords, 'wears'> = {
+  part: 'lock nut',
   lock: 'the adjusting screw and its lock nut',
   line: 'lock nut and screw',
   letGo: 'look at the lock nut, both threads, and whether the nut was used before.',
   mend: 'Look at the screw’s thread and its lock nut, fit a new nut, and see that it holds.',
 };
 const NEUTRAL: Omit<AdjusterWords, 'wears'> = {
+  part: 'adjuster’s lock',
   lock: 'the adjuster and its lock',
   line: 'the adjuster and what it sits in',
   letGo: 'look at the adjuster’s lock and threads, and whether a lock was used again.',
@@ -33,6 +37,7 @@ const NEUTRAL: Omit<AdjusterWords, 'wears'> = {
 /** Source: how each mounting is made, general knowledge from memory, no published source. */
 export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   stud: {
+    part: 'nut',
     lock: 'nut and stud',
     wears: PUSHROD,
     line: 'nut and stud',
@@ -41,6 +46,7 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
     mend: 'Look at the stud’s top and thread, fit a new nut, and see that it holds.',
   },
   pedestal: {
+    part: 'bolt',
     lock: 'the pedestal and its bolt',
     wears: PUSHROD,
     line: 'the bolt and its pedestal',
@@ -51,10 +57,16 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   'cam-rocker': { ...SCREW, wears: 'the stem’s tip, the rocker’s pad or roller, and the lobe' },
   follower: {
     ...NEUTRAL,
+    part: 'pivot',
     lock: 'the follower and its pivot',
     wears: 'the stem’s tip, the follower’s pad or roller, and the lobe',
   },
-  bucket: { ...NEUTRAL, lock: 'the shim', wears: 'the bucket’s face, the stem’s tip and the lobe' },
+  bucket: {
+    ...NEUTRAL,
+    part: 'shim',
+    lock: 'the shim',
+    wears: 'the bucket’s face, the stem’s tip and the lobe',
+  },
   'not-known': { ...NEUTRAL, wears: 'the stem’s tip, and the parts between it and the cam' },
 };
 
@@ -67,6 +79,16 @@ export function adjusterKind(engine: {
   if (gear === 'finger-follower') return 'follower';
   return gear === 'pushrod' ? mounting : gear;
 }
+
+const STATES = {
+  'not-looked': 'not looked at',
+  held: 'had not moved',
+  moved: 'had moved',
+} as const;
+
+/** What the log says of it: `nut had not moved`. */
+export const partSaid = (kind: AdjusterKind, state: keyof typeof STATES): string =>
+  `${ADJUSTER_WORDS[kind].part} ${STATES[state]}`;
 
 const ENDS = 'the stem’s tip and both ends of the pushrod';
 /** Photographed as it stands, before anything is touched. */

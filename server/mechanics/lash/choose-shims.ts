@@ -25,9 +25,12 @@ interface Candidate {
 const WITHOUT = 10;
 /** As many valves as can be come near enough before any other comes nearer without: more than all gaps together [m]. */
 const MISSES = 0.1;
-/** A shim that is there goes before one that is fetched, one that stays before one that moves; less than any tool reads [m]. */
-const FETCHED = 2e-6;
-const MOVED = 1e-6;
+/**
+ * Of ways as good the one with the least work: a shim that stays costs nothing, one from another valve one move, one out
+ * of stock two. All of it together is less than any tool reads [m].
+ */
+const FROM_ANOTHER_VALVE = 1e-6;
+const OUT_OF_STOCK = 2 * FROM_ANOTHER_VALVE;
 const OF_THE_REST = 1e-3;
 
 const lashWith = ({ fitted, found }: ShimWanted, shim: number): number => fitted + found - shim;
@@ -37,9 +40,9 @@ function costOf(valve: ShimWanted, index: number, { shim, owner }: Candidate, wi
   // A shim that takes up all of the gap holds the valve off its seat.
   if (lash <= EQUAL && Math.abs(lash - valve.wanted) > EQUAL) return WITHOUT;
   const off = Math.abs(lash - valve.wanted);
-  const moved = owner === undefined ? FETCHED : owner === index ? 0 : MOVED;
+  const work = owner === undefined ? OUT_OF_STOCK : owner === index ? 0 : FROM_ANOTHER_VALVE;
   const misses = off > within + EQUAL ? MISSES : 0;
-  return misses + Math.max(0, off - within) + OF_THE_REST * off + moved;
+  return misses + Math.max(0, off - within) + OF_THE_REST * off + work;
 }
 
 /**
@@ -47,8 +50,7 @@ function costOf(valve: ShimWanted, index: number, { shim, owner }: Candidate, wi
  * to what is wanted as the shims allow together: first as many as can be within what is left as it is, then the rest.
  *
  * Equation: lash with shim s = fitted + found − s; fewest with |lash − wanted| > within, then
- * least Σ max(0, |lash − wanted| − within), then fewest fetched, then
- * fewest moved
+ * least Σ max(0, |lash − wanted| − within), then least work: moves from valve to valve + 2 · shims out of stock
  *
  * @param valves [m] fitted, found and wanted of each
  * @param stock [m] shims in stock, each there once; twice in the list for two

@@ -15,7 +15,7 @@ const NOSE =
   'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against the others.';
 
 function askedOf(nut: LashGrowth['nut'], kind: AdjusterKind): { ask: string; test: string } {
-  const { wears, line, letGo } = ADJUSTER_WORDS[kind];
+  const { part, wears, line, letGo } = ADJUSTER_WORDS[kind];
   switch (nut) {
     case 'moved':
       return {
@@ -29,7 +29,7 @@ function askedOf(nut: LashGrowth['nut'], kind: AdjusterKind): { ask: string; tes
       };
     case 'not-looked':
       return {
-        ask: kind === 'stud' ? 'Did the nut move?' : 'Did the lock of the adjuster move?',
+        ask: `Did the ${part} move?`,
         test: `before it is touched, draw a line over ${line}. Moved: the lock. Held and the gap grew: wear on this valve. ${NOSE}`,
       };
   }

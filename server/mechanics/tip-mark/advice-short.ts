@@ -84,7 +84,10 @@ export function adviceInShort(
         ? 'No length mends that: bring the rocker over the stem by the spacers on its shaft, and ink again.'
         : 'No length mends that: line up the guide plate or the stud, and ink again.',
     );
-  if (narrow) return todo('No roller sweeps so little at this lift: ink the whole tip, and do it again.');
+  if (narrow)
+    return todo(
+      `No ${context.follower === true ? 'follower' : 'roller'} sweeps so little at this lift: ink the whole tip, and do it again.`,
+    );
   if (context.mounting === undefined)
     return todo('Say how the rockers are mounted: that decides what is changed.');
   return advice === undefined ? undefined : adviceSaid(advice, mark, context);

@@ -35,7 +35,7 @@ export function followerQuestions(mark: Mark, context: MarkContext): MarkQuestio
       ask: 'Do pivot and valve tip stand at the heights that the follower is made for?',
       size: wide
         ? `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed.`
-        : `Toward the ${mark.side === 'valley' ? 'valley' : 'exhaust side'}: no pushrod is there to change.`,
+        : `${mark.side === 'valley' ? 'Toward' : 'Away from'} the pivot: no length is set on a follower, the heights carry the mark.`,
       test: HEIGHTS,
     },
   ];
@@ -46,7 +46,7 @@ export function followerInShort(mark: Mark, context: MarkContext): ShortAdvice {
   if (mark.side === 'sideways') return { said: `No height mends that: ${SQUARE}`, todo: true };
   return followerQuestions(mark, context).length === 0
     ? { said: 'The heights of pivot and valve tip may stay.', todo: false }
-    : { said: `No pushrod is there to change: ${HEIGHTS}`, todo: true };
+    : { said: `Nothing is set by a length: ${HEIGHTS}`, todo: true };
 }
 
 /** What to do next about it. */

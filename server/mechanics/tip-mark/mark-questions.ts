@@ -44,13 +44,13 @@ function edgeQuestion({ width, off = 0 }: Mark, { stem }: MarkContext): MarkQues
   ];
 }
 
-function narrowQuestion({ width }: Mark, leastSweep: number): MarkQuestion[] {
+function narrowQuestion({ width }: Mark, leastSweep: number, follower = false): MarkQuestion[] {
   if (width >= leastSweep - EQUAL) return [];
   return [
     {
       code: 'mark-narrower-than-least',
       ask: 'Was the whole tip inked, and turned two whole turns?',
-      size: `The mark is ${said(width)}; a roller on this arm can’t sweep less than ${said(leastSweep)} at this lift.`,
+      size: `The mark is ${said(width)}; ${follower ? 'this follower' : 'a roller on this arm'} can’t sweep less than ${said(leastSweep)} at this lift.`,
       test: 'ink it again all over, two whole turns; and read arm and lift again.',
     },
   ];
@@ -170,7 +170,7 @@ export function markQuestions(marks: readonly Mark[], context: MarkContext): Mar
   return [
     ...edgeQuestion(mark, context),
     ...(context.follower === true ? [] : sidewaysQuestion(mark, context)),
-    ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep)),
+    ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep, context.follower)),
     ...(context.follower === true ? followerQuestions(mark, context) : adviceQuestion(marks, mark, context)),
   ];
 }

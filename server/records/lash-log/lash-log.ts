@@ -24,6 +24,10 @@ export interface LoggedLash {
   readonly nut: keyof typeof NUT_STATES;
   /** The day it is of, `2026-03-14`. */
   readonly on: string;
+  /** Its number as it was first entered: one that was put right keeps its place in the log. */
+  readonly entered: number;
+  /** It was entered on another day than the one it is of. */
+  readonly toldLater: boolean;
   readonly doneBy: string;
   /** The shim that was in with that gap. */
   readonly shim: Entered | undefined;
@@ -117,7 +121,10 @@ export async function keepLash(
       )
       .execute();
     const reading = shown(SHEET_READINGS, row);
-    return { reading, engine, moment, nut, on: readOn === '' ? dayOf(reading) : readOn, doneBy, shim };
+    return {
+      ...{ reading, engine, moment, nut, doneBy, shim },
+      ...daysOf(reading, readOn === '' ? null : readOn),
+    };
   });
 }
 
@@ -129,6 +136,15 @@ function shimOf(row: Selectable<LashLogTable>): Entered | undefined {
 }
 
 const dayOf = ({ at }: SheetReading): string => at.toISOString().slice(0, 10);
+
+/** Which day a line is of, and when it was entered. */
+function daysOf(
+  first: SheetReading,
+  readOn: string | null,
+): Pick<LoggedLash, 'on' | 'entered' | 'toldLater'> {
+  const day = dayOf(first);
+  return { on: readOn ?? day, entered: first.seq, toldLater: readOn !== null && readOn < day };
+}
 
 /** The first reading of a chain of corrections: the one that the log's words go with. */
 function firstOf(reading: SheetReading, byId: ReadonlyMap<string, SheetReading>): SheetReading {
@@ -155,12 +171,12 @@ export function toLashLines(
         engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
         moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
         nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
-        on: row?.read_on ?? dayOf(first),
+        ...daysOf(first, row?.read_on ?? null),
         doneBy: row?.done_by ?? '',
         shim: row === undefined ? undefined : shimOf(row),
       };
     })
-    .sort((a, b) => (a.on === b.on ? a.reading.seq - b.reading.seq : a.on < b.on ? -1 : 1));
+    .sort((a, b) => (a.on === b.on ? a.entered - b.entered : a.on < b.on ? -1 : 1));
 }
 
 /** The lines that stand and are of the arms that are on, oldest day first. */

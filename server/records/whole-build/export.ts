@@ -21,7 +21,7 @@ export const exportView = z
     ...shapeOf(RECORD_PARTS),
     lashLog: told(
       lashLineView,
-      'lash of each valve by day: hot or cold, found or set, whether the nut had moved',
+      'lash of each valve by day: hot or cold, found or set, whether the adjuster had moved',
     ),
     events: told(eventView, 'the record line by line, the figures kept of a ratio’s consequences among it'),
   })

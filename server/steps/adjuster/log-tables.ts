@@ -3,6 +3,7 @@ import { formatFigure, formatQuantity } from '../../../shared/quantities/format.
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { standingLines } from './lash-text.ts';
@@ -25,8 +26,6 @@ function gapText({ reading }: LoggedLash['reading']): string {
   return `${from} to ${formatQuantity({ value: high, unit }, { places: 3 })}`;
 }
 
-const NUT = { 'not-looked': 'nut not looked at', held: 'nut had not moved', moved: 'nut had moved' } as const;
-
 function lineCells(context: CallContext, line: LoggedLash): (string | TableCell)[] {
   const { reading, engine, moment, nut, on, doneBy } = line;
   const by = doneBy === '' ? reading.by : `${doneBy}; entered by ${reading.by}`;
@@ -34,7 +33,7 @@ function lineCells(context: CallContext, line: LoggedLash): (string | TableCell)
   return [
     valveName(reading),
     { text: on, why: by },
-    { text: how, why: NUT[nut] },
+    { text: how, why: partSaid(context.assessment.details.lash.adjuster, nut) },
     { text: gapText(reading), href: `${context.base}/sheet/readings/${reading.id}` },
   ];
 }

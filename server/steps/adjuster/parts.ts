@@ -39,7 +39,7 @@ const lash: WorkedPart<AdjusterData> = {
   name: 'lash',
   title: 'Lash log',
   words: {
-    say: 'Did the nut or its lock move? What is the gap, hot or cold, and what was it last set to, when and by whom?',
+    say: 'Did the adjuster or its lock move? What is the gap, hot or cold, and what was it last set to, when and by whom?',
     how: 'Look at the adjuster before you touch it. On the base circle, feeler between roller and stem. Say hot or cold.',
   },
   turns: true,

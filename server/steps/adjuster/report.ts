@@ -3,6 +3,8 @@ import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { questionsNamed, questionTexts } from '../../call/question-form.ts';
 import { filledColumns, listComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import { upperFirst } from '../../mechanics/assessment/common/said.ts';
+import { ADJUSTER_WORDS, type AdjusterKind } from '../../mechanics/lash/adjuster-words.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { tableComponent } from '../../web/components.ts';
 import { lashText, standingLines } from './lash-text.ts';
@@ -11,10 +13,15 @@ import { shimSentences, shimsTable } from './shims-part.ts';
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;
 
-function logComponent(lines: readonly LoggedLash[]): Component {
+function logComponent(lines: readonly LoggedLash[], adjuster: AdjusterKind): Component {
   const data: TableData = {
     caption: 'Lash log, oldest first',
-    columns: [{ label: 'Day' }, { label: 'Lash' }, { label: 'Nut' }, { label: 'Who' }],
+    columns: [
+      { label: 'Day' },
+      { label: 'Lash' },
+      { label: upperFirst(ADJUSTER_WORDS[adjuster].part) },
+      { label: 'Who' },
+    ],
     rows: lines.map((line) => ({
       cells: [line.on, lashText(line), NUT[line.nut], line.doneBy || line.reading.by],
     })),
@@ -37,7 +44,10 @@ function logSection(context: CallContext): Component[] {
     ({ step }) => step !== 'sheet',
   );
   return [
-    sectionComponent('Lash log', [logComponent(lines), ...saidComponents('It asks', questionTexts(raised))]),
+    sectionComponent('Lash log', [
+      logComponent(lines, context.assessment.details.lash.adjuster),
+      ...saidComponents('It asks', questionTexts(raised)),
+    ]),
   ];
 }
 
@@ -51,7 +61,6 @@ function settingSection({ call, assessment }: CallContext): Component[] {
   ];
 }
 
-/** The lash log with what it raises, and the order that valves are set in. */
 /** The shims of a bucket engine, each valve in its sentence, with the table. */
 function shimSection(context: CallContext): Component[] {
   const table = shimsTable(context);
@@ -65,6 +74,7 @@ function shimSection(context: CallContext): Component[] {
       ];
 }
 
+/** The lash log with what it raises, and the order that valves are set in. */
 export const lashReport = (context: CallContext): Component[] => [
   ...shimSection(context),
   ...logSection(context),

@@ -5,6 +5,7 @@ import { isStopped } from '../../call/under-stop.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
 import { workingTold } from '../../call/worked/told.ts';
+import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { lashText, standingLines } from './lash-text.ts';
@@ -15,11 +16,8 @@ import { turnAsked } from './turn-asked.ts';
 const COMPUTATIONS = ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'];
 
 /** What its lock did: whoever takes the call over has to know it. */
-const NUT_SAID: Readonly<Record<LoggedLash['nut'], string>> = {
-  'not-looked': '',
-  held: ', the lock had held',
-  moved: ', the lock had moved',
-};
+const nutSaid = ({ assessment }: CallContext, { nut }: LoggedLash): string =>
+  nut === 'not-looked' ? '' : `, the ${partSaid(assessment.details.lash.adjuster, nut)}`;
 
 /** The answer as it is read out, with the turn itself; not while nobody turns it. */
 function workedOut(context: CallContext, computations: WorkedData['computations'], working: Working): string {
@@ -45,7 +43,7 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
           {
             card: 'raw' as const,
             label: 'Lash log:',
-            text: logged.map((line) => `${line.on} ${lashText(line)}${NUT_SAID[line.nut]}`).join('; '),
+            text: logged.map((line) => `${line.on} ${lashText(line)}${nutSaid(context, line)}`).join('; '),
           },
         ]),
     set === undefined
@@ -53,7 +51,7 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
       : {
           card: 'of-goal',
           label: 'Last setting:',
-          text: `${lashText(set)}${NUT_SAID[set.nut]}`,
+          text: `${lashText(set)}${nutSaid(context, set)}`,
           note: `${set.on}, ${set.doneBy || set.reading.by}`,
         },
     ...shimSentences(context).map((text): TakeoverItem => ({ card: 'of-goal', label: 'Shim:', text })),

@@ -1,7 +1,7 @@
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import { valveSaid } from '../../../shared/schemas/words.ts';
+import { type ValveGear, valveSaid } from '../../../shared/schemas/words.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type DrawnMark, tipMarks } from '../../drawings/tip-mark.ts';
 import type { TipMarkEvidence } from '../../mechanics/assessment/evidence.ts';
@@ -17,33 +17,55 @@ const inches = (si: number): number => fromSi(si, 'in').value;
 export const inchText = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
 const figure = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 3 });
 
-/** `.030 valley` */
-export const placeText = ({ side, off }: Pick<TipMarkEvidence, 'side' | 'off'>): string =>
-  off === undefined ? side : `${figure(off)} ${side}`;
+const OF_FOLLOWER = {
+  centred: 'centred',
+  valley: 'to pivot',
+  exhaust: 'off pivot',
+  sideways: 'sideways',
+} as const;
 
-function drawn(mark: TipMarkEvidence): DrawnMark {
+/** `.030 valley`; of a follower `.030 to pivot` */
+export function placeText(
+  { side, off }: Pick<TipMarkEvidence, 'side' | 'off'>,
+  gear: ValveGear | undefined,
+): string {
+  const word = gear === 'finger-follower' ? OF_FOLLOWER[side] : side;
+  return off === undefined ? word : `${figure(off)} ${word}`;
+}
+
+function drawn(mark: TipMarkEvidence, gear: ValveGear | undefined): DrawnMark {
   const off = inches(mark.off ?? 0);
   return {
-    name: mark.pushrod === undefined ? 'no length said' : figure(mark.pushrod),
+    name:
+      gear === 'finger-follower'
+        ? `line ${mark.line}`
+        : mark.pushrod === undefined
+          ? 'no length said'
+          : figure(mark.pushrod),
     width: inches(mark.width),
     off: mark.side === 'exhaust' ? off : mark.side === 'valley' ? -off : 0,
     sideways: mark.side === 'sideways',
-    where: placeText(mark),
+    where: placeText(mark, gear),
   };
 }
 
 const lengthOf = ({ pushrod }: TipMarkEvidence): number => pushrod ?? Number.POSITIVE_INFINITY;
 
 /** The best marks of a valve side by side, by the length of their pushrods, to the scale of its stem. */
-export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: MarkedValveDetail): Drawing {
+export function marksDrawing(
+  { cylinder, valve, marks, least, lookAgainOver }: MarkedValveDetail,
+  gear: ValveGear | undefined,
+): Drawing {
+  const follower = gear === 'finger-follower';
   const stem = marks.findLast((mark) => mark.stem !== undefined)?.stem;
   const shown = marks.slice(-MOST).toSorted((a, b) => lengthOf(a) - lengthOf(b) || a.line - b.line);
   return tipMarks(
     {
-      title: `Marks on ${cylinder} ${valveSaid(valve)}, by pushrod length`,
+      title: `Marks on ${cylinder} ${valveSaid(valve)}${follower ? '' : ', by pushrod length'}`,
+      follower,
       stem: stem === undefined ? COMMON_STEM : inches(stem),
       stemKnown: stem !== undefined,
-      marks: shown.map(drawn),
+      marks: shown.map((mark) => drawn(mark, gear)),
       ...(least.value === undefined || lookAgainOver === undefined
         ? {}
         : { least: { width: inches(least.value), most: inches(lookAgainOver) } }),

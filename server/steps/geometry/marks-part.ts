@@ -6,7 +6,7 @@ import { stepHeadlines } from '../../call/headline.ts';
 import { questionCards, questionsNamed } from '../../call/question-form.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
-import { tipMarkAsked } from '../../drawings/tip-mark.ts';
+import { tipMarkAsked } from '../../drawings/tip-mark-asked.ts';
 import { keyOf, valveSubject } from '../../mechanics/assessment/common/said.ts';
 import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.ts';
 import { drawingComponent, noticeComponent, tableComponent } from '../../web/components.ts';
@@ -39,6 +39,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
     context,
     record.tipMarks.findLast(({ struck }) => !struck),
   );
+  const { gear } = assessment.details.gear;
   const stopped = isStopped(context);
   const valves = assessment.details.marks.valves.toSorted((a, b) => newestLine(b) - newestLine(a));
   const cards = questionCards(
@@ -56,11 +57,15 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
     slots: arrangedComponents({
       begun: newest !== undefined,
       entry: [formComponent(form, rejected)],
-      drawings: [drawingComponent(tipMarkAsked('asked-mark', { inked: stopped }))],
+      drawings: [
+        drawingComponent(
+          tipMarkAsked('asked-mark', { inked: stopped, follower: gear === 'finger-follower' }),
+        ),
+      ],
       top:
         newest === undefined ? [] : [...headlineOf(context, newest), ...cardsOf(newest), ...adviceOf(newest)],
       rest: [
-        ...(newest === undefined ? [] : [drawingComponent(marksDrawing(newest))]),
+        ...(newest === undefined ? [] : [drawingComponent(marksDrawing(newest, gear))]),
         foldComponent('least', 'Least sweep of this lift, and why the width comes first', [
           ...leastComponents(context),
           widthFirst,
@@ -69,7 +74,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
           ...headlineOf(context, valve),
           ...cardsOf(valve),
           ...adviceOf(valve),
-          drawingComponent(marksDrawing(valve)),
+          drawingComponent(marksDrawing(valve, gear)),
         ]),
         tableComponent(marksTable(context)),
       ],

@@ -2,6 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
+import type { ValveGear } from '../../../shared/schemas/words.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
@@ -22,19 +23,25 @@ function markCell(context: CallContext, mark: TipMark): TableCell {
   };
 }
 
-const placeOf = ({ side, off }: TipMark): string => {
+const placeOf = ({ side, off }: TipMark, gear: ValveGear): string => {
   const si = siIf(off);
-  return placeText({ side, ...defined({ off: si }) });
+  return placeText({ side, ...defined({ off: si }) }, gear);
 };
+
+/** What it was made with; of a follower there is no such thing. */
+const madeWith = ({ pushrod, shims }: TipMark): string =>
+  asEntered(pushrod?.readAs ?? (shims === undefined ? 'not said' : `${shims.readAs} of shims`));
 
 /** Every mark that was entered, each with the way to put it right. */
 export function marksTable(context: CallContext): TableData {
+  const { gear } = context.assessment.details.gear;
+  const follower = gear === 'finger-follower';
   const stopped = context.assessment.stop.length > 0;
   return {
     caption: 'Marks kept',
     columns: [
       { label: 'Valve' },
-      { label: 'Pushrod or shims', number: true },
+      ...(follower ? [] : [{ label: 'Pushrod or shims', number: true }]),
       { label: 'Width', number: true },
       { label: 'Where' },
       { label: 'How, who, when' },
@@ -42,11 +49,9 @@ export function marksTable(context: CallContext): TableData {
     rows: context.record.tipMarks.toReversed().map((mark) => ({
       cells: [
         `${mark.cylinder} ${mark.valve}`,
-        asEntered(
-          mark.pushrod?.readAs ?? (mark.shims === undefined ? 'not said' : `${mark.shims.readAs} of shims`),
-        ),
+        ...(follower ? [] : [madeWith(mark)]),
         markCell(context, mark),
-        placeOf(mark),
+        placeOf(mark, gear),
         foundCell(mark),
       ],
     })),

@@ -21,7 +21,7 @@ const marks: WorkedPart<GeometryData> = {
   name: 'marks',
   title: 'Mark on the stem’s end',
   words: {
-    say: 'Is it sideways or along the rocker? How wide is it? Then, where does its middle sit: toward the valley or the exhaust side? Fresh ink, or found after running?',
+    say: 'Is it sideways or in line? How wide is it? Then, where does its middle sit: centred, or toward which side? Fresh ink, or found after running?',
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where its middle sits.',
   },
   turns: true,

@@ -1,4 +1,5 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { markSaidOf } from '../../../shared/schemas/tip-mark.ts';
 import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -10,7 +11,8 @@ import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { questionsOf } from './marks-part.ts';
 
-function marksComponents({ record }: CallContext): Component[] {
+function marksComponents(context: CallContext): Component[] {
+  const { record } = context;
   const marks = stillStanding(record.tipMarks);
   if (marks.length === 0) return [];
   const data: TableData = {
@@ -19,7 +21,7 @@ function marksComponents({ record }: CallContext): Component[] {
     rows: marks.map((mark) => ({
       cells: [
         `${mark.cylinder} ${VALVES[mark.valve].toLowerCase()}`,
-        asEntered(mark.readAs),
+        asEntered(markSaidOf(mark.readAs, context.assessment.details.gear.gear)),
         asEntered(mark.pushrod?.readAs ?? mark.shims?.readAs ?? ''),
         `line ${mark.seq}, ${mark.by}, ${momentText(mark.at)}`,
       ],

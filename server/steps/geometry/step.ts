@@ -21,7 +21,7 @@ export const geometryStep = defineStep({
   words: {
     title: 'Look at the tip mark',
     link: 'Tip mark and geometry',
-    say: 'How wide is the mark, and where does it sit: toward the valley or the exhaust side?',
+    say: 'How wide is the mark, and where does it sit: centred, or toward which side?',
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where it sits. Width first: a centred wide mark is still wrong.',
     turns: true,
   },

@@ -1,3 +1,4 @@
+import { markSaidOf } from '../../../shared/schemas/tip-mark.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
@@ -27,7 +28,7 @@ export function markItems(context: CallContext, { workings, computations }: Work
         label: `Tip mark ${valveName(valve)}:`,
         text: valve.marks
           .toSorted((a, b) => a.line - b.line)
-          .map(({ readAs }) => readAs)
+          .map(({ readAs }) => markSaidOf(readAs, context.assessment.details.gear.gear))
           .join('; '),
       }),
     ),

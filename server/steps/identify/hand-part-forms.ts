@@ -44,5 +44,5 @@ export const namePartForm = (context: CallContext, { detail }: PartSeen): PageFo
   ...(detail.about.partId === undefined ? {} : { hidden: { partId: detail.about.partId } }),
   initial: defined({ name: detail.about.name, armId: detail.arm?.armId }),
   groups: (shown) => [{ slots: fields(context, shown) }],
-  buttons: [{ label: 'Keep the name', kind: 'plain' }],
+  buttons: [{ label: 'Save the name', kind: 'plain' }],
 });

@@ -97,7 +97,7 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
             ],
       },
     ],
-    buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save reading', kind: 'primary', key: 'k' }],
   };
 }
 
@@ -128,7 +128,7 @@ export function marksForm(context: CallContext, seen: PartSeen): PageForm {
     hidden: ofPart(seen),
     labels: Object.fromEntries(kinds.map((kind) => [`${kind}.mark`, PART_MARKS[kind]])),
     groups: (shown) => kinds.map((kind) => markGroup(shown, kind)),
-    buttons: [{ label: 'Keep these marks', kind: 'plain' }],
+    buttons: [{ label: 'Save these marks', kind: 'plain' }],
   };
 }
 

@@ -12,7 +12,7 @@ export const noiseStep = defineStep({
   words: {
     title: 'Find out what may have caused it',
     link: 'Noise and failure',
-    say: 'Shut it off first. What do you hear or see, and did the nut or its lock move?',
+    say: 'Shut it off first. What do you hear or see, and did the adjuster or its lock move?',
     how: 'Leave it shut off. Look before anything is touched: the adjuster can be judged as it stands.',
     turns: false,
   },

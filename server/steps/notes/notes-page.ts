@@ -38,7 +38,7 @@ function noteForm(context: CallContext): PageForm {
   return {
     name: 'note',
     action: `${context.base}/notes`,
-    title: desk ? 'Keep a note, advice or a promise' : 'Add a note',
+    title: desk ? 'Save a note, advice or a promise' : 'Add a note',
     labels: LABELS,
     initial: { kind: 'note', ...(desk ? { restsOn: figuresOf(context) } : {}) },
     ...(desk ? {} : { hidden: { kind: 'note' } }),
@@ -59,7 +59,7 @@ function noteForm(context: CallContext): PageForm {
           : [areaField(shown, 'body', LABELS.body, { rows: 3 })],
       },
     ],
-    buttons: [{ label: 'Keep it', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save it', kind: 'primary', key: 'k' }],
   };
 }
 

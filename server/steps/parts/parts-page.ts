@@ -49,7 +49,7 @@ function armForm(context: CallContext): PageForm {
         ],
       },
     ],
-    buttons: [{ label: 'Keep this arm', kind: context.arms.length === 0 ? 'primary' : 'plain' }],
+    buttons: [{ label: 'Save this arm', kind: context.arms.length === 0 ? 'primary' : 'plain' }],
   };
 }
 
@@ -81,7 +81,7 @@ function placeForm(context: CallContext): PageForm {
         ],
       },
     ],
-    buttons: [{ label: 'Keep this place', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save this place', kind: 'primary', key: 'k' }],
   };
 }
 

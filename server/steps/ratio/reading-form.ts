@@ -95,7 +95,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
   return {
     name: 'reading',
     action: `${context.base}/readings`,
-    title: 'Keep a pass',
+    title: 'Save a pass',
     labels: READING_LABELS,
     schema: newReading,
     hidden: { setUpId: setUp.id },
@@ -152,6 +152,6 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
         ],
       },
     ],
-    buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save reading', kind: 'primary', key: 'k' }],
   };
 }

@@ -89,7 +89,7 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
       },
       howGroup(context, shown, armField(context, shown)),
     ],
-    buttons: [{ label: 'Keep this valve', ...(bench ? { kind: 'primary', key: 'k' } : {}) }],
+    buttons: [{ label: 'Save this valve', ...(bench ? { kind: 'primary', key: 'k' } : {}) }],
   };
 }
 
@@ -122,7 +122,7 @@ export function pasteForm(context: CallContext, order: Order, looked: boolean): 
     buttons: [
       { label: 'Look at the rows', name: 'act', value: 'look', ...(looked ? {} : { key: 'v' }) },
       ...(looked
-        ? [{ label: 'Keep all of them', name: 'act', value: 'keep', kind: 'primary' as const }]
+        ? [{ label: 'Save all of them', name: 'act', value: 'keep', kind: 'primary' as const }]
         : []),
     ],
   };

@@ -89,6 +89,6 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
       },
       howGroup(context, shown, [], { folded: true }),
     ],
-    buttons: [{ label: 'Keep what was typed in', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save what was typed in', kind: 'primary', key: 'k' }],
   };
 }

@@ -35,7 +35,7 @@ export function triagePage(context: CallContext, rejected: RejectedForm | undefi
         ],
       },
     ],
-    buttons: [{ label: 'Keep this answer', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save this answer', kind: 'primary', key: 'k' }],
   };
   return {
     forms: [form, ...cards.forms],

@@ -104,7 +104,7 @@ it('the page asks how much lash was left in, and the builder answers on the phon
   await asked.locator('summary', { hasText: 'Add what was said' }).click();
   await asked.getByLabel('In plain words').fill('set with the feeler, never taken out');
   await call.picture(bench, 'lift-is-short-2-phone-question');
-  await asked.getByRole('button', { name: 'Keep the answer' }).click();
+  await asked.getByRole('button', { name: 'Save the answer' }).click();
   await expect
     .poll(() => desk.locator('.tape').textContent())
     .toContain('Left in, “set with the feeler, never taken out”, .012 in, to: How much lash was left in?');

@@ -62,7 +62,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     await asked.getByLabel('Yes, the card’s .012 in').check();
     await asked.locator('summary', { hasText: 'Add what was said' }).click();
     await asked.getByLabel('In plain words').fill('the feeler was never taken out');
-    await bench.at('.call-pair').press('Keep the answer');
+    await bench.at('.call-pair').press('Save the answer');
     await desk.press(/^Ratio on the engine/);
     expect(await desk.page.locator('.tape').textContent()).toContain(
       'Yes, as on the card, “the feeler was never taken out”, .012 in, to: How much lash was left in?',

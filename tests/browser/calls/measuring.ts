@@ -16,11 +16,11 @@ export async function recordArm(
   await desk.press(/^Rocker arms/);
   await desk.fill('Name of this arm on the call', arm.name);
   await desk.fill('What looks like a ratio on it', arm.stamp);
-  await desk.press(/^Keep this arm/);
+  await desk.press(/^Save this arm/);
   await desk.fill('Cylinder', '1');
-  await desk.press(/^Keep this place/);
+  await desk.press(/^Save this place/);
   await desk.fill('Ratio the rockers are sold as', arm.sold);
-  await desk.press(/^Keep as a new revision/);
+  await desk.press(/^Save as a new revision/);
 }
 
 export async function readCard(
@@ -32,7 +32,7 @@ export async function readCard(
   await desk.fill('Lobe lift, intake', card.intake);
   await desk.fill('Lobe lift, exhaust', card.exhaust);
   if (card.lash !== undefined) await desk.fill('Lash on the card, intake', card.lash);
-  await desk.press(/^Keep as a new revision/);
+  await desk.press(/^Save as a new revision/);
 }
 
 /** Method before the first reading: one page at the desk. */
@@ -52,6 +52,6 @@ export async function read(hand: Hand, ...passes: string[]): Promise<void> {
   for (const pass of passes) {
     await hand.fill('Reading at full lift', pass);
     await hand.fill('Hand back on the base circle at', '0');
-    await hand.press(/^Keep reading/);
+    await hand.press(/^Save reading/);
   }
 }

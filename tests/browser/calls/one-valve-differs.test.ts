@@ -28,11 +28,11 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
 
   async function recordArm(name: string, cylinder: string): Promise<void> {
     await desk.at('form#arm').fill('Name of this arm on the call', name);
-    await desk.at('form#arm').press(/^Keep this arm/);
+    await desk.at('form#arm').press(/^Save this arm/);
     const place = desk.at('form#place');
     await place.select('Which arm', name);
     await place.fill('Cylinder', cylinder);
-    await place.press(/^Keep this place/);
+    await place.press(/^Save this place/);
   }
 
   it('the desk opens the call and puts the two arms on record, with the valves they sit on', async () => {
@@ -55,7 +55,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
     await paste.select('Spring on the valve', 'Light checking spring');
     await paste.select('Lifter', 'Solid lifter');
     await paste.press(/^Look at the rows/);
-    await desk.press(/^Keep all of them/);
+    await desk.press(/^Save all of them/);
     await call.picture(desk.page, `one-valve ${mode.name} desk`);
   });
 
@@ -78,7 +78,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
       await place.select('Which arm', arm);
       await place.fill('Cylinder', cylinder);
       await place.fill('Why it sits there now', 'swap test');
-      await place.press(/^Keep this place/);
+      await place.press(/^Save this place/);
     }
     for (const [cylinder, lift] of [
       ['4', '.525'],
@@ -89,7 +89,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
       await valve.fill('Cylinder', cylinder);
       await valve.select('Valve', 'Intake');
       await valve.fill('Valve lift', lift);
-      await valve.press(/^Keep this valve/);
+      await valve.press(/^Save this valve/);
     }
     await call.picture(bench.page, `one-valve ${mode.name} phone`);
   });
@@ -107,7 +107,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
     await desk.choose('What it is', 'A promise');
     await desk.fill('What was said', 'Send arm E in; do not condemn the set on one arm.');
     await desk.fill('Who does it', 'Curlew');
-    await desk.press(/^Keep it/);
+    await desk.press(/^Save it/);
     await desk.press(/^Report/);
     const report = await desk.page.locator('.report').textContent();
     for (const text of ['swap test', 'arm E', 'do not condemn the set']) expect(report).toContain(text);

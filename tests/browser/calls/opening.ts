@@ -17,7 +17,7 @@ export async function openTheCall(desk: Hand, opening: Opening): Promise<void> {
   await desk.press(/^Open the call/);
   await desk.choose('The engine', opening.engine);
   await desk.choose('Did anything hit', opening.contact ?? 'Nothing hit, bent, tight or loose');
-  await desk.press(/^Keep this answer/);
+  await desk.press(/^Save this answer/);
 }
 
 /** Makes a link for the builder and answers it as it would be read out or sent. */

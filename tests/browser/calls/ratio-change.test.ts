@@ -41,7 +41,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
     await desk.fill('Seat load', '130');
     await desk.fill('Rate', '350');
     await desk.fill('Coil-bind height', '1.269');
-    await desk.press(/^Keep as a new revision/);
+    await desk.press(/^Save as a new revision/);
   });
 
   it('the builder reads one valve with the new arm on a light spring', async () => {
@@ -91,7 +91,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
     await desk.press(/^Notes and promises/);
     await desk.choose('What it is', 'Advice given');
     await desk.fill('What was said', 'Bind would be .041 against .060. Do not fit them on these springs.');
-    await desk.press(/^Keep it/);
+    await desk.press(/^Save it/);
     await desk.press(/^Report/);
     const report = await desk.page.locator('.report').textContent();
     for (const text of ['short: coil bind', 'Do not fit them', '1.600', '1.5'])

@@ -51,7 +51,7 @@ describe.each(MODES)('an unmarked rocker, $name', (mode) => {
     const marks = desk.page.locator('form#marks');
     await marks.getByLabel('Word for word').nth(1).fill('K7');
     await marks.getByLabel('Word for word').nth(2).fill('one six');
-    await desk.press(/^Keep these marks/);
+    await desk.press(/^Save these marks/);
     const tape = await desk.page.locator('.tape').textContent();
     expect(tape).toContain('K7');
     expect(tape).toContain('one six');
@@ -71,7 +71,7 @@ describe.each(MODES)('an unmarked rocker, $name', (mode) => {
       if (seen !== undefined) await bench.choose(...seen);
       else if (size !== undefined) await page.locator('form#part').getByRole('textbox').first().fill(size);
       else break;
-      await bench.press('Keep reading');
+      await bench.press('Save reading');
     }
     expect(asked.slice(0, 2), 'the hole both ways').toEqual(['hole-across-trunnion', 'hole-across-trunnion']);
     expect(new Set(asked).size).toBe(9);
@@ -100,7 +100,7 @@ describe.each(MODES)('an unmarked rocker, $name', (mode) => {
     );
     await desk.fill('Who does it', 'Heron');
     await desk.fill('By when', '2027-01-08');
-    await desk.press(/^Keep it/);
+    await desk.press(/^Save it/);
     await desk.press(/^Report/);
     const report = await desk.page.locator('.report').textContent();
     for (const text of ['“one six”', '“K7”', '.4355 in', '2027-01-08', 'Heron'])

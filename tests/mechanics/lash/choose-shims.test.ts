@@ -97,7 +97,7 @@ test('no other way of giving out the shims leaves the lashes nearer together: by
           (sum, each, index) => sum + (each === undefined ? 1000 : off(index, each.shim)),
           0,
         );
-        // What moves and what is fetched weighs less than a hundredth of a millimetre for each.
+        // What the work counts weighs less than a hundredth of a millimetre for each.
         expect(got).toBeLessThanOrEqual(best + 0.01 * valves.length);
         const used = chosen.flatMap((each) => (each === undefined ? [] : [each.shim]));
         for (const thickness of used)

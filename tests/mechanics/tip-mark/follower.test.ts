@@ -39,7 +39,17 @@ describe('the mark of a finger follower', () => {
     });
   });
 
+  test('where it sits is told by its pivot: no valley and no pushrod is there (from memory)', () => {
+    expect(said(mark('valley', 0.065))).toContain('Toward the pivot: no length is set on a follower');
+    expect(said(mark('exhaust', 0.065))).toContain('Away from the pivot');
+    for (const side of ['valley', 'exhaust', 'centred', 'sideways'] as const)
+      expect(said(mark(side, 0.09))).not.toMatch(/valley|exhaust side|pushrod|\brockers?\b/);
+  });
+
   test('narrower than it can sweep: it is inked again, as any tip is', () => {
+    expect(markQuestions([mark('centred', 0.05)], ON_FOLLOWER)[0]?.size).toMatch(
+      /; this follower can’t sweep/,
+    );
     expect(markInShort([mark('centred', 0.05)], ON_FOLLOWER)?.said).toMatch(/ink the whole tip/);
   });
 });

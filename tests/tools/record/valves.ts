@@ -21,26 +21,43 @@ export const sheetReadings = ({ sheet }: Evidence): SheetReading[] =>
   }));
 
 export const lashLines = ({ lash }: Evidence): BuildRecord['lashLines'] =>
-  lash.map(({ cylinder, valve, gap, readAs, moment, engine, nut, day, shim, ...rest }) => ({
-    reading: {
-      ...entry(rest),
+  lash.map(
+    ({
       cylinder,
       valve,
-      kind: 'lash' as const,
-      reading: gauged(gap, readAs),
-      tool: 'feeler' as const,
-      spring: 'not-said' as const,
-      lifter: 'not-said' as const,
-      arms: 'these' as const,
-      armId: undefined,
-    },
-    engine,
-    moment,
-    nut,
-    on: day,
-    doneBy: 'Robin',
-    shim: ifKnown(shim, 'mm'),
-  }));
+      gap,
+      readAs,
+      moment,
+      engine,
+      nut,
+      day,
+      shim,
+      entered,
+      toldLater = false,
+      ...rest
+    }) => ({
+      reading: {
+        ...entry(rest),
+        cylinder,
+        valve,
+        kind: 'lash' as const,
+        reading: gauged(gap, readAs),
+        tool: 'feeler' as const,
+        spring: 'not-said' as const,
+        lifter: 'not-said' as const,
+        arms: 'these' as const,
+        armId: undefined,
+      },
+      engine,
+      moment,
+      nut,
+      on: day,
+      entered: entered ?? rest.line,
+      toldLater,
+      doneBy: 'Robin',
+      shim: ifKnown(shim, 'mm'),
+    }),
+  );
 
 export const tipMarks = (evidence: Evidence): BuildRecord['tipMarks'] =>
   evidence.tipMarks.map(

@@ -1,10 +1,15 @@
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import { inDoubt } from './asked.ts';
 import { foundTwice } from './found-twice.ts';
 import { isLashDoubted } from './lash-doubt.ts';
-import { newestLash } from './newest-lash.ts';
+import { newestLash, orderQuestions } from './newest-lash.ts';
 
-/** The lash to work with: one that is doubted, or found as two gaps, is not used, nor is one before it. */
+/**
+ * The lash to work with: one that is doubted, or found as two gaps, is not used, nor is one before it; nor any while
+ * nobody can tell whether the newest was found or set last.
+ */
 export function usableLash(evidence: Evidence, place: ValvePlace): LashEvidence | undefined {
+  if (orderQuestions(evidence, place).some(inDoubt)) return undefined;
   const twice = foundTwice(evidence, place);
   if (twice !== undefined) return twice.holds;
   const newest = newestLash(evidence, place);

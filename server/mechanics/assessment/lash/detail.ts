@@ -1,3 +1,4 @@
+import type { AdjusterKind } from '../../lash/adjuster-words.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { SettingPosition } from '../../setting-order/setting-order.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -10,6 +11,8 @@ export interface LashValveDetail extends ValvePlace {
   readonly lines: readonly LashEvidence[];
   /** The lash as it is: the newest line, found or set. */
   readonly newest: Bounds;
+  /** Which of two lines of one day came first. */
+  readonly order: readonly AssessedQuestion[];
   /** It was found as two gaps, with nothing set between. */
   readonly twice?: FoundTwice;
   /** A gap was found at a hydraulic lifter. */
@@ -65,6 +68,8 @@ export interface ShimsDetail {
 
 export interface LashDetail {
   readonly shims: ShimsDetail;
+  /** What sets the gap: the log is told in its words. */
+  readonly adjuster: AdjusterKind;
   /** Growth that counts. */
   readonly limit: LimitEvidence;
   readonly valves: readonly LashValveDetail[];

@@ -8,7 +8,7 @@ import type { LashValveDetail } from './detail.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
 
 /** Settled, they say nothing of the lash any more. */
-const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice']);
+const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
 
 const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
 
@@ -66,6 +66,6 @@ export function headline(valve: LashValveDetail, questions: readonly AssessedQue
     .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));
   if (own === undefined) return heldSince(valve);
   if (own.code === 'found-twice') return said(own.ask);
-  if (own.code === 'lash-unlikely') return said(doubtSaid(valve, own));
+  if (own.code === 'lash-unlikely' || own.code === 'lash-order') return said(doubtSaid(valve, own));
   return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`);
 }

@@ -2,6 +2,7 @@ import { toolAllowance } from '../../kit/allowances.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
 import { WHICH_HOLDS } from '../common/found-twice.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { limitNamed } from '../common/limits.ts';
@@ -25,7 +26,7 @@ function boundsWithin(gap: Bounds): Bounds {
 }
 
 function quantity(
-  { cylinder, valve, lines, newest, twice, hydraulic }: LashValveDetail,
+  { cylinder, valve, lines, newest, order, twice, hydraulic }: LashValveDetail,
   evidence: Evidence,
 ): AssessedQuantity {
   const line = twice?.holds ?? lines.at(-1);
@@ -41,6 +42,7 @@ function quantity(
     conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
     lacks: [
       ...(twice !== undefined && twice.holds === undefined ? [WHICH_HOLDS] : []),
+      ...(order.some(inDoubt) ? ['whether it was found before it was set that day'] : []),
       ...hydraulicLack(hydraulic),
       ...(doubted ? ['whether it was read and entered right'] : []),
       ...(line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : []),
@@ -60,6 +62,7 @@ export function lashPart(
   const again = grewAgain(growths, limit.value);
   const questions = [
     ...valves.flatMap((valve) => doubts(valve, evidence)),
+    ...valves.flatMap(({ order }) => order),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
     ...valves.flatMap(({ hydraulic }) => hydraulic ?? []),
     ...lashQuestions(growths, limit.value, adjusterKind(evidence.engine)).map((found) =>
@@ -78,6 +81,7 @@ export function lashPart(
     notToRun: shims.notToRun,
     detail: {
       shims: shims.detail,
+      adjuster: adjusterKind(evidence.engine),
       limit,
       valves,
       questionIds: questions.map(({ id }) => id),

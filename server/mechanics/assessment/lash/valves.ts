@@ -2,8 +2,9 @@ import { defined } from '../../../../shared/defined.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine } from '../../lash/types.ts';
+import { inDoubt } from '../common/asked.ts';
 import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf, orderQuestions } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -76,13 +77,18 @@ export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
     const lines = lashLogOf(evidence, place);
     const twice = foundTwice(evidence, place);
     const count = lines.filter((line) => twice === undefined || counts(line, twice));
+    const order = orderQuestions(evidence, place);
+    const growth = growthOf(count, most, evidence);
+    // While it is open which came first no growth is told; a stop that stands as it was entered stays.
+    const isTold = growth.grewAgain !== undefined || !order.some(inDoubt);
     const newest = twice === undefined ? (lines.at(-1)?.gap ?? {}) : gapOf(twice);
     return {
       ...place,
       lines,
       newest,
+      order,
       ...defined({ twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
-      ...growthOf(count, most, evidence),
+      ...(isTold ? growth : {}),
     };
   });
 }

@@ -1,4 +1,5 @@
 import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
+import type { LengthOver } from '../../tip-mark/types.ts';
 import type { LimitEvidence, Side, TipMarkEvidence, ValvePlace } from '../evidence.ts';
 
 /** The least sweep that a lift can have on an arm, with what it is calculated from. SI. */
@@ -20,6 +21,8 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly judgedId: string;
   /** No other mark to compare it with: of this valve, or of another on its side. */
   readonly alone: boolean;
+  /** Of a follower: its place is told by its pivot. */
+  readonly follower: boolean;
   readonly least: LeastSweepDetail;
   /** The least and what the limit allows over it. */
   readonly lookAgainOver?: number;
@@ -27,6 +30,10 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly advice?: string;
   /** The same in one short sentence, and whether it is something to do. */
   readonly inShort?: ShortAdvice;
+  /** Where a pushrod’s length moves the mark: whether another one is to be tried, or which one may stay. */
+  readonly length?:
+    | { readonly how: 'open' }
+    | { readonly how: 'stays'; readonly at?: number | undefined; readonly over?: LengthOver | undefined };
   readonly questionIds: readonly string[];
 }
 

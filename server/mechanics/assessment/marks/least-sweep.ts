@@ -97,7 +97,9 @@ export function leastSweepOf(
 ): LeastSweepDetail {
   const [arm, lift] = [armOf(evidence), liftOf(evidence, of, ratios)];
   const lacks = [
-    ...(arm === undefined ? ['pivot to tip of the arm'] : []),
+    ...(arm === undefined
+      ? [`pivot to tip of the ${evidence.engine.gear === 'finger-follower' ? 'follower' : 'arm'}`]
+      : []),
     ...(lift === undefined ? [`lobe lift of the ${of.valve} and a ratio`] : []),
   ];
   if (arm === undefined || lift === undefined) return { from: [], lacks, restsOn: [] };

@@ -12,6 +12,7 @@ import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { leastSweepOf } from './least-sweep.ts';
+import { lengthOf } from './length-of.ts';
 import { OVER_FIRST, overQuestions } from './length-told.ts';
 import { inOneConvention, markOf, worstToBest } from './order.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
@@ -98,11 +99,13 @@ function valveOf(
         marks,
         judgedId: best.id,
         alone: marks.length + beside.length === 1,
+        follower,
         least,
         ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
         ...defined({
           advice: advice === undefined ? undefined : upperFirst(advice),
           inShort: waits ? OVER_FIRST : markInShort(told, within),
+          length: lengthOf(told, within, waits),
         }),
         questionIds: all.map(({ id }) => id),
       },

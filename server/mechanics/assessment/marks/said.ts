@@ -9,13 +9,13 @@ import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
 
 /** What the mark is against the least sweep; an ink mark holds the contact line's own width, so wide is only asked. */
 export function markJudgement(
-  { cylinder, valve, marks, judgedId, least, lookAgainOver, alone }: MarkedValveDetail,
+  { cylinder, valve, marks, judgedId, least, lookAgainOver, alone, follower }: MarkedValveDetail,
   limit: LimitEvidence,
 ): Judgement[] {
   const mark = marks.find(({ id }) => id === judgedId);
   if (mark === undefined) return [];
   const about = valveSubject({ cylinder, valve });
-  const said = markSaid(mark, marks.length > 1);
+  const said = markSaid(mark, { several: marks.length > 1, follower });
   const against = { to: 'least-sweep', limit: lookAgainOver ?? limit.value, source: limit.source } as const;
   const base = { id: `mark:${keyOf(about)}`, about, against, restsOn: [mark.id, ...least.restsOn].sort() };
   if (least.value === undefined || lookAgainOver === undefined)
@@ -56,15 +56,19 @@ const wordOf = ({ width }: TipMarkEvidence, { low, value = 0 }: LeastSweepDetail
   width > most + EQUAL ? 'differs' : width < (low ?? value) ? 'cannot-tell' : 'agrees';
 
 /** Where it sits, as far as that was told. */
-function placeSaid({ side, off }: TipMarkEvidence): string {
+function placeSaid({ side, off }: TipMarkEvidence, follower: boolean): string {
   if (side === 'centred') return 'centred';
   const by = off === undefined ? '' : `${inches(off)} `;
   if (side === 'sideways') return `${by}off sideways`;
+  if (follower) return `${by}${side === 'valley' ? 'toward' : 'away from'} the pivot`;
   return `${by}toward the ${side === 'valley' ? 'valley' : 'exhaust side'}`;
 }
 
 /** Of several marks the one that is told is known by what it was made with. */
-function markSaid(mark: TipMarkEvidence, several: boolean): string {
+function markSaid(
+  mark: TipMarkEvidence,
+  { several, follower }: { readonly several: boolean; readonly follower: boolean },
+): string {
   const { pushrod, shims } = mark;
   const made =
     pushrod !== undefined
@@ -72,7 +76,7 @@ function markSaid(mark: TipMarkEvidence, several: boolean): string {
       : shims === undefined
         ? ''
         : ` at ${inches(shims)} of shims`;
-  return `Tip mark of ${placeOf(mark)}${several ? made : ''}: ${inches(mark.width)} wide, ${placeSaid(mark)}`;
+  return `Tip mark of ${placeOf(mark)}${several ? made : ''}: ${inches(mark.width)} wide, ${placeSaid(mark, follower)}`;
 }
 
 /** What the mark is, and what follows from it. */

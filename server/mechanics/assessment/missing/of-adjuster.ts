@@ -1,5 +1,5 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
-import { adjusterKind } from '../../lash/adjuster-words.ts';
+import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
@@ -25,8 +25,6 @@ const preload = (evidence: Evidence): Need =>
     MUST_TURN,
   );
 
-const isStud = ({ engine }: Evidence): boolean => adjusterKind(engine) === 'stud';
-
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
 const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
   need(
@@ -36,7 +34,7 @@ const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
       ? 'The gap as it was found is gone with that part. Once it is changed set the lash, lock it, and enter it as set.'
       : active || evidence.engine.gear === 'bucket'
         ? 'Read the lash as found, before anything is set.'
-        : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
+        : `Read the lash as found, before anything is set, and look whether the ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].part} has moved.`,
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   );

@@ -67,7 +67,7 @@ export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun
             id: 'not-to-run:noise-nut:log',
             what: 'run',
             about,
-            sentence: `Do not run it: the nut of ${listed(logged.map(placeOf))} has moved.`,
+            sentence: `Do not run it: the ${ADJUSTER_WORDS[record.lash.adjuster].part} of ${listed(logged.map(placeOf))} has moved.`,
             wayOut: firstOf(question, first, evidence),
           }),
         )),

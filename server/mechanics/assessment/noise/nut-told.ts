@@ -46,7 +46,7 @@ export function nutTold(evidence: Evidence, { lash }: Pick<NoiseRecord, 'lash'>)
     {
       code: 'nut-told-twice',
       weight: 'strong',
-      ask: `The nut of ${placeOf(first.valve)} ${NUT_SAID[answer]}, it was answered; by the lash log it ${NUT_SAID[other]}. Which is so?`,
+      ask: `The ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].part} of ${placeOf(first.valve)} ${NUT_SAID[answer]}, it was answered; by the lash log it ${NUT_SAID[other]}. Which is so?`,
       knownBy: 'nut told twice',
       test: `Look at ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].lock} before anything is touched, or ask who looked.`,
       byLooking: true,

@@ -1,3 +1,4 @@
+import { ADJUSTER_WORDS, partSaid } from '../../lash/adjuster-words.ts';
 import { LOCKING, OF_ALL, OF_ONE, WEAR } from '../../noise/causes.ts';
 import { type Effect, effectOf } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
@@ -37,11 +38,9 @@ export const STAYED: Effect = { for: [], against: [...LOCKING, 'stud', 'pushrod'
 export const hasGrown = ({ growth }: LashValveDetail, { limit }: LashDetail): boolean =>
   growth?.low !== undefined && growth.low > limit.value + EQUAL;
 
-const NUT = {
-  held: 'and the nut had not moved',
-  moved: 'and the nut had moved',
-  'not-looked': 'nut not looked at',
-};
+/** What the adjuster did meanwhile, as the end of a sentence. */
+const nutSaid = ({ adjuster }: LashDetail, nut: 'held' | 'moved' | 'not-looked'): string =>
+  `${nut === 'not-looked' ? '' : 'and the '}${partSaid(adjuster, nut)}`;
 
 const lineIds = ({ lines }: LashValveDetail): string[] => lines.map(({ id }) => id).sort();
 
@@ -70,7 +69,7 @@ function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[
         ...GREW[nutOf(growth.nut, told)],
         key,
         restsOn,
-        text: `Lash log: the gap of ${placeOf(valve)} grew by ${inches(growth.low)}, ${NUT[nutOf(growth.nut, told)]}`,
+        text: `Lash log: the gap of ${placeOf(valve)} grew by ${inches(growth.low)}, ${nutSaid(lash, nutOf(growth.nut, told))}`,
       },
     ];
   if (growth.high > lash.limit.value + EQUAL) return [];
@@ -114,7 +113,7 @@ function nutFact(valve: LashValveDetail, lash: LashDetail, { question, counts }:
       ...effectOf('noise-nut', line.nut),
       key: `nut:${keyOf(valveSubject(valve))}`,
       restsOn: [line.id],
-      text: `Lash log: the nut of ${placeOf(valve)} ${line.nut === 'moved' ? 'had moved' : 'had not moved'}`,
+      text: `Lash log: the ${ADJUSTER_WORDS[lash.adjuster].part} of ${placeOf(valve)} ${line.nut === 'moved' ? 'had moved' : 'had not moved'}`,
     },
   ];
 }

@@ -12,6 +12,7 @@ import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
 import { type LobeOff, readOthers } from './lobe-low.ts';
+import { saysZero } from './sayings.ts';
 import { isSlip } from './told-by-swap.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
@@ -88,6 +89,14 @@ function asOne(raised: readonly Raised[]): { readonly raised: Raised; readonly c
   });
 }
 
+/** “Taken up to zero” is an answer of a set-up to the same: the lash was looked at, and it was not left in. */
+function withZero(question: AssessedQuestion, { answers }: Evidence): AssessedQuestion {
+  const { answered } = question;
+  const given = answers.find(({ id }) => id === answered?.entryId);
+  const isZero = answered !== undefined && given !== undefined && saysZero(given);
+  return isZero ? { ...question, answered: { ...answered, found: false } } : question;
+}
+
 /** What only the inference raises: put once for the arm, and not where the set-up asks it in its own words. */
 export function groupQuestions(
   evidence: Evidence,
@@ -106,7 +115,7 @@ export function groupQuestions(
     const pass = cause === 'slip' ? passOf(raised, given, group.own) : undefined;
     // Digits slip as they were typed: in millimetres other ones.
     if (pass !== undefined && (isTurn(raised, pass, group, put) || pass.readAs.includes('mm'))) return [];
-    const question = asked(
+    const raisedAs = asked(
       {
         code: cause,
         weight: isTold(raised, group.own) ? 'strong' : 'weak',
@@ -122,6 +131,7 @@ export function groupQuestions(
         ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
       },
     );
+    const question = cause === 'lash-left-in' ? withZero(raisedAs, evidence) : raisedAs;
     // The others of its side read as the card has it, or it is down on them: the card is of this cam.
     const isOfCam = cause === 'card-not-this-lobe' && lobe?.alone === true;
     const known = isOfCam || isSaid(raised, group);

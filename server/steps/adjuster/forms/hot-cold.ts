@@ -58,7 +58,7 @@ function materialsOf(spec: BuildSpec, workings: readonly Working[]): Record<stri
 /** The lash to set cold for one that is wanted hot, from what the parts are made of. */
 export const hotColdForm: PartForm = {
   labels: LABELS,
-  button: 'Keep hot and cold',
+  button: 'Save hot and cold',
   initial: (context, workings) => {
     const { spec } = context.build;
     const found = newestFound(context);

@@ -4,6 +4,8 @@ import type { CallContext } from '../../../call/context.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
 import { valveWords } from '../../../call/valve-words.ts';
+import { upperFirst } from '../../../mechanics/assessment/common/said.ts';
+import { ADJUSTER_WORDS } from '../../../mechanics/lash/adjuster-words.ts';
 import type { LoggedLash } from '../../../records/lash-log/lash-log.ts';
 import {
   choiceField,
@@ -21,7 +23,6 @@ const LABELS = {
   lash: 'Lash',
   moment: 'This is how it was',
   engine: 'Engine',
-  nut: 'The nut, or its lock',
   shim: 'Shim that is in',
   readOn: 'Day, if it was not today',
   doneBy: 'Who read or set it, if it was somebody else',
@@ -37,11 +38,13 @@ const dayIsWrong = ({ faults }: FormState): boolean =>
 export function lashForm(context: CallContext, last: LoggedLash | undefined): PageForm {
   const bench = context.side === 'bench';
   const stopped = isStopped(context);
-  const bucket = context.assessment.details.gear.gear === 'bucket';
+  const { adjuster } = context.assessment.details.lash;
+  const bucket = adjuster === 'bucket';
+  const labels = { ...LABELS, nut: upperFirst(ADJUSTER_WORDS[adjuster].part) };
   return {
     name: 'lash',
     action: `${context.base}/lash`,
-    labels: LABELS,
+    labels,
     schema: newLashLine,
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
@@ -78,7 +81,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
                 optional: true,
                 hint: 'Measured itself, as 2.60 mm: its marking is not its thickness.',
               })
-            : choiceField(shown, 'nut', LABELS.nut, NUT_STATES),
+            : choiceField(shown, 'nut', labels.nut, NUT_STATES),
         ],
       },
       {
@@ -94,6 +97,6 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
         ],
       },
     ],
-    buttons: [{ label: 'Keep the lash', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save the lash', kind: 'primary', key: 'k' }],
   };
 }

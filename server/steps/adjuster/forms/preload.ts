@@ -37,7 +37,7 @@ function bandOf(fields: Readonly<Record<string, string>>): Record<string, string
 /** What turns past zero lash press the plunger down, against the band of its kind and the travel it has. */
 export const preloadForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the preload',
+  button: 'Save the preload',
   initial: (context, workings) => {
     const { ratio, mount } = knownOf('lifter-preload', context.build.spec);
     return {

@@ -26,7 +26,7 @@ function bothOfCard(context: CallContext): string {
 /** The shim for a wanted lash, where the adjuster is a shim over or under a bucket or on the stem. */
 export const shimForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the shim',
+  button: 'Save the shim',
   initial: (context) => {
     const last = newestFound(context);
     return {

@@ -92,7 +92,7 @@ function wantedGroups(shown: FormState): FormGroup[] {
 /** What turns of an adjuster do, or the turns that a lash or preload needs; the rest as the build has it. */
 export const adjusterForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the turns',
+  button: 'Save the turns',
   initial: (context, workings) => {
     const { ratio, mount, lifter } = knownOf('adjuster', context.build.spec);
     return {

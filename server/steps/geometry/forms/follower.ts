@@ -27,7 +27,7 @@ const isRocker = ({ assessment }: CallContext): boolean => assessment.details.ge
 /** Both arms with the valve shut, and where it can be seen at full lift: one ± for all, as one tool has it. */
 export const followerForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the arms',
+  button: 'Save the arms',
   initial: () => ({ within: inSpoken('.010 in') }),
   groups: (shown, context) => [
     {

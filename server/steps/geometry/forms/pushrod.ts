@@ -84,7 +84,7 @@ const initialFor = (context: CallContext, workings: readonly Working[]) => {
 /** The length to order from an adjustable checker: what it was screwed out to, and what the lifter wants of it. */
 export const pushrodForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the length',
+  button: 'Save the length',
   initial: initialFor,
   groups: (shown, context) => [
     {

@@ -26,7 +26,7 @@ const half = (size: { readonly value: number; readonly unit: string } | undefine
 /** Two heights over one face: how far the stand is to be raised, and by which shim. */
 export const standForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the height',
+  button: 'Save the height',
   initial: (context, workings) => {
     const { netLift, pivotToTip } = knownOf('stand-height', context.build.spec);
     const last = (name: string) => lastInput(workings, ['stand-height', 'roller-sweep'], name);

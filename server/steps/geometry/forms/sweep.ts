@@ -18,7 +18,7 @@ const LABELS = {
 /** Arm and lift: the least the roller can sweep. */
 export const sweepForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the sweep',
+  button: 'Save the sweep',
   initial: (context) => {
     const { pivotToTip, netLift } = knownOf('roller-sweep', context.build.spec);
     return { pivotToTip: inField(pivotToTip), netLift: inField(netLift), setAt: 'mid-lift' };

@@ -37,7 +37,7 @@ export function pasteForm(context: CallContext, looked: boolean): PageForm {
     buttons: [
       { label: 'Look at the rows', name: 'act', value: 'look' },
       ...(looked
-        ? [{ label: 'Keep it as a scan', name: 'act', value: 'keep', kind: 'primary' as const }]
+        ? [{ label: 'Save it as a scan', name: 'act', value: 'keep', kind: 'primary' as const }]
         : []),
     ],
   };

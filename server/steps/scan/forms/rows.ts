@@ -102,7 +102,7 @@ export function rowsForm(context: CallContext): PageForm {
       },
       { legend: 'How it was read', columns: true, slots: howFields(shown, context) },
     ],
-    buttons: [{ label: 'Keep the scan', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Save the scan', kind: 'primary', key: 'k' }],
   };
 }
 

@@ -18,7 +18,7 @@ const LABELS = {
 /** Where a valve opens and closes, told as the trade tells it, against the card. */
 export const eventsForm: PartForm = {
   labels: LABELS,
-  button: 'Keep both events',
+  button: 'Save both events',
   initial: (context, workings) => {
     const { spec } = context.build;
     const { side } = sideOf(context);

@@ -39,7 +39,7 @@ export const sideOf = (context: CallContext): Record<string, string> => ({
 /** Two readings at equal drop either side of the peak. */
 export const peakForm: PartForm = {
   labels: LABELS,
-  button: 'Keep the centreline',
+  button: 'Save the centreline',
   initial: (context, workings) => ({
     ...sideOf(context),
     card: inField(context.build.spec.cam?.intake?.centreline),

@@ -6,7 +6,7 @@ const LABELS = { before: 'Before TDC, at the stop', after: 'After TDC, at the st
 /** Two readings at the stop. The computation has the one after TDC first. */
 export const stopForm: PartForm = {
   labels: LABELS,
-  button: 'Keep both readings',
+  button: 'Save both readings',
   initial: () => ({}),
   groups: (shown, context) => [
     {

@@ -1,0 +1,19 @@
+import { adviceOf } from '../../tip-mark/advice.ts';
+import type { Mark, MarkContext } from '../../tip-mark/types.ts';
+import type { MarkedValveDetail } from './detail.ts';
+
+/** What the marks of a valve say of its pushrod’s length, on a stud; nothing where no length moves them. */
+export function lengthOf(
+  marks: readonly Mark[],
+  context: MarkContext,
+  waits: boolean,
+): MarkedValveDetail['length'] {
+  const judged = marks.at(-1);
+  if (context.mounting !== 'stud' || judged === undefined || judged.side === 'sideways') return undefined;
+  if (waits) return { how: 'open' };
+  const advice = adviceOf(marks, context);
+  if (advice === undefined) return undefined;
+  return advice.how === 'keep'
+    ? { how: 'stays', at: advice.at ?? judged.pushrod, over: context.over }
+    : { how: 'open' };
+}
