@@ -9,6 +9,23 @@ function firstInput(): HTMLElement | undefined {
   return checked ?? first;
 }
 
+const isNewPage = (): boolean =>
+  performance
+    .getEntriesByType('navigation')
+    .some((each) => each instanceof PerformanceNavigationTiming && each.type === 'navigate');
+
+/**
+ * A page opens at its top, where the stop, what is next and the answer stand: a browser that scrolled to the entry that
+ * it gave the focus to is sent back.
+ */
+function atTop(entry: HTMLElement): void {
+  entry.removeAttribute('autofocus');
+  entry.focus({ preventScroll: true });
+  if (!isNewPage()) return;
+  window.scrollTo(0, 0);
+  requestAnimationFrame(() => window.scrollTo(0, 0));
+}
+
 /** After a form came back the summary of its faults has the focus; on a new step its first input, or its heading. */
 export function keepFocus(): void {
   const summary = document.querySelector<HTMLElement>('[data-focus-on-load]');
@@ -16,7 +33,12 @@ export function keepFocus(): void {
     summary.focus();
     return;
   }
-  if (location.hash !== '' || document.querySelector('[autofocus]') !== null) return;
+  if (location.hash !== '') return;
+  const entry = document.querySelector<HTMLElement>('[autofocus]');
+  if (entry !== null) {
+    atTop(entry);
+    return;
+  }
   const target = firstInput() ?? document.querySelector<HTMLElement>('#step-title');
   target?.focus({ preventScroll: true });
 }

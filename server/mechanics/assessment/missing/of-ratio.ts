@@ -13,20 +13,22 @@ import { ofLack } from './of-lack.ts';
 import { oneValve } from './one-valve.ts';
 
 const PASSES = 3;
+const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
 function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
-  const counts = [last.lobe.passes.used.length, last.valve.used.length];
-  const of = (code: string, name: string, count: number, ask: string) =>
+  const [lobes, lifts] = [last.lobe.passes.used.length, last.valve.used.length];
+  // Nobody moves the indicator to the valve before the lobe is read as often as it should be.
+  const of = (code: string, name: string, count: number, beside: number, ask: (passes: string) => string) =>
     need(
       `${code}:${group.key}`,
       `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
-      ask,
+      ask(PASSES_LEFT[count] ?? ''),
       count >= PASSES,
       // One of the two alone is no ratio.
-      { ...MUST_TURN, begun: count === 0 && counts.some((each) => each > 0) },
+      { ...MUST_TURN, begun: count === 0 && beside > 0 },
     );
   return [
     ...(last.setUp.lobeSource === 'indicator'
@@ -34,16 +36,19 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
           of(
             'lobe-passes',
             'lobe lift',
-            last.lobe.passes.used.length,
-            `Read the lobe lift of ${at} at the lifter, three passes.`,
+            lobes,
+            lifts,
+            (passes) => `Read the lobe lift of ${at} at the lifter, ${passes}.`,
           ),
         ]
       : []),
     of(
       'valve-passes',
       'valve lift',
-      last.valve.used.length,
-      `Read the valve lift of ${at}, three passes${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
+      lifts,
+      lobes < PASSES && last.setUp.lobeSource === 'indicator' ? 0 : lobes,
+      (passes) =>
+        `Read the valve lift of ${at}, ${passes}${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
     ),
   ];
 }
