@@ -80,7 +80,7 @@ export function withoutTable({ table: _, ...drawing }: DrawingData): DrawingData
   return drawing;
 }
 
-/** What is read first, and what stands behind it on the back pages: how it was read, and what it rests on. */
+/** What is read first, and what goes on the back pages: how it was read, and what it rests on. */
 export interface ReportSides {
   readonly components: readonly Component[];
   readonly back: readonly Component[];

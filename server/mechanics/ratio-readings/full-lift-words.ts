@@ -9,7 +9,7 @@ interface Given {
   readonly spring: 'light' | 'running';
 }
 
-/** What one pass alone lacks, and what stands in for it. */
+/** What one pass alone lacks, and what is taken in its place. */
 function onScatter(lift: ReadLift | OneLift, at: string): string[] {
   if (!('readings' in lift)) return [];
   if (lift.readings.length > 1)

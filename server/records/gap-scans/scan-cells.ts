@@ -25,11 +25,11 @@ export function partsOf(row: string): string[] {
   return (mark === undefined ? [row.replaceAll('"', '')] : quotedParts(row, mark)).map((cell) => cell.trim());
 }
 
-/** `4 2,41` and `4, 2,41`: the comma between digits is the decimal one, and what stands before them parts the columns. */
+/** `4 2,41` and `4, 2,41`: the comma between digits is the decimal one, and the mark before them parts the columns. */
 const DECIMAL_COMMA = /^([^,]*[^\s,])(?:\s+|,\s+)([-−]?\d*,\d+[^\d,]*)$/;
 const BLANK = /^(.*?(?:tdc|before|after|°|deg|\d))\s+((?:more|less|over|under|between)?\s*[-−.\d].*)$/i;
 
-/** The two cells of a row, quoted or not; without any mark, what stands before and after the blank before the gap. */
+/** The two cells of a row, quoted or not; without any mark, the text on either side of the blank before the gap. */
 export function cellsIn(row: string): string[] {
   if (/(^|[\t;,])\s*"/.test(row)) return partsOf(row);
   const text = row.replaceAll('"', '');

@@ -41,7 +41,7 @@ function stateOf(deps: Deps, request: FastifyRequest, { status = 200, principal 
   return pageSecret(request, deps, 'bench') === undefined ? 'closed' : 'ended';
 }
 
-/** Pages of a link, and what stands in their place where it has ended. */
+/** Pages of a link, and the page that is shown instead of them where it has ended. */
 function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly bench?: BenchPage } {
   const { principal } = page;
   if (principal?.kind !== 'builder' && !/^\/bench(\/|$)/.test(request.url.split('?')[0] ?? '')) return {};

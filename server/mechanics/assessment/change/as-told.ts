@@ -13,7 +13,7 @@ const rounded = (si: number | undefined, way: (count: number) => number): number
 
 /**
  * A calculated gap as it is told: its ends go outward to the thousandth. The word is given to these figures, so that
- * it follows from what stands beside it.
+ * it follows from the figures beside it.
  */
 export const asTold = ({ value, low, high }: GapBounds): GapBounds =>
   defined({

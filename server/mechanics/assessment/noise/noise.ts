@@ -5,7 +5,7 @@ import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shar
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
-import type { Headline, NotToRun, Subject } from '../assessment.ts';
+import type { AssessedQuestion, Headline, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -104,6 +104,38 @@ function nearestOf(left: readonly Candidate[], open: ReturnType<typeof openCheck
   return check === undefined ? undefined : { causes: [CAUSES[a.cause].said, CAUSES[b.cause].said], check };
 }
 
+/** What is looked at or asked to tell the causes that are left from one another. */
+const checksOf = (
+  evidence: Evidence,
+  left: readonly Candidate[],
+  known: readonly string[],
+  place: ValvePlace | undefined,
+): ReturnType<typeof openChecks> =>
+  openChecks(
+    contenders(left).map(({ cause }) => cause),
+    new Set(known),
+    {
+      place,
+      gear: evidence.engine.gear ?? 'pushrod',
+      suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
+      asked: isOpenStill('noise-signs', evidence),
+      hydraulic: isHydraulicLifter(evidence.engine.lifter),
+      partsOff: arePartsOff(evidence),
+      isAsked: isAskedOf(evidence),
+    },
+  );
+
+/** Questions that this engine and its valve gear are asked; of what became of a gap only where no line tells it. */
+function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion[] {
+  const isAsked = isAskedOf(evidence);
+  return noiseQuestions(evidence).filter(
+    ({ code, answered }) =>
+      answered !== undefined ||
+      !isNoiseQuestion(code) ||
+      (isAsked(code) && !(code === 'noise-history' && known.includes(code))),
+  );
+}
+
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
 }
@@ -120,27 +152,9 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const candidates = weigh(facts, causesOf(evidence));
   const left = remaining(candidates);
   const known = knownOf(evidence, record, place);
-  const open = openChecks(
-    contenders(left).map(({ cause }) => cause),
-    new Set(known),
-    {
-      place,
-      gear: evidence.engine.gear ?? 'pushrod',
-      suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
-      asked: isOpenStill('noise-signs', evidence),
-      hydraulic: isHydraulicLifter(evidence.engine.lifter),
-      partsOff: arePartsOff(evidence),
-      isAsked: isAskedOf(evidence),
-    },
-  );
+  const open = checksOf(evidence, left, known, place);
   const nearest = nearestOf(left, open);
-  const isAsked = isAskedOf(evidence);
-  const questions = noiseQuestions(evidence).filter(
-    ({ code, answered }) =>
-      answered !== undefined ||
-      !isNoiseQuestion(code) ||
-      (isAsked(code) && !(code === 'noise-history' && known.includes(code))),
-  );
+  const questions = askedOf(evidence, known);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const said = noiseSaid(left, foundSaid(evidence), nearest);
   const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };

@@ -54,7 +54,7 @@ export function runningAlone(explained: GroupExplained): SetUpKnown | undefined 
   );
 }
 
-/** Turns before springs: what stands apart or is asked of the count, where only the running spring was read. */
+/** Turns before springs: passes to enter again, and what is asked of the count, where only the running spring was read. */
 const countFirst = ({ known }: GroupExplained): RatioLack[] =>
   known.flatMap(({ read, questions, lacks }) => [
     ...lacks.filter(isPassAgain),

@@ -1,23 +1,19 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import type { Judgement, Subject } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import type { Judgement } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { inches, listed, nominalSaid, placeOf } from '../common/said.ts';
+import { nominalSaid, placeOf } from '../common/said.ts';
 import type { Evidence, Spring, ValvePlace } from '../evidence.ts';
 import { claimOfRow } from './claim-of-row.ts';
 import type { SheetHeld, SheetSideDetail } from './detail.ts';
-import { stillAnswered } from './group-answered.ts';
+import { cardLash, type Group, groupAsked } from './group-asked.ts';
 import {
   cylindersOf,
-  GROUP_CHOICES,
   GROUP_ENDS,
   type Grouped,
   HELD,
   isHydraulic,
-  lashesOf,
   readSaid,
-  testOf,
   wordsOf,
 } from './group-words.ts';
 import type { SheetRow } from './rows.ts';
@@ -59,12 +55,12 @@ function heldBy(chosen: string, sides: readonly Grouped[]): SheetHeld[] {
   );
 }
 
-function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly Grouped[]): GroupTold {
-  const [first] = sides;
-  if (first === undefined) return NONE;
-  const { own, others, banks, off } = first.groups;
-  const both = sides.length > 1;
-  const about: Subject = both ? { of: 'build' } : { of: 'side', valve: sideOfValve(first.side) };
+function groupOf(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  sides: readonly Grouped[],
+  first: Grouped,
+): Group {
   const places = sides.flatMap(({ groups }) => [...groups.own, ...groups.others]).map(placeOf);
   const restsOn = rows
     .filter((row) => places.includes(placeOf(row)))
@@ -72,68 +68,54 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
       lifts.flatMap(({ spring, readings }) => (spring === first.spring ? readings.map(({ id }) => id) : [])),
     )
     .sort();
-  const words = wordsOf(evidence, sides, first);
-  const id = `group-off:${first.spring}:${both ? 'both' : first.side}:${cylindersOf(own)}`;
-  const read = readSaid(words, banks);
+  return {
+    first,
+    own: first.groups.own,
+    about: sides.length > 1 ? { of: 'build' } : { of: 'side', valve: sideOfValve(first.side) },
+    read: readSaid(wordsOf(evidence, sides, first), first.groups.banks),
+    restsOn,
+  };
+}
+
+/** What the arms of the two groups are held to be, where that is why they read apart. */
+function twoSets(evidence: Evidence, rows: readonly SheetRow[], { first, own }: Group): string | undefined {
+  const { others, off } = first.groups;
+  const [claim, other] = [own, others].map((each) => claimOf(evidence, rows, each, first.spring));
+  if (claim === undefined || other === undefined || claim === other || claim < other !== off < 0)
+    return undefined;
+  return `${nominalSaid(claim)} against ${nominalSaid(other)}`;
+}
+
+function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly Grouped[]): GroupTold {
+  const [first] = sides;
+  if (first === undefined) return NONE;
+  const group = groupOf(evidence, rows, sides, first);
+  const { own, about, read, restsOn } = group;
+  const which = sides.length > 1 ? 'both' : first.side;
   const judgement: Omit<Judgement, 'sentence' | 'lacks'> = {
-    id,
+    id: `group-off:${first.spring}:${which}:${cylindersOf(own)}`,
     about,
     against: { to: 'siblings' },
     restsOn,
   };
-  const [claim, other] = [own, others].map((each) => claimOf(evidence, rows, each, first.spring));
-  if (claim !== undefined && other !== undefined && claim !== other && claim < other === off < 0)
-    return {
-      judgements: [
-        {
-          ...judgement,
-          sentence: `${read}, and they are held to be ${nominalSaid(claim)} against ${nominalSaid(other)}: two sets of arms.`,
-          lacks: [],
-        },
-      ],
-      questions: [],
-      held: [],
-    };
-  const lashes = [...new Set(lashesOf(evidence, sides).map(inches))];
-  const lash =
-    lashes.length === 0 || isHydraulic(evidence)
-      ? ''
-      : `The card’s lash of ${listed(lashes)}, left in ${off < 0 ? 'there' : 'the others'}, would make it.`;
-  const put = asked(
-    {
-      code: 'group-off',
-      weight: 'weak',
-      ask: `${read}. ${isHydraulic(evidence) ? 'Did the lifters sink there' : 'Was the lash left in there'}, or were they read with another indicator base or another spring?`,
-      knownBy: `are valves ${cylindersOf(own)} off for what they have in common`,
-      size: lash,
-      test: testOf(evidence, own, banks),
-      restsOn,
-    },
-    {
-      about,
-      step: 'sheet',
-      among: `${first.spring}-${cylindersOf(own)}`,
-      answers: evidence.answers,
-      choices: GROUP_CHOICES,
-    },
-  );
-  const question = stillAnswered(evidence, put, { spring: first.spring, own });
+  const sets = twoSets(evidence, rows, group);
+  if (sets !== undefined) {
+    const sentence = `${read}, and they are held to be ${sets}: two sets of arms.`;
+    return { ...NONE, judgements: [{ ...judgement, sentence, lacks: [] }] };
+  }
+  const lash = cardLash(evidence, sides, first.groups.off);
+  const question = groupAsked(evidence, group, lash);
   const chosen = chosenOf(question) ?? '';
   const end =
     GROUP_ENDS[chosen] ??
     `${lash === '' ? '' : `${lash} `}First: ask how they were read: ${isHydraulic(evidence) ? 'lifters' : 'lash'}, indicator base, spring.`;
+  const lack =
+    chosen === 'not-found'
+      ? 'the numbers on their arms, and pushrods and head looked at'
+      : 'another reading of one of them, the same way as the others';
+  const sentence = `${read}: no one valve is odd, and what these have in common makes it. ${end}`;
   return {
-    judgements: [
-      {
-        ...judgement,
-        sentence: `${read}: no one valve is odd, and what these have in common makes it. ${end}`,
-        lacks: [
-          chosen === 'not-found'
-            ? 'the numbers on their arms, and pushrods and head looked at'
-            : 'another reading of one of them, the same way as the others',
-        ],
-      },
-    ],
+    judgements: [{ ...judgement, sentence, lacks: [lack] }],
     questions: [question],
     held: heldBy(chosen, sides),
   };

@@ -1,7 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
-import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion, NotToRun, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -11,6 +10,7 @@ import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
 import { isLifted } from '../stop.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
+import { middleOfSiblings } from './siblings-middle.ts';
 
 interface WornLobe {
   readonly place: ValvePlace;
@@ -32,14 +32,10 @@ const CHOICES: AssessedQuestion['answers'] = [
 ];
 
 /** The valve over it lifts as its siblings do, where a lobe so far down would take it beyond what they differ by. */
-function fullValve(side: string, row: SheetRow | undefined, rows: readonly SheetRow[], by: number): boolean {
-  return (row?.lifts ?? []).some(({ spring, figure: { value } }) => {
-    const others = rows
-      .filter((each) => each !== row && sideOfValve(each.valve) === side)
-      .flatMap(({ lifts }) =>
-        lifts.flatMap((lot) => (lot.spring === spring ? (lot.figure.value ?? []) : [])),
-      );
-    const middle = others.length < 2 ? undefined : medianKnown(others);
+function fullValve(row: SheetRow | undefined, rows: readonly SheetRow[], by: number): boolean {
+  if (row === undefined) return false;
+  return row.lifts.some(({ spring, figure: { value } }) => {
+    const middle = middleOfSiblings(rows, row, spring, 'lifts');
     // The lever makes more of it at the valve, never less.
     return value !== undefined && middle !== undefined && middle - value < by - allowance('repeat');
   });
@@ -60,6 +56,51 @@ export const wornNotToRun = (evidence: Evidence, worn: readonly WornLobe[]): Not
         'Have cam and lifters changed, and the oil looked at for what wore off. Then read the lobes again.',
     }));
 
+/** A lobe that is down on its siblings. `full`: its valve lifts like the others all the same. */
+interface LobeDown {
+  readonly place: ValvePlace;
+  readonly by: number;
+  readonly step: 'sheet' | 'ratio';
+  readonly full: boolean;
+}
+
+const wornAsked = (
+  evidence: Evidence,
+  { place, by, step, full }: LobeDown,
+  restsOn: readonly string[],
+): AssessedQuestion =>
+  asked(
+    {
+      code: 'lobe-worn',
+      weight: 'weak',
+      ask: full
+        ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like the others.`
+        : `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
+      // One question, whatever is read of the valve later.
+      knownBy: `is the lobe of ${placeOf(place)} worn or was it read short`,
+      size: `It is ${inches(by)} under the others; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
+      test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
+      restsOn,
+    },
+    { about: valveSubject(place), step, answers: evidence.answers, choices: CHOICES },
+  );
+
+function wornStop({ place, by, step, full }: LobeDown, { answered }: AssessedQuestion) {
+  const at = placeOf(place);
+  return {
+    id: `stop:lobe-worn:${place.cylinder}-${place.valve}`,
+    code: 'lobe-worn',
+    step,
+    about: valveSubject(place),
+    sentence: full
+      ? `Do not turn it yet: the lobe of ${at} reads ${inches(by)} down, and its valve lifts like the others. One of the two was misread.`
+      : `Do not turn it: the lobe of ${at} is ${inches(by)} down on the others.`,
+    ...wayOutOf('look at the lifter’s face and in the oil for metal', answered !== undefined),
+    from: 'readings',
+    answered: answered !== undefined,
+  } as const;
+}
+
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(
   evidence: Evidence,
@@ -76,45 +117,20 @@ export function wornLobes(
   return [...once.values()].flatMap(({ side, lobesDown }) =>
     lobesDown.map(({ cylinder, valve, by }): WornLobe => {
       const place = { cylinder, valve };
-      const about = valveSubject(place);
       const row = rows.find((each) => placeOf(each) === placeOf(place));
       const entries = entriesOf((each) => placeOf(each) === placeOf(place));
       const own = entries.map(({ id }) => id).sort();
       const step = (row?.lobes ?? []).length > 0 ? ('sheet' as const) : ('ratio' as const);
       // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
-      const full = fullValve(side, row, rows, by);
-      const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on the others`;
+      const down = { place, by, step, full: fullValve(row, rows, by) };
+      const question = wornAsked(evidence, down, own);
       // It is down on its siblings: without their lobes nothing is said of this one.
       const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
-      const question = asked(
-        {
-          code: 'lobe-worn',
-          weight: 'weak',
-          ask: full
-            ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like the others.`
-            : `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
-          // One question, whatever is read of the valve later.
-          knownBy: `is the lobe of ${placeOf(place)} worn or was it read short`,
-          size: `It is ${inches(by)} under the others; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
-          test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
-          restsOn: own,
-        },
-        { about, step, answers: evidence.answers, choices: CHOICES },
-      );
       return {
         place,
         question,
         stop: {
-          id: `stop:lobe-worn:${cylinder}-${valve}`,
-          code: 'lobe-worn',
-          step,
-          about,
-          sentence: full
-            ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like the others. One of the two was misread.`
-            : `Do not turn it: ${down}.`,
-          ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
-          from: 'readings',
-          answered: question.answered !== undefined,
+          ...wornStop(down, question),
           ...defined({ entryId: own[0], line: entries.find(({ id }) => id === own[0])?.line }),
           restsOn: siblings.map(({ id }) => id).sort(),
         },

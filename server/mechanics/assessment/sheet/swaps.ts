@@ -1,6 +1,6 @@
 import type { Judgement } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, Side } from '../evidence.ts';
+import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import { cellsOf, type Swap, type SwapCell, swapsMade } from './swap-cells.ts';
@@ -15,77 +15,99 @@ interface LotsGiven {
   readonly every: readonly ArmLot[];
 }
 
-function ofSwap(
-  evidence: Evidence,
-  swap: Swap,
-  { lots, every }: LotsGiven,
-  lobes: LobesRead,
-): SheetSwapDetail[] {
-  const nameOf = (id: string) => evidence.arms.find((arm) => arm.id === id)?.name ?? 'an arm';
-  const touched = lots.filter(
+/** The readings of a swap in one way: on one spring, by one tool. */
+interface Way {
+  readonly own: readonly ArmLot[];
+  readonly cells: readonly SwapCell[];
+  readonly spring: Spring;
+}
+
+/** Lots of the two arms on the two valves. */
+const touchedBy = (swap: Swap, lots: readonly ArmLot[]): ArmLot[] =>
+  lots.filter(
     (lot) =>
       lot.armId !== undefined &&
       swap.arms.includes(lot.armId) &&
       swap.places.some((place) => placeOf(place) === placeOf(lot)),
   );
-  const ways = [...new Set(touched.map(({ method }) => method))].sort().map((method) => {
+
+/** Every way in which all four were read tells by itself; where none is whole, the one that has most. One of a spring. */
+function tellingWays(evidence: Evidence, swap: Swap, lots: readonly ArmLot[]): Way[] {
+  const methods = [...new Set(touchedBy(swap, lots).map(({ method }) => method))].sort();
+  const ways = methods.map((method): Way => {
     const own = lots.filter((lot) => lot.method === method);
     return { own, cells: cellsOf(evidence, swap, own), spring: own[0]?.spring ?? 'not-said' };
   });
-  // Every way in which all four were read tells by itself; where none is whole, the one that has most.
   const whole = ways.filter(({ cells }) => readIn(cells) === cells.length);
   const most = ways.toSorted((a, b) => readIn(b.cells) - readIn(a.cells)).slice(0, 1);
-  const springs = new Map((whole.length > 0 ? whole : most).map((way) => [way.spring, way]));
-  return [...springs.values()].map(({ own, cells, spring }) => {
-    const otherWay = cells.filter(
-      ({ lift, armId, at }) =>
-        lift === undefined &&
-        touched.some((lot) => lot.armId === armId && placeOf(lot) === placeOf(at) && !own.includes(lot)),
-    );
-    const outcome = toldByLifts(evidence, cells, own, swap, lobes);
-    const readOdd = oddCells(cells, own, swap, lobes);
-    const isSure =
-      cells.every(({ lift, passes }) => lift !== undefined || passes === 0) && otherWay.length === 0;
-    const ordinary =
-      outcome.verdict === 'cannot-tell' && outcome.because !== 'gone' && isSure && readOdd?.length === 0;
-    const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
-    return {
-      side: swap.side,
-      spring,
-      arms: swap.arms,
-      armNames: [nameOf(swap.arms[0]), nameOf(swap.arms[1])],
-      places: [placeOf(swap.places[0]), placeOf(swap.places[1])],
-      ...outcome,
-      readOdd: (readOdd ?? []).map(({ cell, off }) => ({
+  return [...new Map((whole.length > 0 ? whole : most).map((way) => [way.spring, way])).values()];
+}
+
+const isAt = (lot: ArmLot, { armId, at }: SwapCell): boolean =>
+  lot.armId === armId && placeOf(lot) === placeOf(at);
+
+/** What was not read yet, and why it may not count: read in another way, passes apart, or in doubt. */
+const missingOf = (
+  cells: readonly SwapCell[],
+  otherWay: readonly SwapCell[],
+  every: readonly ArmLot[],
+  nameOf: (id: string) => string,
+): SheetSwapDetail['missing'] =>
+  cells
+    .filter(({ lift }) => lift === undefined)
+    .map((cell) => {
+      const isDoubted = every.some((lot) => isAt(lot, cell)) && cell.passes === 0 && !otherWay.includes(cell);
+      return {
         place: placeOf(cell.at),
         arm: nameOf(cell.armId),
-        off,
-      })),
-      ...(ordinary ? { ordinary } : {}),
-      numberRead: (odd?.otherNumber.trim() ?? '') !== '',
-      missing: cells
-        .filter(({ lift }) => lift === undefined)
-        .map((cell) => ({
-          place: placeOf(cell.at),
-          arm: nameOf(cell.armId),
-          now: cell.now,
-          otherWay: otherWay.includes(cell),
-          apart: cell.passes > 0,
-          ...(every.some((lot) => lot.armId === cell.armId && placeOf(lot) === placeOf(cell.at)) &&
-          cell.passes === 0 &&
-          !otherWay.includes(cell)
-            ? { inDoubt: true as const }
-            : {}),
-        })),
-      judgementId: [
-        'swap',
-        spring,
-        ...swap.arms,
-        ...swap.places.map((at) => `${at.cylinder}-${at.valve}`),
-      ].join(':'),
-      restsOn: [...new Set(cells.flatMap(({ restsOn }) => restsOn))].sort(),
-    };
-  });
+        now: cell.now,
+        otherWay: otherWay.includes(cell),
+        apart: cell.passes > 0,
+        ...(isDoubted ? { inDoubt: true as const } : {}),
+      };
+    });
+
+const swapId = ({ arms, places }: Swap, spring: Spring): string =>
+  ['swap', spring, ...arms, ...places.map((at) => `${at.cylinder}-${at.valve}`)].join(':');
+
+/** What one way of reading tells of a swap. */
+function toldIn(
+  { own, cells, spring }: Way,
+  evidence: Evidence,
+  swap: Swap,
+  { lots, every }: LotsGiven,
+  lobes: LobesRead,
+): SheetSwapDetail {
+  const nameOf = (id: string) => evidence.arms.find((arm) => arm.id === id)?.name ?? 'an arm';
+  const elsewhere = touchedBy(swap, lots).filter((lot) => !own.includes(lot));
+  const otherWay = cells.filter(
+    (cell) => cell.lift === undefined && elsewhere.some((lot) => isAt(lot, cell)),
+  );
+  const outcome = toldByLifts(evidence, cells, own, swap, lobes);
+  const readOdd = oddCells(cells, own, swap, lobes);
+  const isSure =
+    cells.every(({ lift, passes }) => lift !== undefined || passes === 0) && otherWay.length === 0;
+  const ordinary =
+    outcome.verdict === 'cannot-tell' && outcome.because !== 'gone' && isSure && readOdd?.length === 0;
+  const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
+  return {
+    side: swap.side,
+    spring,
+    arms: swap.arms,
+    armNames: [nameOf(swap.arms[0]), nameOf(swap.arms[1])],
+    places: [placeOf(swap.places[0]), placeOf(swap.places[1])],
+    ...outcome,
+    readOdd: (readOdd ?? []).map(({ cell, off }) => ({
+      place: placeOf(cell.at),
+      arm: nameOf(cell.armId),
+      off,
+    })),
+    ...(ordinary ? { ordinary } : {}),
+    numberRead: (odd?.otherNumber.trim() ?? '') !== '',
+    missing: missingOf(cells, otherWay, every, nameOf),
+    judgementId: swapId(swap, spring),
+    restsOn: [...new Set(cells.flatMap(({ restsOn }) => restsOn))].sort(),
+  };
 }
 
 /** What the swaps on record decide, in whatever order arms and readings came. */
@@ -96,7 +118,9 @@ export const swapsOf = (
   lobes: LobesRead,
 ): SheetSwapDetail[] =>
   swapsMade(evidence, given.every, side)
-    .flatMap((swap) => ofSwap(evidence, swap, given, lobes))
+    .flatMap((swap) =>
+      tellingWays(evidence, swap, given.lots).map((way) => toldIn(way, evidence, swap, given, lobes)),
+    )
     // The odd one's own first.
     .toSorted((a, b) => Number(a.readOdd.length === 0) - Number(b.readOdd.length === 0));
 

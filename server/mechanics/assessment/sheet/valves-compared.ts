@@ -1,0 +1,62 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, Side } from '../evidence.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
+import { lobesOfSetUps } from '../ratio/lobes-read.ts';
+import { compare } from './compare.ts';
+import type { SheetSwapDetail } from './detail.ts';
+import { doubtsOfRows } from './doubts-of-rows.ts';
+import { groupsTold } from './group-off.ts';
+import { lashAskedOf } from './lash-of-one.ts';
+import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
+import { wornLobes } from './lobe-worn.ts';
+import { oddBefore } from './odd-before.ts';
+import { ratiosOf } from './ratios.ts';
+import type { SheetRow } from './rows.ts';
+import { sidesTold } from './side-told.ts';
+
+/** Sides of which nobody can say yet that none stands out. */
+const waitingSides = (
+  doubtful: readonly SheetRow[],
+  swaps: readonly SheetSwapDetail[],
+  before: ReturnType<typeof oddBefore>,
+): Side[] => [
+  ...doubtful.map(({ valve }) => sideOfValve(valve)),
+  // An odd valve whose arm was moved stays the odd one till it is read again.
+  ...swaps
+    .filter(({ because, readOdd }) => because === 'not-read' && readOdd.length > 0)
+    .map(({ side }) => side),
+  ...before.map(({ place }) => sideOfValve(place.valve)),
+];
+
+/** Each valve against its siblings, its lobe against the others and the card, and every side as a whole. */
+export function valvesCompared(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  known: readonly SetUpKnown[],
+  raised: readonly AssessedQuestion[],
+) {
+  const doubts = doubtsOfRows(rows, raised);
+  const { doubtful, doubted } = doubts;
+  const lashAsked = lashAskedOf(raised);
+  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
+  const ratios = ratiosOf(evidence, rows);
+  const isDoubtful = (row: SheetRow): boolean => doubtful.has(placeOf(row));
+  const before = oddBefore(evidence, rows, swaps, doubted);
+  const waiting = waitingSides(rows.filter(isDoubtful), swaps, before);
+  const certain = rows.filter((row) => !isDoubtful(row));
+  const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
+  const grouped = groupsTold(evidence, rows, sides);
+  const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
+  const offCard = sidesOffCard(told.judgements);
+  const underCard = lobesUnderCard(evidence, rows, known, {
+    told: new Set([
+      ...doubtful,
+      ...worn.map(({ place }) => placeOf(place)),
+      ...rows.filter(({ valve }) => offCard.has(sideOfValve(valve))).map(placeOf),
+    ]),
+    ratios,
+  });
+  return { doubts, sides, swaps, ofPositions, ratios, before, told, grouped, worn, underCard };
+}
