@@ -20,6 +20,7 @@ import {
   testOf,
   wordsOf,
 } from './group-words.ts';
+import { openOnceRead } from './read-since.ts';
 import type { SheetRow } from './rows.ts';
 import type { Told } from './side-words.ts';
 
@@ -117,7 +118,8 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
       choices: GROUP_CHOICES,
     },
   );
-  const question = stillAnswered(evidence, put, { spring: first.spring, own });
+  const now = openOnceRead(evidence, put, first.spring, (answer) => heldBy(answer, sides));
+  const question = stillAnswered(evidence, now, { spring: first.spring, own });
   const chosen = chosenOf(question) ?? '';
   const end =
     GROUP_ENDS[chosen] ??
