@@ -8,6 +8,7 @@ import type { GroupExplained } from '../ratio/explain.ts';
 import { isLightSpringFirst, isSaid, lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
+import { goOn, startedFor } from './go-on.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 import { oneValve } from './one-valve.ts';
 
@@ -97,7 +98,6 @@ function isSetUpForLight({ known }: GroupExplained): boolean {
 }
 
 function ofLacks(explained: GroupExplained): Need[] {
-  const { group } = explained;
   const resting = restingOn(explained);
   // Which of several set-ups holds is asked as a question too.
   const open = resting?.differs?.question.answered === undefined ? resting?.differs?.question.ask : undefined;
@@ -108,6 +108,21 @@ function ofLacks(explained: GroupExplained): Need[] {
         ? []
         : lacksOfGroup(explained).filter((lack) => ENTERED_AGAIN.test(lack) || isLightSpringFirst(lack))
       : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !lack.startsWith('a pass of'));
+  const { setUp, meets } = startedFor(explained);
+  return setUp !== undefined && lacks.some(meets)
+    ? [
+        goOn(explained, setUp),
+        ...toAsk(
+          explained,
+          lacks.filter((lack) => !meets(lack)),
+        ),
+      ]
+    : toAsk(explained, lacks);
+}
+
+/** What is lacking, each as something to say, to enter or to read. */
+function toAsk(explained: GroupExplained, lacks: readonly string[]): Need[] {
+  const { group } = explained;
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === lacksOfGroup(explained)[0];
   return lacks.map((lack) =>
