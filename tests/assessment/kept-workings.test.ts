@@ -173,6 +173,26 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    name: 'its maker was asked, and the stop lifted: nothing is asked of it any more',
+    base: { call: { ...PLAIN.call, stopsLifted: [LIFTED] } },
+    answers: [
+      {
+        id: 'answer',
+        line: 9,
+        code: 'plunger-bottomed',
+        questionId:
+          'question:plunger-bottomed:build:working-1:was-the-adjuster-really-turned-that-far-or-was-it-only-worked-out',
+        question: '',
+        answer: 'makers-figure',
+      },
+    ],
+    kept: [['lifter-preload', { ...PRELOAD, turns: 2 }]],
+    check: (said) => {
+      expect(said.stop).toEqual([]);
+      expect(said.next?.action).not.toBe('plunger-bottomed');
+    },
+  },
+  {
     // 1.8 × .08125 = .146: the most that is usual is not passed.
     name: 'not past what is usual, it stops nothing',
     kept: [['lifter-preload', { ...PRELOAD, turns: 1.8 }]],

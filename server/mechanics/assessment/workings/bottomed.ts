@@ -3,6 +3,7 @@ import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AnswerChoice, AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import type { PreloadEvidence } from './evidence.ts';
@@ -91,7 +92,9 @@ function questionOf(
 function ofOne(kept: KeptSet<PreloadEvidence>, answers: readonly AnswerEvidence[]): Bottomed {
   const past = pastBottom(kept.set);
   if (past === undefined) return NONE;
-  const question = questionOf(kept, answers);
+  const put = questionOf(kept, answers);
+  // The maker’s word settles it: nobody is asked again.
+  const question: AssessedQuestion = chosenOf(put) === MAKERS_FIGURE.code ? { ...put, weight: 'weak' } : put;
   const answered = question.answered !== undefined;
   const first = answered
     ? 'What was found is answered.'
