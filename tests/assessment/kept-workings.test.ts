@@ -160,24 +160,52 @@ const CALLS: readonly Call[] = [
     },
   },
   {
-    // 4 × .08125 = .325, over twice the .150 that is usual: common practice, no published source.
-    name: 'four turns and no travel said: past what plungers usually go, nobody turns it',
-    kept: [['lifter-preload', { ...PRELOAD, turns: 4 }]],
+    // 2 × .08125 = .1625, where .120 to .150 is a net-build plunger’s whole travel: trade press.
+    name: 'two turns and no travel said: past what plungers usually go, nobody turns it before its maker was asked',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 2 }]],
     check: (said) => {
-      expect(said.stop[0]?.sentence).toMatch(/press the plunger \.325 in, further than plungers usually go/);
-      expect(codes(said)).toContain('plunger-bottomed');
+      expect(said.stop[0]?.sentence).toMatch(/press the plunger \.163 in, further than plungers usually go/);
+      expect(said.stop[0]?.wayOut).toMatch(/^Ask the lifter’s maker how far its plunger goes/);
+      const [question] = said.questions.filter(({ code }) => code === 'plunger-bottomed');
+      expect(question?.size).toMatch(/no further than \.150 in, and these turns press it \.163 in/);
+      expect(question?.answers.map(({ code }) => code)).toEqual(['found', 'not-found', 'makers-figure']);
+      expect(codes(said)).not.toContain('sum-unlikely');
     },
   },
   {
-    // 2 × .08125 = .1625, where .120 to .150 is a net-build plunger’s whole travel: trade press.
-    name: 'two turns of a preload and no travel said: asked, and not told',
+    name: 'its maker was asked, and the stop lifted: nothing is asked of it any more',
+    base: { call: { ...PLAIN.call, stopsLifted: [LIFTED] } },
+    answers: [
+      {
+        id: 'answer',
+        line: 9,
+        code: 'plunger-bottomed',
+        questionId:
+          'question:plunger-bottomed:build:working-1:was-the-adjuster-really-turned-that-far-or-was-it-only-worked-out',
+        question: '',
+        answer: 'makers-figure',
+      },
+    ],
     kept: [['lifter-preload', { ...PRELOAD, turns: 2 }]],
     check: (said) => {
-      expect(codes(said)).toContain('sum-unlikely');
-      expect(of(said, 'adjuster')).toEqual([
-        'Nothing is told of these turns yet. Was it really turned 2 turns past zero lash?',
-      ]);
+      expect(said.stop).toEqual([]);
+      expect(said.next?.action).not.toBe('plunger-bottomed');
     },
+  },
+  {
+    // 1.8 × .08125 = .146: the most that is usual is not passed.
+    name: 'not past what is usual, it stops nothing',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 1.8 }]],
+    check: (said) => expect(said.stop).toEqual([]),
+  },
+  {
+    // 2 × .08125 = .1625 of .200 in: the maker’s figure goes first, whichever was kept first.
+    name: 'its maker lets the plunger go further: nothing stops it',
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 2 }],
+      ['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.200 in' }],
+    ],
+    check: (said) => expect(said.stop).toEqual([]),
   },
   {
     name: 'a solid lash of .200 is asked, and no turn is told of it',

@@ -85,7 +85,8 @@ export const OF_DOUBTS: readonly Call[] = [
       asks: ['gap-arms-then'],
       asksNot: ['side-off'],
       never: [/1\.6 they are sold as/],
-      next: 'read-on-now',
+      says: [/The ratio of 1, 2, 3 and 4 intake with the arms that are on now/],
+      next: 'lobe-lift-exhaust',
     },
   },
   {

@@ -8,6 +8,7 @@ import { isSameLack } from '../ratio/lack-said.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
+import { goOn, startedFor } from './go-on.ts';
 import { MUST_TURN, type Need, need } from './need.ts';
 import { ofLack } from './of-lack.ts';
 import { oneValve } from './one-valve.ts';
@@ -69,7 +70,6 @@ function isSetUpForLight({ known }: GroupExplained): boolean {
 }
 
 function ofLacks(explained: GroupExplained): Need[] {
-  const { group } = explained;
   const resting = restingOn(explained);
   // Which of several set-ups holds is asked as a question too.
   const which = resting?.differs?.question;
@@ -86,7 +86,10 @@ function ofLacks(explained: GroupExplained): Need[] {
       : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !isOfPasses(lack));
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === all[0];
-  return lacks.map((lack) => ofLack(lack, group, begun));
+  const { setUp, meets } = startedFor(explained);
+  const goesOn = setUp !== undefined && lacks.some(meets) ? [goOn(explained, setUp)] : [];
+  const left = goesOn.length === 0 ? lacks : lacks.filter((lack) => !meets(lack));
+  return [...goesOn, ...left.map((lack) => ofLack(lack, explained.group, begun))];
 }
 
 /** A lobe well under its card: those beside it tell whether it is the lobe or the card. */

@@ -9,6 +9,7 @@ import { type HeldAs, soldHeld } from './held-as.ts';
 import { restingOn } from './lacking.ts';
 import { claimSaid, isOfPlan } from './marks.ts';
 import { stampOf } from './stamp.ts';
+import { soldToPutRight } from './stamp-against-sold.ts';
 
 /** What the card is told by, and in one line where it answers why the lift is not the card's. */
 export interface CardJudged {
@@ -73,10 +74,11 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudg
     lobe === undefined
       ? ''
       : `: on its ${inches(lobe)} lobe that is ${inches(lobe * ofCard.ratio)}, and ${inches(lobe * claim.ratio)} with ${said}`;
-  // What the old arms were sold as says nothing of one that is planned.
-  const sold = isOfPlan(evidence, claim.ratio)
-    ? undefined
-    : soldHeld(evidence, group).find(({ ratio }) => near(ofCard.ratio, ratio));
+  // What the old arms were sold as says nothing of one that is planned, nor what was put down wrongly of any.
+  const sold =
+    isOfPlan(evidence, claim.ratio) || soldToPutRight(evidence, explained) !== undefined
+      ? undefined
+      : soldHeld(evidence, group).find(({ ratio }) => near(ofCard.ratio, ratio));
   const resting = restingOn(explained);
   const read = resting?.lacks.length === 0 ? resting.read.lift?.read : undefined;
   const complaint =

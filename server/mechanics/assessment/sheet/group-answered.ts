@@ -6,6 +6,7 @@ import type { SheetValve } from '../../valve-sheet/types.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence, Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
 import { HELD } from './group-words.ts';
+import { wereReadSince } from './read-since.ts';
 
 /** What was answered of valves that were off alike. */
 interface GroupAnswer {
@@ -38,11 +39,15 @@ export function stillAnswered(
   { spring, own }: { readonly spring: Spring; readonly own: readonly ValvePlace[] },
 ): AssessedQuestion {
   if (question.answered !== undefined) return question;
+  const isDone = ({ id }: AnswerEvidence): boolean => wereReadSince(evidence, own, spring, id);
   const isOf = (about: Subject, said: string) =>
     said === 'build' || (about.of === 'side' && about.valve === said);
   const found = answersOf(evidence).find(
     (each) =>
-      each.spring === spring && isOf(question.about, each.about) && own.every((place) => isIn(each, place)),
+      each.spring === spring &&
+      isOf(question.about, each.about) &&
+      own.every((place) => isIn(each, place)) &&
+      !isDone(each.answer),
   );
   if (found === undefined) return question;
   return { ...question, answered: { entryId: found.answer.id, answer: found.answer.answer } };
@@ -62,6 +67,13 @@ export const wasRead = (evidence: Evidence, place: ValvePlace, spring: string): 
     .filter(({ about }) => about === 'build' || about === sideOfValve(place.valve))
     .flatMap((each) => WAS_READ[chosenIn(each)] ?? [])[0];
 
+/** Those that were low had their lash in, as was answered: the others, and all that were read again, have it out. */
+export const isLashOut = (evidence: Evidence, side: Side, spring: string): boolean =>
+  answersOf(evidence).some(
+    (each) =>
+      each.spring === spring && (each.about === 'build' || each.about === side) && chosenIn(each) === 'lash',
+  );
+
 const liftOf = ({ valveLift = 0 }: SheetValve): number => valveLift;
 
 /** Those that are left to be read again, too few to be told from one that is odd without the answer. */
@@ -79,6 +91,7 @@ export function leftOfGroup(
       if (middle === undefined) return [];
       const isOff = (valve: SheetValve) => Math.abs(liftOf(valve) - middle) > allowance('odd-beyond');
       const own = read.filter((valve) => isIn(each, valve) && isOff(valve));
+      if (wereReadSince(evidence, own, spring, each.answer.id)) return [];
       const others = read.filter((valve) => !own.includes(valve));
       const off = medianKnown(own.map((valve) => liftOf(valve) - middle));
       return off === undefined ? [] : [{ own, others, off, banks: false }];

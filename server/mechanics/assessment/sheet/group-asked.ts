@@ -4,6 +4,7 @@ import { inches, listed } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { stillAnswered } from './group-answered.ts';
 import { cylindersOf, GROUP_CHOICES, type Grouped, isHydraulic, lashesOf, testOf } from './group-words.ts';
+import { openOnceRead } from './read-since.ts';
 
 /** A group of valves that are off alike: what is read of it, and what that rests on. */
 export interface Group {
@@ -22,11 +23,12 @@ export function cardLash(evidence: Evidence, sides: readonly Grouped[], off: num
     : `The card’s lash of ${listed(lashes)}, left in ${off < 0 ? 'there' : 'the others'}, would make it.`;
 }
 
-/** What the valves that are off have in common. */
+/** What the valves that are off have in common. `toRead`: those that an answer wants read again. */
 export function groupAsked(
   evidence: Evidence,
   { first, own, about, read, restsOn }: Group,
   lash: string,
+  toRead: (answer: string) => readonly ValvePlace[],
 ): AssessedQuestion {
   const put = asked(
     {
@@ -46,5 +48,6 @@ export function groupAsked(
       choices: GROUP_CHOICES,
     },
   );
-  return stillAnswered(evidence, put, { spring: first.spring, own });
+  const now = openOnceRead(evidence, put, first.spring, toRead);
+  return stillAnswered(evidence, now, { spring: first.spring, own });
 }

@@ -104,7 +104,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
     return { ...NONE, judgements: [{ ...judgement, sentence, lacks: [] }] };
   }
   const lash = cardLash(evidence, sides, first.groups.off);
-  const question = groupAsked(evidence, group, lash);
+  const question = groupAsked(evidence, group, lash, (answer) => heldBy(answer, sides));
   const chosen = chosenOf(question) ?? '';
   const end =
     GROUP_ENDS[chosen] ??

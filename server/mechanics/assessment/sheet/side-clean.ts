@@ -13,7 +13,7 @@ function cleanOf(level: Level): Judgement {
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
     sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)} ${lashTold(level)}`,
-    lacks: [level.ratio === undefined ? 'lobe lifts, or those of the card, for a ratio' : lashLack(level)],
+    lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
     restsOn,
   };
 }

@@ -11,6 +11,7 @@ import { claimOfRow } from './claim-of-row.ts';
 import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
 import { isTooCoarse, liftHalf } from './dial.ts';
 import { sinkingNeeds } from './gap.ts';
+import { isLashOut } from './group-answered.ts';
 import type { SheetRow } from './rows.ts';
 
 /** Fewer valves than this have no middle worth the name. */
@@ -30,6 +31,8 @@ export interface Level {
   readonly sinks: boolean;
   /** All of them were read on hydraulic lifters, said so or of the engine: no lash is left in. */
   readonly hydraulic: boolean;
+  /** The lash was out, as was answered of those that had it in at first. */
+  readonly lashOut: boolean;
   /** The lobe under each was read, not taken from the card. */
   readonly lobeRead: boolean;
   /** What is said of it beside the ratio, where nobody said what they are: the set it may be. */
@@ -98,6 +101,7 @@ export function levelOf(
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
     hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => mayHaveSunk(lifter, evidence))),
+    lashOut: isLashOut(evidence, sideOfValve(side), spring),
     lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),
     ...(ratio === undefined ? {} : { ratio }),
     ...(claim === undefined ? {} : { claim }),

@@ -4,6 +4,7 @@ import { chosenOf } from '../common/chosen.ts';
 import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { awaySaid } from '../ratio/ratio-said.ts';
+import { openOnceRead } from './read-since.ts';
 import type { Level } from './side-level.ts';
 import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST } from './side-off-cause.ts';
 import { claimed, plural, type Told } from './side-words.ts';
@@ -51,7 +52,7 @@ function offOf(evidence: Evidence, sides: readonly Off[], asking: boolean): Told
   const restsOn = sides.flatMap((each) => each.restsOn).sort();
   const away = `${awaySaid(ratio.value, claim.ratio)} ${claimed(first)}`;
   const fits = fitting(evidence, sides) ?? 'dial';
-  const question = asked(
+  const put = asked(
     {
       code: 'side-off',
       weight: 'weak',
@@ -63,6 +64,8 @@ function offOf(evidence: Evidence, sides: readonly Off[], asking: boolean): Told
     },
     { about, step: 'sheet', among: spring, answers: evidence.answers, choices: OFF },
   );
+  const places = evidence.sheet.filter(({ id }) => restsOn.includes(id));
+  const question = openOnceRead(evidence, put, spring, (answer) => (answer === 'set-up' ? places : []));
   const chosen = chosenOf(question);
   const end =
     chosen === 'set-up'

@@ -21,14 +21,16 @@ export function claimed({ claim }: Level): string {
 }
 
 /** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
-export const lashLack = ({ hydraulic }: Level): string =>
-  hydraulic ? 'a reading on a solid or locked lifter' : 'how the lash was when they were read';
+export const lashLack = ({ hydraulic, lashOut }: Level): string[] => {
+  if (hydraulic) return ['a reading on a solid or locked lifter'];
+  return lashOut ? [] : ['how the lash was when they were read'];
+};
 
 /** The same as it is told after what was found. */
-export const lashTold = ({ hydraulic }: Level): string =>
-  hydraulic
-    ? 'Not their ratio yet: a hydraulic lifter that sinks reads low.'
-    : 'How the lash was is not said.';
+export const lashTold = ({ hydraulic, lashOut }: Level): string => {
+  if (hydraulic) return 'Not their ratio yet: a hydraulic lifter that sinks reads low.';
+  return lashOut ? 'They were read at zero lash, as was answered.' : 'How the lash was is not said.';
+};
 
 export const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 

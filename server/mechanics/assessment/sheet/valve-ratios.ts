@@ -6,12 +6,14 @@ import type { ValveRatio } from '../change/input.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SheetDetail, SheetRatioDetail } from './detail.ts';
+import { isLashOut } from './group-answered.ts';
 import { gappedIn, heldOf } from './held.ts';
 import { isOfSetBefore } from './rows.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
-function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
-  return isHydraulicLifter(engine.lifter)
+function lashLack(evidence: Evidence, ratio: SheetRatioDetail): string[] {
+  const { engine } = evidence;
+  return isHydraulicLifter(engine.lifter) || isLashOut(evidence, sideOfValve(ratio.valve), ratio.spring)
     ? []
     : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }

@@ -1,15 +1,16 @@
 import { defined } from '../../../../shared/defined.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
-import type { AssessedQuestion, StopReason } from '../assessment.ts';
+import type { AnswerChoice, AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import type { PreloadEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
 import { offSeat, pastBottom } from './said.ts';
 
-const CHOICES: AssessedQuestion['answers'] = [
+const CHOICES: readonly AnswerChoice[] = [
   {
     code: 'found',
     label: 'Yes, it was turned that far',
@@ -21,6 +22,17 @@ const CHOICES: AssessedQuestion['answers'] = [
     changes: 'The desk may lift the stop: no adjuster stands so.',
   },
 ];
+
+/** How far it goes was not said: its maker’s figure goes first. */
+const MAKERS_FIGURE: AnswerChoice = {
+  code: 'makers-figure',
+  label: 'Yes, and its maker lets the plunger go that far',
+  changes:
+    'The desk may lift the stop, with the maker’s figure as the reason; it is put in with the next sum, and holds for all of them.',
+};
+
+const choicesOf = ({ travelUnsaid }: PreloadEvidence): readonly AnswerChoice[] =>
+  travelUnsaid === true ? [...CHOICES, MAKERS_FIGURE] : CHOICES;
 
 function sentenceOf(set: PreloadEvidence, past: number): string {
   if (set.solid)
@@ -66,22 +78,27 @@ function questionOf(
       weight: 'strong',
       ask: 'Was the adjuster really turned that far, or was it only worked out?',
       size: sizeOf(set),
-      test: 'back the adjuster off with the engine left still, and say which it was.',
+      test:
+        set.travelUnsaid === true
+          ? 'ask the lifter’s maker how far its plunger goes; else back the adjuster off with the engine left still, and say which it was.'
+          : 'back the adjuster off with the engine left still, and say which it was.',
       byLooking: true,
       restsOn: [],
     },
-    { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: CHOICES },
+    { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: choicesOf(set) },
   );
 }
 
 function ofOne(kept: KeptSet<PreloadEvidence>, answers: readonly AnswerEvidence[]): Bottomed {
   const past = pastBottom(kept.set);
   if (past === undefined) return NONE;
-  const question = questionOf(kept, answers);
+  const put = questionOf(kept, answers);
+  // The maker’s word settles it: nobody is asked again.
+  const question: AssessedQuestion = chosenOf(put) === MAKERS_FIGURE.code ? { ...put, weight: 'weak' } : put;
   const answered = question.answered !== undefined;
   const first = answered
     ? 'What was found is answered.'
-    : 'With nothing turned but the adjuster, back it off, and answer whether it had been turned so far.';
+    : `${kept.set.travelUnsaid === true ? 'Ask the lifter’s maker how far its plunger goes, and answer that. Or, with' : 'With'} nothing turned but the adjuster, back it off, and answer whether it had been turned so far.`;
   return {
     questions: [question],
     stop: [

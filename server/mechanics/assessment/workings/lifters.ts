@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { LONGEST_TRAVEL } from '../../setting/usual-travel.ts';
+import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
@@ -11,10 +11,10 @@ import { allKept, BUILD, type KeptSet, lastKept } from './kept.ts';
 const isHydraulic = ({ engine }: Evidence): boolean | undefined =>
   engine.lifter === undefined ? undefined : isHydraulicLifter(engine.lifter);
 
-/** More than any plunger goes: pressed further, one stands on its bottom, whatever lifter it is. */
+/** Further than plungers usually go, and nobody said how far this one does: it may stand on its bottom. */
 function onSomeBottom(set: PreloadEvidence): PreloadEvidence {
-  if (set.travel !== undefined || set.preload <= LONGEST_TRAVEL + EQUAL) return set;
-  return { ...set, travel: LONGEST_TRAVEL, travelUnsaid: true };
+  if (set.travel !== undefined || set.preload <= USUAL_TRAVEL + EQUAL) return set;
+  return { ...set, travel: USUAL_TRAVEL, travelUnsaid: true };
 }
 
 /** How far the plungers go, as it was said last: it holds for every sum of the engine, whenever it was said. */

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Evidence, PassEvidence, SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import { PLAIN, SET_UP } from './plain-build.ts';
+
+const lift = (inches: number, at: number, setUpId = SET_UP.id): PassEvidence => ({
+  id: `${setUpId}-${at}`,
+  line: at,
+  standing: true,
+  setUpId,
+  kind: 'valve-lift',
+  pass: at,
+  value: inches * IN,
+  counted: true,
+  readAs: `${inches} in`,
+});
+const build = (first: Partial<SetUpEvidence>, second?: Partial<SetUpEvidence>): Evidence => ({
+  ...PLAIN,
+  engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' },
+  arms: [{ id: 'A', name: 'arm A', ratioStamp: '1.6', otherNumber: '', boxLabel: '' }],
+  seats: [{ cylinder: 1, valve: 'intake', armId: 'A' }],
+  setUps: [
+    { ...SET_UP, ...first },
+    ...(second === undefined ? [] : [{ ...SET_UP, id: 'second', number: 2, ...second }]),
+  ],
+  passes: [0.545, 0.5455, 0.545].map((inches, index) => lift(inches, index + 1)),
+});
+const next = (evidence: Evidence) => {
+  const found = assess(evidence).next;
+  return [found?.action.split(':')[0], found?.sentence];
+};
+
+describe('a set-up that is begun as the reading wants it', () => {
+  test('on a solid lifter, after a hydraulic one: it is gone on with', () => {
+    const [action, sentence] = next(build({ lifter: 'hydraulic' }));
+    expect(action).toBe('light-spring-solid-lifter');
+    expect(sentence).toMatch(/take a reading on a solid or locked lifter/);
+    expect(next(build({ lifter: 'hydraulic' }, {}))).toEqual([
+      'go-on',
+      '1 intake: go on with set-up 2, which has the light spring and solid lifter, at zero lash: read the valve lift, three passes, small hand first.',
+    ]);
+  });
+
+  test('at zero lash, after one with its lash in', () => {
+    const lashIn = { lash: 'set', lashSetting: 0.012 * IN } as const;
+    expect(next(build(lashIn))[0]).toBe('lash-to-zero');
+    expect(next(build(lashIn, {}))[0]).toBe('go-on');
+  });
+
+  test('one that does not meet it is no help, nor one that was read', () => {
+    expect(next(build({ lifter: 'hydraulic' }, { lifter: 'hydraulic' }))[0]).toBe(
+      'light-spring-solid-lifter',
+    );
+    const both = build({ lifter: 'hydraulic' }, {});
+    const read = { ...both, passes: [...both.passes, lift(0.56, 1, 'second')] };
+    expect(next(read)[0]).not.toBe('go-on');
+  });
+});

@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type {
+  AnswerEvidence,
+  Evidence,
+  SheetEvidence,
+} from '../../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import { PLAIN, read } from './plain-build.ts';
+
+/* .340 × 1.6 = .544; with .012 of lash in it .532. */
+const HIGH = [0.544, 0.545, 0.544, 0.5435];
+const LOW = [0.532, 0.5325, 0.533, 0.532];
+const SINCE_LOW = [0.5315, 0.532, 0.5325, 0.533];
+const SINCE_HIGH = [0.5445, 0.544, 0.5435, 0.545];
+const ANSWERED_AT = 5_000;
+
+const column = (figures: readonly number[], from: number, more: Partial<SheetEvidence> = {}) =>
+  figures.map((inches, at) => read(from + at, 'intake', 'valve-lift', inches, more));
+const later = (figures: readonly number[]) =>
+  column(figures, 5).map((entry, at) => ({ ...entry, line: ANSWERED_AT + 10 + at }));
+const lobes = () => [1, 2, 3, 4, 5, 6, 7, 8].map((cylinder) => read(cylinder, 'intake', 'lobe-lift', 0.34));
+
+const build = (sheet: readonly SheetEvidence[], answers: readonly AnswerEvidence[] = []): Evidence => ({
+  ...PLAIN,
+  call: { ...PLAIN.call, goal: 'one-valve-differs' },
+  engine: { ...PLAIN.engine, bankOrder: '1 2 3 4 / 5 6 7 8' },
+  card: { ...PLAIN.card, intake: { lobeLift: 0.34 * IN, lash: 0.012 * IN } },
+  springs: {},
+  sheet: [...lobes(), ...column(HIGH, 1), ...sheet],
+  answers,
+});
+const OPEN = build(column(LOW, 5));
+const asked = (evidence: Evidence) => assess(evidence).questions.find(({ code }) => code === 'group-off');
+const said = (answer: string, line = ANSWERED_AT): AnswerEvidence => {
+  const { id = '', ask = '' } = asked(OPEN) ?? {};
+  return { id: `said-${line}`, line, questionId: id, code: 'group-off', question: ask, answer };
+};
+const struck = column(LOW, 5, { standing: false });
+const ofSide = (evidence: Evidence) =>
+  assess(evidence).judgements.find(({ id }) => id === 'side:light:intake');
+
+describe('valves that were off alike, read again after the answer', () => {
+  test('until they are read again, that is next', () => {
+    expect(assess(build(column(LOW, 5), [said('lash')])).next?.action).toBe('read-again');
+  });
+
+  test('off as before, the answer is done with: it is asked once more, and a new answer ends it', () => {
+    for (const answer of ['lash', 'set-up']) {
+      const again = build([...struck, ...later(SINCE_LOW)], [said(answer)]);
+      expect(asked(again)?.answered).toBeUndefined();
+      expect(asked(again)?.size).toMatch(/read again since it was answered, and are off as before/);
+      expect(assess(again).next?.action).toBe('group-off');
+      const alike = build(again.sheet.slice(12), [said(answer), said('not-found', ANSWERED_AT + 100)]);
+      expect(assess(alike).next?.action).toBe('said');
+    }
+  });
+
+  test('some of them read again: what was answered holds for those that are left', () => {
+    const two = build(
+      [...struck.slice(0, 2), ...later(SINCE_HIGH).slice(0, 2), ...column(LOW, 5).slice(2)],
+      [said('lash')],
+    );
+    expect(assess(two).next?.action).toBe('read-again');
+  });
+
+  test('with the lash out they lie with the others: how it was is said', () => {
+    const mended = build([...struck, ...later(SINCE_HIGH)], [said('lash')]);
+    expect(ofSide(mended)?.sentence).toMatch(/They were read at zero lash, as was answered\.$/);
+    expect(ofSide(mended)?.lacks).toEqual([]);
+    const otherwise = build([...struck, ...later(SINCE_HIGH)], [said('set-up')]);
+    expect(ofSide(otherwise)?.sentence).toMatch(/How the lash was is not said\.$/);
+  });
+});
