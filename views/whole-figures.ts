@@ -51,6 +51,8 @@ const LETTERS_ONLY: ReadonlySet<string> = new Set([
   'script',
   'style',
   'template',
+  'pre',
+  'code',
 ]);
 
 /** Where a template stands after a piece of it. */

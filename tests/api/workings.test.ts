@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
-import { textOf } from '../tools/page-text.ts';
+import { asWritten, textOf } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -124,7 +124,7 @@ test('the takeover card of an adjuster’s call reads the turn out: .016 to .022
   });
   const url = `/calls/${String(made.json.id)}/takeover`;
   const { body } = await service.request({ url, cookies: person.cookies });
-  expect(body).toContain(': Loosen .05 turn, 18°: the lash goes from .016 to .023 in.');
+  expect(asWritten(body)).toContain(': Loosen .05 turn, 18°: the lash goes from .016 to .023 in.');
 });
 
 test.each([

@@ -26,7 +26,7 @@ it('turns and needle are tapped, read as they are typed, shown on the dial, and 
   const [padBox, fieldBox] = await Promise.all([pad.boundingBox(), field.boundingBox()]);
   expect((padBox?.y ?? 0) + (padBox?.height ?? 0)).toBe(740);
   expect((fieldBox?.y ?? 740) + (fieldBox?.height ?? 0)).toBeLessThan(padBox?.y ?? 0);
-  expect(await pad.getByRole('button').last().textContent()).toBe('Keep');
+  expect(await pad.getByRole('button').last().textContent()).toBe('Save');
   // Trade practice 2.1, common practice, no published source: turns of .100 and the needle in thousandths.
   expect(await bench.locator('#reading-f-peak-echo').textContent()).toContain('5 turns 66 = .566 in');
   const dial = bench.locator('.dial');

@@ -315,7 +315,7 @@ describe('several parts, and how they were read', () => {
     const report = await see(`${at}/report`);
     expect(report.statusCode).toBe(200);
     expect(htmlFaults(report.body)).toEqual([]);
-    expect(text(report.body)).toContain('In the hand: from the &lt;box&gt;');
+    expect(text(report.body)).toContain('In the hand: from the <box>');
     expect(text(report.body)).toContain('± .060 in (a guess)');
     expect(text(report.body)).toContain('± .003 in by caliper');
   });

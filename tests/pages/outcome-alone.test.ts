@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type LiveCall, liveCall } from '../tools/live-call.ts';
+import { asWritten } from '../tools/page-text.ts';
 import { postForm } from '../tools/post-form.ts';
 import { problemIn } from '../tools/problem.ts';
 import { type TestService, testService } from '../tools/service.ts';
@@ -56,7 +57,7 @@ describe('a form that asks for the outcome alone', () => {
     const { detail = '' } = problemIn(refused, 422, 'invalid-input');
     expect(detail).toMatch(/^Reading at full lift /);
     const summary = /class="error-summary"[\s\S]*?<\/ul>/.exec(page.body)?.[0] ?? '';
-    expect(summary).toContain(detail.replaceAll('"', '&quot;').replaceAll("'", '&#39;'));
+    expect(asWritten(summary)).toContain(detail.replaceAll('"', '&quot;').replaceAll("'", '&#39;'));
   });
 
   it('is told the code where a page would only show the words', async () => {

@@ -3,7 +3,7 @@ import { SPRINGS } from '../../shared/schemas/words.ts';
 import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { at } from '../tools/numbers.ts';
-import { textOf as bare } from '../tools/page-text.ts';
+import { asWritten, textOf as bare } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 /** The ratio step shows what the assessment says, and keeps the answers to its questions. Figures by hand. */
@@ -109,7 +109,8 @@ describe('the answer', () => {
 
 describe('an answer to a question', () => {
   const hidden = (html: string, name: string, ask: string): string => {
-    const form = html.slice(html.indexOf(ask));
+    const written = asWritten(html);
+    const form = written.slice(written.indexOf(ask));
     return (new RegExp(`name="${name}" value="([^"]*)"`).exec(form)?.[1] ?? '').replaceAll('&quot;', '"');
   };
 

@@ -38,6 +38,10 @@ test('the takeover card holds the stop, the next step, marks word for word, read
     ]) {
       expect(page.body, words).toContain(words);
     }
+    // The result first, then what is done about it.
+    const order = ['Found so far', 'Next', 'What is missing', 'Caller and goal', 'Raw readings'];
+    const titles = [...page.body.matchAll(/<h2>([^<]*)<\/h2>/g)].map(([, title = '']) => title);
+    expect(titles.filter((title) => order.includes(title))).toEqual(order);
   } finally {
     await service.close();
   }

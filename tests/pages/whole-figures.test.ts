@@ -43,7 +43,7 @@ describe('in a template', () => {
 
   test('an attribute, and an element of letters alone, keeps its letters', () => {
     expect(rendered('<a title="<%= it.said %>"><%= it.said %></a>')).toBe(`<a title=".482 in">${WHOLE}</a>`);
-    for (const name of ['title', 'textarea', 'option', 'text', 'desc'])
+    for (const name of ['title', 'textarea', 'option', 'text', 'desc', 'pre', 'code'])
       expect(rendered(`<${name}><%= it.said %></${name}><b><%= it.said %></b>`)).toBe(
         `<${name}>.482 in</${name}><b>${WHOLE}</b>`,
       );

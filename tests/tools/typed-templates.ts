@@ -15,6 +15,7 @@ import type { Pages } from '../pages/pages.ts';
 declare const it: ${data};
 declare function include<Name extends PieceName>(name: Name, data: Pieces[Name]): string;
 declare function include(name: '/parts/hatches'): string;
+declare const __eta: { readonly e: { figures(value: string | number): string } };
 declare function out(value: string | number): void;
 export function render() {
 `;

@@ -6,6 +6,7 @@ import { asOneSpring, goesSolidFirst, type Nest } from '../../../server/mechanic
 import { lobe, nothingKnown } from '../../mechanics/assessment/plain.ts';
 import { read } from '../../mechanics/assessment/plain-build.ts';
 import { facesOf, linesOf } from '../../tools/call-faces.ts';
+import { asWritten } from '../../tools/page-text.ts';
 import { callOf, recordOf } from '../../tools/record-of-evidence.ts';
 
 /*
@@ -64,7 +65,7 @@ describe('the inner spring goes solid first', () => {
       sheet: [read(1, 'intake', 'coil-bind', 0.071)],
     });
     const desk = facesOf(recordOf(bound), callOf(bound).id).find(({ name }) => name === 'desk/consequences');
-    expect(desk?.html).toContain('.071 in is left before coil bind');
+    expect(asWritten(desk?.html ?? '')).toContain('.071 in is left before coil bind');
   });
 });
 
