@@ -7,6 +7,7 @@ import { IN, LBF } from '../../server/mechanics/kit/si.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { holdsAsTold } from '../tools/told/holds-as-told.ts';
 import { CALLS, type ChangeCall } from './change-calls.ts';
 
 /** The orders in which a call's entries are made. */
@@ -101,4 +102,8 @@ describe.each(CALLS)('“$said”', (call) => {
     for (const { adjusters } of details.change)
       expect(adjusters).not.toMatch(/(\d\.\d\d) pitches of its thread instead of \1\b/);
   });
+});
+
+test.each(CALLS)('what is told of “$said” is as it was written down', ({ said, evidence }) => {
+  holdsAsTold('change-calls', said, evidence);
 });

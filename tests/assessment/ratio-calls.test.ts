@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
+import { holdsAsTold } from '../tools/told/holds-as-told.ts';
 import { RATIO_CALLS, type RatioCall } from './ratio-calls.ts';
 
 /** Orders of entry: as it was told, and twice in another order. */
@@ -62,4 +63,8 @@ describe('calls about a ratio, each in three orders of entry', () => {
   test('no two calls are the same', () => {
     expect(new Set(RATIO_CALLS.map(({ build }) => JSON.stringify(build))).size).toBe(RATIO_CALLS.length);
   });
+});
+
+test.each(RATIO_CALLS)('what is told of “$said” is as it was written down', ({ said, build }) => {
+  holdsAsTold('ratio-calls', said, build);
 });

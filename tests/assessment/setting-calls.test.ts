@@ -13,6 +13,7 @@ import { PLAIN } from '../mechanics/assessment/plain-build.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
+import { holdsAsTold } from '../tools/told/holds-as-told.ts';
 
 /*
  * Calls about tip marks, adjusters and timing, each entered in three orders: whatever came first, the same is said. The
@@ -423,3 +424,7 @@ test.each(CALLS.filter(({ shown }) => shown !== false))(
       expect(faces.flatMap(({ html }) => linesOf(html).flatMap(tellsToTurn))).toEqual([]);
   },
 );
+
+test.each(CALLS)('$name: what is told is as it was written down', ({ name, base, entries }) => {
+  holdsAsTold('setting-calls', name, entered(base, entries));
+});
