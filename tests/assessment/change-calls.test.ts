@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type { ChangeDetail, ChangeGap } from '../../server/mechanics/assessment/change/detail.ts';
 import { bareInches } from '../../server/mechanics/assessment/common/said.ts';
@@ -7,8 +6,10 @@ import { IN, LBF } from '../../server/mechanics/kit/si.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
-import { holdsAsTold } from '../tools/told/holds-as-told.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
 import { CALLS, type ChangeCall } from './change-calls.ts';
+
+const assess = assessAsTold('change-calls');
 
 /** The orders in which a call's entries are made. */
 const ORDERS = [1, 2, 3] as const;
@@ -102,8 +103,4 @@ describe.each(CALLS)('“$said”', (call) => {
     for (const { adjusters } of details.change)
       expect(adjusters).not.toMatch(/(\d\.\d\d) pitches of its thread instead of \1\b/);
   });
-});
-
-test.each(CALLS)('what is told of “$said” is as it was written down', ({ said, evidence }) => {
-  holdsAsTold('change-calls', said, evidence);
 });

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PartEvidence } from '../../server/mechanics/assessment/evidence.ts';
 import { firstOf, inHand, partOf, SORREL, seen, sized, without } from '../mechanics/assessment/hand-part.ts';
-import { holdsAsTold } from '../tools/told/holds-as-told.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('part-calls');
 
 /*
  * Calls about a part in the hand, each told in three orders of entry: what stands first, what is asked, what comes
@@ -148,8 +149,4 @@ describe.each(CALLS)('$call', ({ part, more, first, asks = [], next, hole, threa
   test('the same in the other orders of entry', () => {
     for (const other of others) expect(assess(other)).toEqual(assess(asEntered));
   });
-});
-
-test.each(CALLS)('$call: what is told is as it was written down', ({ call, part, more }) => {
-  holdsAsTold('part-calls', call, toldIn(part, more));
 });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
-import { holdsAsTold } from '../tools/told/holds-as-told.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
 import { RATIO_CALLS, type RatioCall } from './ratio-calls.ts';
+
+const assess = assessAsTold('ratio-calls');
 
 /** Orders of entry: as it was told, and twice in another order. */
 const ORDERS = [undefined, 3, 11] as const;
@@ -63,8 +64,4 @@ describe('calls about a ratio, each in three orders of entry', () => {
   test('no two calls are the same', () => {
     expect(new Set(RATIO_CALLS.map(({ build }) => JSON.stringify(build))).size).toBe(RATIO_CALLS.length);
   });
-});
-
-test.each(RATIO_CALLS)('what is told of “$said” is as it was written down', ({ said, build }) => {
-  holdsAsTold('ratio-calls', said, build);
 });

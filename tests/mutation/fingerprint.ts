@@ -5,6 +5,7 @@ import type { Slice } from './slice.ts';
 
 const MECHANICS = 'server/mechanics/';
 const TESTS = 'tests/';
+const TOLD_OF = 'tests/assessment-told/';
 /** Files of data and words: nothing in them decides. */
 const LEFT_OUT = /(?:^|\/|-)(?:types|words|fields?|caution)\.ts$|example\.ts$/;
 /** Minutes for every mutant, or a reader of the sources as text, which would be reading the mutated ones. */
@@ -15,14 +16,14 @@ async function filesBelow(folder: string, endings: readonly string[] = ['.ts']):
   return names.filter((name) => endings.some((ending) => name.endsWith(ending))).sort();
 }
 
-const TOLD = /\b(?:toldOf|holdsAsTold)\('([\w-]+)'/;
+const TOLD = /\b(toldOf|assessAsTold)\('([\w-]+)'/;
 
 /** What a test compares with what is told: it is of the test as much as its own lines. */
 async function writtenDown(test: string): Promise<string[]> {
-  const about = TOLD.exec(await readFile(test, 'utf8'))?.[1];
-  if (about === undefined) return [];
-  const folder = `${TESTS}assessment-told/${about}/`;
-  return (await filesBelow(folder, ['.json', '.txt'])).map((file) => folder + file);
+  const [, by, name = ''] = TOLD.exec(await readFile(test, 'utf8')) ?? [];
+  if (by === undefined) return [];
+  if (by === 'assessAsTold') return [`${TOLD_OF}builds/${name}.txt`];
+  return (await filesBelow(TOLD_OF + name, ['.json', '.txt'])).map((file) => `${TOLD_OF}${name}/${file}`);
 }
 
 /** A folder, a file, or with `*` at the end how its path begins. */

@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { permuted } from '../../mechanics/assessment/laws/permuted.ts';
-import { holdsAsTold } from '../../tools/told/holds-as-told.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { CHANCES } from './chances.ts';
 import { DOUBTS } from './doubts.ts';
 import { type Row, textOf } from './row.ts';
 import { STAMPS } from './stamps.ts';
 import { WHY_SHORT } from './why-short.ts';
 import { WORD_WAITS } from './word-waits.ts';
+
+const assess = assessAsTold('ratio-rows');
 
 const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS, ...WHY_SHORT, ...WORD_WAITS];
 
@@ -47,8 +48,4 @@ describe('calls on the ratio, each in two orders of entry', () => {
     holds(row, row.build);
     holds(row, permuted(row.build, 5));
   });
-});
-
-test.each(ROWS)('what is told of “$said” is as it was written down', ({ said, build }) => {
-  holdsAsTold('ratio-rows', said, build);
 });

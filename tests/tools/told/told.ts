@@ -19,7 +19,7 @@ export function behind({ details, ...lists }: Assessment): Line[] {
 
 /** Everything of an assessment: what is said in words, and what stands behind it by a digest of each part. */
 export function toldBy(assessment: Assessment): Told {
-  const digests = behind(assessment).map(([of, text]): Line => [of, digest(text)]);
+  const digests = behind(assessment).map(([of, text]): Line => [of, digest(text).slice(0, 6)]);
   return new Map([...said(assessment), ...digests].map(([of, words]) => [of, words.replaceAll('\n', ' / ')]));
 }
 
