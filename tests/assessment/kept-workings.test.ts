@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../server/mechanics/kit/si.ts';
 import { PLAIN } from '../mechanics/assessment/plain-build.ts';
 import { type Kept, workingsOf } from '../tools/record/kept-workings.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('kept-workings');
 
 /*
  * What was worked out and kept is told by the assessment: figures by hand beside each call, from the lever about the

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PartEvidence } from '../../server/mechanics/assessment/evidence.ts';
 import { firstOf, inHand, partOf, SORREL, seen, sized, without } from '../mechanics/assessment/hand-part.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('part-calls');
 
 /*
  * Calls about a part in the hand, each told in three orders of entry: what stands first, what is asked, what comes

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
 import { RATIO_CALLS, type RatioCall } from './ratio-calls.ts';
+
+const assess = assessAsTold('ratio-calls');
 
 /** Orders of entry: as it was told, and twice in another order. */
 const ORDERS = [undefined, 3, 11] as const;

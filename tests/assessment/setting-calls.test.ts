@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type {
   Evidence,
@@ -13,6 +12,9 @@ import { PLAIN } from '../mechanics/assessment/plain-build.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('setting-calls');
 
 /*
  * Calls about tip marks, adjusters and timing, each entered in three orders: whatever came first, the same is said. The

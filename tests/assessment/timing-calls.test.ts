@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type { AnswerEvidence, Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import { computation as centreline } from '../../server/mechanics/computations/centreline.ts';
 import { PLAIN } from '../mechanics/assessment/plain-build.ts';
 import { runner } from '../mechanics/helpers/runner.ts';
 import { type Kept, workingsOf } from '../tools/record/kept-workings.ts';
+import { assessAsTold } from '../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('timing-calls');
 
 /*
  * Calls about cam timing. By hand: equal drop at 62 and 148 peaks at 105; an exhaust at 160 and 70 before TDC peaks at

@@ -23,29 +23,16 @@ import { OF_SIDE } from './of-side.ts';
 import { OF_STOP } from './of-stop.ts';
 import { OF_TURNS } from './of-turns.ts';
 
+/** The calls by what they are about. */
+export const CALLS_ABOUT = {
+  ratio: [...OF_RATIO, ...OF_ARMS, ...OF_ORDER, ...OF_PUT_RIGHT],
+  change: [...OF_CHANGED_ARMS, ...OF_CHANGE, ...OF_CHANGE_PARTS],
+  part: [...OF_PART, ...OF_PIECES],
+  sheet: [...OF_SHEET, ...OF_SIDE, ...OF_GROUPS],
+  setting: [...OF_SETTING, ...OF_TURNS, ...OF_HEAT, ...OF_SET_AGAIN, ...OF_HYDRAULIC],
+  noise: [...OF_NOISE, ...OF_LOCK],
+  others: [...OF_STOP, ...OF_SCAN, ...OF_OTHERS, ...OF_DOUBTS],
+} satisfies Readonly<Record<string, readonly Call[]>>;
+
 /** Every call of the table. */
-export const CALLS: readonly Call[] = [
-  ...OF_RATIO,
-  ...OF_ARMS,
-  ...OF_ORDER,
-  ...OF_CHANGED_ARMS,
-  ...OF_CHANGE,
-  ...OF_CHANGE_PARTS,
-  ...OF_PART,
-  ...OF_SHEET,
-  ...OF_SIDE,
-  ...OF_GROUPS,
-  ...OF_SETTING,
-  ...OF_TURNS,
-  ...OF_HEAT,
-  ...OF_SET_AGAIN,
-  ...OF_HYDRAULIC,
-  ...OF_STOP,
-  ...OF_SCAN,
-  ...OF_NOISE,
-  ...OF_LOCK,
-  ...OF_PIECES,
-  ...OF_OTHERS,
-  ...OF_PUT_RIGHT,
-  ...OF_DOUBTS,
-];
+export const CALLS: readonly Call[] = Object.values(CALLS_ABOUT).flat();

@@ -1,9 +1,22 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
-import { CALLS } from './all.ts';
+import { evidenceText, type KnownThen } from '../tools/told/evidence-text.ts';
+import {
+  AGAIN,
+  fileName,
+  isWriting,
+  keepOnly,
+  namesIn,
+  readTold,
+  usualEvidence,
+  writeTold,
+  writeUsual,
+} from '../tools/told/kept.ts';
+import { CALLS, CALLS_ABOUT } from './all.ts';
 import type { Expected } from './call.ts';
 import { facesRead } from './faces.ts';
+import { knownOfOpened, playKnown } from './known.ts';
 import { ORDERS } from './orders.ts';
 import { type Played, play } from './play.ts';
 import { type Said, saidIn } from './said.ts';
@@ -79,14 +92,36 @@ async function holdsOnFaces(played: Played, { headlines, stop }: Said): Promise<
   }
 }
 
-describe('each call, whatever the order of entry, says what it must on every face', () => {
-  test.each(CALLS)('“$said”', async ({ goal, entries, expected }) => {
+/** What is known in between and at the end is what the pure tests of the assessment are given. */
+function holdsAsWritten(file: string, said: string, times: readonly KnownThen[]): void {
+  const text = evidenceText(said, usualEvidence(), times);
+  if (isWriting) writeTold(`${file}.json`, text);
+  else expect(readTold(`${file}.json`), AGAIN).toBe(text);
+}
+
+describe.each(Object.entries(CALLS_ABOUT))('calls about %s', (about, calls) => {
+  const names = calls.map(({ said }) => fileName(said));
+
+  test('each is written down, and no other', async () => {
+    if (isWriting) {
+      writeUsual(await knownOfOpened(service, person));
+      keepOnly(about, names);
+    } else {
+      expect(usualEvidence(), AGAIN).toEqual(await knownOfOpened(service, person));
+      expect(namesIn(about, '.json'), AGAIN).toEqual(names.toSorted());
+    }
+    expect(new Set(names).size).toBe(names.length);
+  });
+
+  test.each(calls)('“$said”, whatever the order of entry, says what it must on every face', async (call) => {
+    const { said: words, goal, entries, expected } = call;
     const [first, ...others] = Object.values(ORDERS).map((order) => order(entries));
     if (first === undefined) throw new Error('there is no order to play it in');
-    const played = await play(service, person, goal, first);
+    const { played, times } = await playKnown(service, person, goal, first);
     const said = await saidIn(played);
     holds(said, expected);
     await holdsOnFaces(played, said);
     for (const order of others) expect(await saidIn(await play(service, person, goal, order))).toEqual(said);
+    holdsAsWritten(`${about}/${fileName(words)}`, words, times);
   });
 });

@@ -1,3 +1,4 @@
+import type { CALLS_ABOUT } from '../calls/all.ts';
 import type { Slice } from './slice.ts';
 
 /** The files of a folder of the assessment by their first letters: the large folders are mutated in parts. */
@@ -12,28 +13,36 @@ const slice = (folder: string, told: string, text: string, throughAssessment: re
 });
 
 const at = (...starts: readonly string[]) => starts.map((start) => `mechanics/assessment/${start}`);
+/** What is told of the played calls about these. */
+const told = (...about: readonly (keyof typeof CALLS_ABOUT)[]) => at(...about.map((each) => `told/${each}.`));
 
 const OF_RATIO = [
   ...at('ratio-', 'lift-tools', 'contact-asked', 'set-ups-differ', 'told-late', 'lobe-read-late'),
   ...at('bucket-lift', 'one-pass', 'stop'),
+  ...told('ratio'),
 ];
 const OF_SHEET = [
   ...at('sheet', 'swap-by-set-ups', 'told-late', 'one-pass', 'next.', 'contact-asked'),
   ...['assessment/sheet/columns', 'assessment/sheet/groups', 'assessment/evidence-of-swaps'],
+  ...told('sheet'),
 ];
-const OF_PART = [...at('part', 'rods'), 'assessment/part/told', 'assessment/part/fastener'];
-const OF_CHANGE = [...at('change', 'scan-change', 'figures', 'next-of-change'), ...['assessment/change/']];
+const OF_PART = [...at('part', 'rods'), 'assessment/part/told', 'assessment/part/fastener', ...told('part')];
+const OF_CHANGE = [
+  ...at('change', 'scan-change', 'figures', 'next-of-change'),
+  'assessment/change/',
+  ...told('change', 'others'),
+];
 
 /**
- * The assessment of a build, each part of it with the tests of its own sentences; the laws over generated builds
- * take seconds, and what they alone would notice counts as not noticed.
+ * The assessment of a build, each part of it with the tests of its own sentences and with what is told of the played
+ * calls about it; the laws over generated builds take seconds, and what they alone would notice counts as not noticed.
  */
 export const ASSESSMENT_SLICES: readonly Slice[] = [
   {
     name: 'assessment-noise',
     sources: ['assessment/noise'],
     tests: ['noise/'],
-    throughAssessment: at('noise', 'gear'),
+    throughAssessment: [...at('noise', 'gear'), ...told('noise')],
   },
   {
     name: 'assessment-lash',
@@ -41,32 +50,44 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     tests: ['lash/'],
     throughAssessment: [
       ...at('lash', 'told-late-lash', 'gear', 'noise-of-gear', 'no-such-valve', 'bucket-lift', 'stop'),
-      ...['assessment/setting-calls', 'assessment/forms/shims'],
+      ...['assessment/setting-calls', 'assessment/forms/shims', ...told('setting', 'noise')],
     ],
   },
   {
     name: 'assessment-marks',
     sources: ['assessment/marks', 'assessment/scans', 'assessment/figures'],
     tests: ['tip-mark/'],
-    throughAssessment: [...at('marks', 'least-sweep', 'scan', 'figures'), 'assessment/scans/'],
+    throughAssessment: [
+      ...at('marks', 'least-sweep', 'scan', 'figures'),
+      'assessment/scans/',
+      ...told('setting', 'others'),
+    ],
   },
   {
     name: 'assessment-timing',
     sources: ['assessment/timing'],
     tests: [],
-    throughAssessment: ['assessment/timing-calls', ...at('next.')],
+    throughAssessment: ['assessment/timing-calls', ...at('next.'), ...told('setting', 'others')],
   },
   {
     name: 'assessment-workings',
     sources: ['assessment/workings'],
     tests: [],
-    throughAssessment: ['assessment/kept-workings', 'assessment/setting-calls', ...at('rods')],
+    throughAssessment: [
+      'assessment/kept-workings',
+      'assessment/setting-calls',
+      ...at('rods'),
+      ...told('setting'),
+    ],
   },
   {
     name: 'assessment-next',
     sources: ['assessment/next', 'assessment/missing', 'assessment/stop*'],
     tests: [],
-    throughAssessment: at('next', 'stop', 'ratio-told', 'sheet', 'part', 'change', 'gear', 'noise', 'scan'),
+    throughAssessment: [
+      ...at('next', 'stop', 'ratio-told', 'sheet', 'part', 'change', 'gear', 'noise', 'scan'),
+      ...told('ratio', 'setting', 'noise', 'others'),
+    ],
   },
   {
     name: 'assessment-common',
@@ -77,17 +98,10 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
       ),
     ],
     tests: [],
-    throughAssessment: at(
-      'next',
-      'stop',
-      'ratio-',
-      'contact-asked',
-      'sheet',
-      'change',
-      'gear',
-      'lash',
-      'scan',
-    ),
+    throughAssessment: [
+      ...at('next', 'stop', 'ratio-', 'contact-asked', 'sheet', 'change', 'gear', 'lash', 'scan'),
+      ...told('ratio', 'setting', 'others'),
+    ],
   },
   slice('change', 'a-k', 'abcdefghijk', OF_CHANGE),
   slice('change', 'n-w', 'nprstw', OF_CHANGE),

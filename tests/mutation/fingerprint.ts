@@ -5,14 +5,25 @@ import type { Slice } from './slice.ts';
 
 const MECHANICS = 'server/mechanics/';
 const TESTS = 'tests/';
+const TOLD_OF = 'tests/assessment-told/';
 /** Files of data and words: nothing in them decides. */
 const LEFT_OUT = /(?:^|\/|-)(?:types|words|fields?|caution)\.ts$|example\.ts$/;
 /** Minutes for every mutant, or a reader of the sources as text, which would be reading the mutated ones. */
 const TESTS_LEFT_OUT = /simulation|calibration|docstrings/;
 
-async function filesBelow(folder: string): Promise<string[]> {
+async function filesBelow(folder: string, endings: readonly string[] = ['.ts']): Promise<string[]> {
   const names = await readdir(folder, { recursive: true });
-  return names.filter((name) => name.endsWith('.ts')).sort();
+  return names.filter((name) => endings.some((ending) => name.endsWith(ending))).sort();
+}
+
+const TOLD = /\b(toldOf|assessAsTold)\('([\w-]+)'/;
+
+/** What a test compares with what is told: it is of the test as much as its own lines. */
+async function writtenDown(test: string): Promise<string[]> {
+  const [, by, name = ''] = TOLD.exec(await readFile(test, 'utf8')) ?? [];
+  if (by === undefined) return [];
+  if (by === 'assessAsTold') return [`${TOLD_OF}builds/${name}.txt`];
+  return (await filesBelow(TOLD_OF + name, ['.json', '.txt'])).map((file) => `${TOLD_OF}${name}/${file}`);
 }
 
 /** A folder, a file, or with `*` at the end how its path begins. */
@@ -42,7 +53,8 @@ export async function filesOf(slice: Slice): Promise<{ sources: string[]; tests:
 export async function fingerprintOf(slice: Slice): Promise<string> {
   const { sources, tests } = await filesOf(slice);
   const hash = createHash('sha256');
-  for (const file of [...sources, ...tests]) {
+  const written = await Promise.all(tests.map(writtenDown));
+  for (const file of [...sources, ...tests, ...written.flat()]) {
     hash.update(file).update(await readFile(file));
   }
   return hash.digest('hex').slice(0, 12);

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from '../../mechanics/assessment/plain-build.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('change-not-known');
 
 const DEG = Math.PI / 180;
 const LOBE = { lobeLift: 0.35 * IN };

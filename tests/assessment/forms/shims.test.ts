@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, LashEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { PLAIN } from '../../mechanics/assessment/plain-build.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('forms-shims');
 
 /*
  * Shims of a bucket engine: shim wanted = shim in + gap found − gap wanted, derived by hand beside each. That a valve

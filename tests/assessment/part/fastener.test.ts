@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, MM } from '../../../server/mechanics/kit/si.ts';
 import { answered, codesOf, inHand, partOf, seen, sized } from '../../mechanics/assessment/hand-part.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('part-fastener');
 
 /*
  * Hole, pitch and diameter of what came out of it. Threads: ASME B1.1 and ISO 261; ten of them are 14.1 mm at 18 to the

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { answerSaid } from '../../../server/mechanics/assessment/common/chosen.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ratioNamedIn } from '../../../server/mechanics/assessment/part/ratio-told.ts';
@@ -15,6 +14,9 @@ import {
   without,
 } from '../../mechanics/assessment/hand-part.ts';
 import { buildOf, stamped } from '../../mechanics/assessment/plain.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+
+const assess = assessAsTold('part-told');
 
 /* What is told of a part in the hand, and what is not known of it: playbook 1 and 3, common practice, no published source. */
 

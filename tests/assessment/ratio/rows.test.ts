@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { permuted } from '../../mechanics/assessment/laws/permuted.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { CHANCES } from './chances.ts';
 import { DOUBTS } from './doubts.ts';
 import { type Row, textOf } from './row.ts';
 import { STAMPS } from './stamps.ts';
 import { WHY_SHORT } from './why-short.ts';
 import { WORD_WAITS } from './word-waits.ts';
+
+const assess = assessAsTold('ratio-rows');
 
 const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS, ...WHY_SHORT, ...WORD_WAITS];
 

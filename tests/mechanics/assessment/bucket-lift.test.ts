@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PassEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { MM } from '../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, SET_UP } from './plain-build.ts';
+
+const assess = assessAsTold('bucket-lift');
 
 /*
  * Lifts under buckets. That a bucket moves one to one with its lobe is how it is made, general knowledge; that lash left

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN } from './plain-build.ts';
+
+const assess = assessAsTold('contact-asked');
 
 /* The first question of a call against what was found since; who is right a person says. Common practice, no source. */
 

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN } from './plain-build.ts';
+
+const assess = assessAsTold('figures');
 
 /* What springs and cranks ordinarily are: common practice, no published source. */
 

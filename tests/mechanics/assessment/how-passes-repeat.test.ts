@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, cleanSetUp, lobe, passesOf, stamped } from './plain.ts';
+
+const assess = assessAsTold('how-passes-repeat');
 
 /** Lifts of an arm stamped 1.6 on a light spring, solid lifter, zero lash; the lobe .400 in. All invented. */
 const readAs = (lifts: readonly number[]) =>

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ratioRead } from '../../../server/mechanics/assessment/ratio/ratio.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, cleanSetUp, passesOf } from './plain.ts';
+
+const assess = assessAsTold('lobe-read-late');
 
 /*
  * The lobe lift was said to be the card's, .348, and is then read at the lifter: .352. Common practice, no published

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type {
   AnswerEvidence,
   Evidence,
   LashEvidence,
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, MM } from '../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN } from './plain-build.ts';
+
+const assess = assessAsTold('noise-of-gear');
 
 /* Which parts an engine has: how each valve gear is made, general knowledge from memory, no published source. */
 

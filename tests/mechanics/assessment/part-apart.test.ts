@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { answered, inHand, partOf, seen, sized } from './hand-part.ts';
+
+const assess = assessAsTold('part-apart');
 
 const HOLE = 'hole-across-trunnion';
 const caliper = (kind: string, inches: number, more: Partial<PartEvidence> = {}): PartEvidence =>

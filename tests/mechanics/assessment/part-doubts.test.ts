@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { answered, codesOf, firstOf, inHand, partOf, SORREL, seen, sized, without } from './hand-part.ts';
+
+const assess = assessAsTold('part-doubts');
 
 /* Confusions of trade practice, section 7, rows 5, 6 and 22, on a part in the hand. The part is invented. */
 

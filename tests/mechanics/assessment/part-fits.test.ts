@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { wordsOf } from '../../../server/mechanics/assessment/words-of.ts';
 import { IN, MM } from '../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { answered, codesOf, inHand, partOf, SORREL, sized } from './hand-part.ts';
 import { stamped } from './plain.ts';
+
+const assess = assessAsTold('part-fits');
 
 const detailOf = (...given: Parameters<typeof inHand>) => partOf(assess(inHand(...given)));
 

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { wordsOf } from '../../../server/mechanics/assessment/words-of.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { DEMO_FAMILY_EVIDENCE as FAMILIES } from './demo-family-evidence.ts';
 import { nothingKnown } from './plain.ts';
+
+const assess = assessAsTold('part-ranking');
 
 const sized = (kind: string, size: number): PartEvidence => ({
   id: `${kind}-${size}`,

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { bandsOf } from '../../../server/mechanics/assessment/ratio/bands.ts';
 import { chancesText } from '../../../server/mechanics/explain-readings/words.ts';
 import { toldShares } from '../../../server/mechanics/ratio-readings/told-shares.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, cleanSetUp, lobe, passesOf, stamped } from './plain.ts';
+
+const assess = assessAsTold('ratio-bands');
 
 describe('the bands of a light-spring ratio', () => {
   // Within 2 %, 2 to 4.5 % either way, beyond: common practice, no published source; edges of 1.6 by hand:

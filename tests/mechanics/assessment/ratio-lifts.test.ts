@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, cleanSetUp, IN, lobe } from './plain.ts';
+
+const assess = assessAsTold('ratio-lifts');
 
 /** `net lift = gross − lash`, the lash at the valve tip: trade-practice 2.9 and 5; the sums by hand. */
 function liftsOf(state: Partial<SetUpEvidence>, lash?: number) {

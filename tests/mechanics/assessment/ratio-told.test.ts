@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, cleanSetUp, IN, lobe, nothingKnown, passesOf, stamped } from './plain.ts';
+
+const assess = assessAsTold('ratio-told');
 
 const headlineOf = (evidence: Evidence) =>
   assess(evidence).headlines.find(({ id }) => id === 'headline:ratio:1-intake')?.sentence ?? '';

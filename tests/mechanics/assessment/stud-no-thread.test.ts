@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { MM } from '../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { answered, codesOf, inHand, SORREL, sized } from './hand-part.ts';
+
+const assess = assessAsTold('stud-no-thread');
 
 /*
  * A stud whose diameter and pitch are together no thread. 12.7 mm over ten is 1.27 mm, 20 to the inch; ASME B1.1 has

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { workingsOf } from '../../tools/record/kept-workings.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN } from './plain-build.ts';
+
+const assess = assessAsTold('sum-against-card');
 
 /* A lash is tuned within .004 of the card: common practice, no published source. */
 const card = { ...PLAIN.card, intake: { ...PLAIN.card.intake, lash: 0.018 * IN } };

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, passesOf } from './plain.ts';
 import { answer, askedOf, headline, knownNow, readBefore, statement, UNSAID } from './told-late.ts';
+
+const assess = assessAsTold('told-late-answers');
 
 describe('other answers that are a state', () => {
   test.each([

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { IN, lobe } from './plain.ts';
 import { answer, askedOf, headline, inInches, knownNow, ratio, readBefore, statement } from './told-late.ts';
+
+const assess = assessAsTold('told-late-lash');
 
 describe('the lash told later', () => {
   const LEFT = 0.02 * IN;

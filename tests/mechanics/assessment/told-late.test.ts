@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { memberOf } from '../../../shared/member.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { cleanSetUp, IN, lobe, stamped } from './plain.ts';
 import { answer, headline, knownNow, readBefore, statement, UNSAID } from './told-late.ts';
+
+const assess = assessAsTold('told-late');
 
 describe('each fact told later', () => {
   const { id: _, number: __, ...facts } = cleanSetUp;

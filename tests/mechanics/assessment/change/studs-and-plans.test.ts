@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import { changePart } from '../../../../server/mechanics/assessment/change/change.ts';
 import type { ValveRatio } from '../../../../server/mechanics/assessment/change/input.ts';
 import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../../server/mechanics/kit/si.ts';
+import { assessAsTold } from '../../../tools/told/assess-as-told.ts';
 import { PLAIN } from '../plain-build.ts';
+
+const assess = assessAsTold('change-studs-and-plans');
 
 const planned = (rockers: Evidence['rockers'], more: Partial<Evidence> = {}): Evidence => ({
   ...PLAIN,

@@ -1,0 +1,3 @@
+import { toldOf } from './told-of.ts';
+
+toldOf('part');

@@ -1,0 +1,39 @@
+import { expect } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Assessment } from '../../../server/mechanics/assessment/assessment.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { digest } from './inline.ts';
+import { AGAIN, isThere, isWriting, readTold, writeTold } from './kept.ts';
+import { inOwnNumbers } from './own-numbers.ts';
+import { shortly } from './shortly.ts';
+
+/** What is told of each build of a test, by the digest of its evidence. */
+type Builds = Map<string, string>;
+
+function buildsIn(text: string): Builds {
+  const blocks = text.split('\n\n').map((block) => block.trim().split('\n'));
+  return new Map(blocks.map(([heading = '', ...lines]) => [heading.split(' ')[0] ?? '', lines.join('\n')]));
+}
+
+/**
+ * The assessment, held to what was written down of each build that a file of tests describes: short, with the test that
+ * came by it first as its heading.
+ */
+export function assessAsTold(file: string): (evidence: Evidence) => Assessment {
+  const name = `builds/${file}.txt`;
+  const kept: Builds = isThere(name) && !isWriting ? buildsIn(readTold(name)) : new Map();
+  const headings = new Map<string, string>();
+  return (evidence) => {
+    const own = inOwnNumbers(evidence);
+    const of = digest(JSON.stringify(own));
+    const told = shortly(assess(own));
+    if (!isWriting) expect(told, AGAIN).toBe(kept.get(of));
+    else if (!kept.has(of)) {
+      kept.set(of, told);
+      headings.set(of, (expect.getState().currentTestName ?? '').replaceAll(/\s+(?:> )?/g, ' '));
+      const blocks = [...kept].map(([each, lines]) => `${each} ${headings.get(each) ?? ''}\n${lines}`);
+      writeTold(name, `${blocks.join('\n\n')}\n`);
+    }
+    return assess(evidence);
+  };
+}
