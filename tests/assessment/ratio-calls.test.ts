@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
-import { RATIO_CALLS, type RatioCall } from './ratio-calls.ts';
+import type { RatioCall } from './ratio-call.ts';
+import { RATIO_CALLS } from './ratio-calls.ts';
 
 /** Orders of entry: as it was told, and twice in another order. */
 const ORDERS = [undefined, 3, 11] as const;
