@@ -35,7 +35,7 @@ export const CARD = {
 };
 
 /** The arm with a label on its box: the number that could tell is on record. */
-export const BOXED: ArmEvidence = { ...stamped('1.6'), boxLabel: 'invented label 12' };
+const BOXED: ArmEvidence = { ...stamped('1.6'), boxLabel: 'invented label 12' };
 
 export const call = (lifts: readonly number[], more: Partial<Evidence> = {}): Evidence =>
   buildOf(lifts, { card: CARD, arms: [BOXED], ...more });
