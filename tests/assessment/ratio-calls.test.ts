@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
 import { assessAsTold } from '../tools/told/assess-as-told.ts';
-import { RATIO_CALLS, type RatioCall } from './ratio-calls.ts';
+import type { RatioCall } from './ratio-call.ts';
+import { RATIO_CALLS } from './ratio-calls.ts';
 
 const assess = assessAsTold('ratio-calls');
 

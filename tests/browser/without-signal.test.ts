@@ -165,14 +165,14 @@ describe('without a signal', () => {
     await bench.getByRole('button', { name: 'Stop: nobody turns it' }).click();
     const box = bench.locator('.own-stop');
     await box.waitFor();
-    expect(await box.innerText()).toContain('You said stop: “It binds at the top”');
-    expect(await box.innerText()).toMatch(/The desk has not heard this yet: phone them/);
+    expect(await box.textContent()).toContain('You said stop: “It binds at the top”');
+    expect(await box.textContent()).toMatch(/The desk has not heard this yet: phone them/);
     await soon(() => entries(bench).count()).toBe(2);
     for (const step of ['ratio', 'notes']) {
       await bench.goto(`${line.base}/bench/steps/${step}`);
       await box.waitFor();
-      const shown = (await bench.locator('body').innerText()).split('\n');
-      expect(shown.flatMap(tellsToTurn)).toEqual([]);
+      const [shown = ''] = await bench.locator('body').allInnerTexts();
+      expect(shown.split('\n').flatMap(tellsToTurn)).toEqual([]);
       expect(await bench.locator('.bar-next:visible, .bar-answer:visible').count()).toBe(0);
     }
     expect(await bench.locator('form#note').isVisible()).toBe(true);

@@ -1,12 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type {
-  AnswerEvidence,
-  Evidence,
-  ScanEvidence,
-} from '../../../server/mechanics/assessment/evidence.ts';
+import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ofAdjuster } from '../../../server/mechanics/assessment/missing/of-adjuster.ts';
-import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+import { scanOf } from './piston-scan.ts';
 import { intakes, PLAIN } from './plain-build.ts';
 
 const assess = assessAsTold('after-a-stop');
@@ -100,24 +96,7 @@ describe('a part that came off', () => {
 
 describe('a scan that was short, and read again', () => {
   /** Against .080 in on a street intake: a usual figure of the trade press. */
-  const scan = (id: string, least: number, line: number): ScanEvidence => ({
-    id,
-    line,
-    standing: true,
-    cylinder: 1,
-    valve: 'intake',
-    points: [0, 2, 4, 6, 8, 10, 12, 14, 16, 18].map((at) => ({
-      crankAngle: at * DEG,
-      gap: { value: (least + 0.0005 * (at - 9) ** 2) * IN },
-      readAs: 'a gap',
-    })),
-    readAs: 'a scan',
-    tool: 'indicator',
-    spring: 'light',
-    lifter: 'solid',
-    lash: 'zero',
-    arms: 'these',
-  });
+  const scan = (id: string, least: number, line: number) => scanOf(id, least, { line });
   const call = { ...PLAIN.call, goal: 'clearances-after-a-change' as const };
   const engine = { ...PLAIN.engine, use: 'street' as const };
   const free = lifted(

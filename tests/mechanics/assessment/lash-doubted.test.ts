@@ -117,6 +117,11 @@ describe('one gap that was found as two', () => {
     log([line(1, '2026-02-10', 0.02), line(2, day, second)]);
   const codes = (evidence: Evidence) => lashPart(evidence).questions.map(({ code }) => code);
 
+  const answeredWith = (answer: string, both: readonly LashEvidence[]): Evidence['answers'] => {
+    const [question] = lashPart(log(both)).questions;
+    return [{ id: 'a', line: 9, code: 'found-twice', questionId: question?.id ?? '', question: '', answer }];
+  };
+
   test.each([
     [0.022, []],
     [0.0221, ['found-twice']],
@@ -151,17 +156,7 @@ describe('one gap that was found as two', () => {
 
   test('answered, or read a third time, that one is the lash', () => {
     const both = [line(1, '2026-02-10', 0.02), line(2, '2026-02-10', 0.028)];
-    const [question] = lashPart(log(both)).questions;
-    const answers = [
-      {
-        id: 'a',
-        line: 9,
-        code: 'found-twice',
-        questionId: question?.id ?? '',
-        question: '',
-        answer: 'gap-1',
-      },
-    ];
+    const answers = answeredWith('gap-1', both);
     expect(
       (usableLash({ ...log(both), answers }, both[0] ?? line(1, '', 0))?.gap.value ?? 0) / IN,
     ).toBeCloseTo(0.02, 12);
@@ -172,17 +167,7 @@ describe('one gap that was found as two', () => {
 
   test('nobody can say: it is read once more, and nothing is worked with', () => {
     const both = [line(1, '2026-02-10', 0.02), line(2, '2026-02-10', 0.028)];
-    const [question] = lashPart(log(both)).questions;
-    const answers = [
-      {
-        id: 'a',
-        line: 9,
-        code: 'found-twice',
-        questionId: question?.id ?? '',
-        question: '',
-        answer: 'neither',
-      },
-    ];
+    const answers = answeredWith('neither', both);
     expect(usableLash({ ...log(both), answers }, line(1, '', 0))).toBeUndefined();
   });
 });

@@ -4,6 +4,7 @@ import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts'
 import { leastSweepOf } from '../../../server/mechanics/assessment/marks/least-sweep.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from './plain-build.ts';
+import { ARM, RATIO } from './ratio-of-one.ts';
 
 /**
  * The least that a roller sweeps: its pivot set at half the lift, the arm R passes square in the middle, and the
@@ -11,21 +12,6 @@ import { PLAIN } from './plain-build.ts';
  */
 const sweep = (arm: number, lift: number) => arm - Math.sqrt(arm ** 2 - (lift / 2) ** 2);
 
-const RATIO: ValveRatio = {
-  cylinder: 1,
-  valve: 'intake',
-  setUpId: 's1',
-  value: 1.6,
-  low: 1.6,
-  high: 1.6,
-  spring: 'light',
-  basis: 'measured',
-  lashIn: 'none',
-  lobeLift: 0.375 * IN,
-  lacks: [],
-  restsOn: ['pass-1'],
-};
-const ARM: Partial<Evidence> = { rockers: { soldAs: 1.6, pivotToTip: 1.6 * IN } };
 const of = (more: Partial<Evidence>, ratios: readonly ValveRatio[] = [RATIO], cylinder = 1) =>
   leastSweepOf({ ...PLAIN, ...ARM, ...more }, { cylinder, valve: 'intake' }, ratios);
 const inch = (si: number | undefined) => (si ?? Number.NaN) / IN;

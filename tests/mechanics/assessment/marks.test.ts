@@ -4,6 +4,7 @@ import type { Evidence, TipMarkEvidence } from '../../../server/mechanics/assess
 import { marksPart } from '../../../server/mechanics/assessment/marks/marks.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from './plain-build.ts';
+import { ARM, RATIO } from './ratio-of-one.ts';
 
 const mark = (id: string, width: number, more: Partial<TipMarkEvidence> = {}): TipMarkEvidence => ({
   id,
@@ -22,23 +23,7 @@ const on = (tipMarks: readonly TipMarkEvidence[], more: Partial<Evidence> = {}):
   tipMarks,
 });
 
-/** A .600 lift on a 1.60 in arm: least sweep .028377, check values 8, confirmed there by a scan. */
-const RATIO: ValveRatio = {
-  cylinder: 1,
-  valve: 'intake',
-  setUpId: 's1',
-  value: 1.6,
-  low: 1.6,
-  high: 1.6,
-  spring: 'light',
-  basis: 'measured',
-  lashIn: 'none',
-  lobeLift: 0.375 * IN,
-  lacks: [],
-  restsOn: ['p1'],
-};
-const ARM = { rockers: { soldAs: 1.6, pivotToTip: 1.6 * IN } };
-
+/* A .600 lift on a 1.60 in arm: least sweep .028377, check values 8, confirmed there by a scan. */
 describe('tip marks against the least sweep', () => {
   test('the least sweep of a .600 lift on a 1.60 arm is .028377: check values 8', () => {
     const [sweep] = marksPart(on([mark('m', 0.04)], ARM), [RATIO]).quantities;

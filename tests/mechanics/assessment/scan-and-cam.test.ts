@@ -5,9 +5,10 @@ import type {
   SheetEvidence,
   Side,
 } from '../../../server/mechanics/assessment/evidence.ts';
-import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
 import { type Kept, workingsOf } from '../../tools/record/kept-workings.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+import { scanOf } from './piston-scan.ts';
 import { PLAIN } from './plain-build.ts';
 
 const assess = assessAsTold('scan-and-cam');
@@ -24,24 +25,7 @@ const EARLY = drop(62, 148);
 const AS_CARD = drop(66, 150);
 
 /** .085 in at its least, 9° after TDC, on a street intake whose limit is .080 (usual figure of the trade press). */
-const scanOf = (id: string, least = 0.085, valve: Side = 'intake'): ScanEvidence => ({
-  id,
-  line: 100,
-  standing: true,
-  cylinder: 1,
-  valve,
-  points: [0, 2, 4, 6, 8, 10, 12, 14, 16, 18].map((at) => ({
-    crankAngle: (valve === 'intake' ? at : -at) * DEG,
-    gap: { value: (least + 0.0005 * (at - 9) ** 2) * IN },
-    readAs: 'a gap',
-  })),
-  readAs: 'a scan',
-  tool: 'indicator',
-  spring: 'light',
-  lifter: 'solid',
-  lash: 'zero',
-  arms: 'these',
-});
+const scan = (id: string, least = 0.085, valve: Side = 'intake') => scanOf(id, least, { valve });
 
 interface Told {
   readonly found: boolean;
@@ -82,10 +66,10 @@ const told = (evidence: Evidence) =>
     .join('\n');
 
 describe('a cam found off its card beside a scan', () => {
-  const one = build([scanOf('one')], [EARLY]);
+  const one = build([scan('one')], [EARLY]);
 
   test('asks which came first, and until then the scan has no word', () => {
-    expect(gap(build([scanOf('one')], []))?.word).toBe('clear');
+    expect(gap(build([scan('one')], []))?.word).toBe('clear');
     expect(asks(one)).toHaveLength(1);
     expect(asks(one)[0]?.size).toContain('3° advanced against the card');
     expect(gap(one)?.word).toBeUndefined();
@@ -93,7 +77,7 @@ describe('a cam found off its card beside a scan', () => {
   });
 
   test('off by no more than the wheel is good to is not off: 67 and 148 peak at 107.5, against 108', () => {
-    const within = build([scanOf('one')], [drop(67, 148)]);
+    const within = build([scan('one')], [drop(67, 148)]);
     expect(asks(within)).toEqual([]);
     expect(gap(within)?.word).toBe('clear');
     const [peak] = assess(within).headlines.filter(({ step }) => step === 'timing');
@@ -105,7 +89,7 @@ describe('a cam found off its card beside a scan', () => {
 
   test('on a call about timing what was scanned is asked before the call is said to be whole', () => {
     const stop: Kept = ['top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }];
-    const timing = build([scanOf('one')], [stop, EARLY]);
+    const timing = build([scan('one')], [stop, EARLY]);
     const next = (evidence: Evidence) =>
       assess({ ...evidence, call: { ...evidence.call, goal: 'cam-timing' } }).next?.action;
     expect(next(timing)).toBe('cam-then');
@@ -128,7 +112,7 @@ describe('a cam found off its card beside a scan', () => {
   test('scanned again, the new one counts alone, and nobody is asked why the two differ', () => {
     const moved = answered(one, { found: true });
     const again = answered(
-      { ...moved, scans: [scanOf('one'), scanOf('two', 0.125)] },
+      { ...moved, scans: [scan('one'), scan('two', 0.125)] },
       { found: false, of: 'two' },
     );
     expect([gap(again)?.word, gap(again)?.restsOn]).toEqual(['clear', ['two']]);
@@ -137,32 +121,32 @@ describe('a cam found off its card beside a scan', () => {
   });
 
   test('what was short before the cam was moved stays short until a person strikes it out', () => {
-    const short = answered(build([scanOf('one', 0.06)], [EARLY]), { found: true });
+    const short = answered(build([scan('one', 0.06)], [EARLY]), { found: true });
     const both = answered(
-      { ...short, scans: [scanOf('one', 0.06), scanOf('two', 0.125)] },
+      { ...short, scans: [scan('one', 0.06), scan('two', 0.125)] },
       { found: false, of: 'two' },
     );
     expect([gap(both)?.word, gap(both)?.restsOn]).toEqual(['short', ['one']]);
   });
 
   test('an exhaust by the intake’s reading: one cam turns both lobes', () => {
-    expect(gap(build([scanOf('one', 0.13, 'exhaust')], [EARLY]), 'exhaust')?.word).toBeUndefined();
+    expect(gap(build([scan('one', 0.13, 'exhaust')], [EARLY]), 'exhaust')?.word).toBeUndefined();
   });
 });
 
 describe('which reading of the cam it is asked of', () => {
   test('straight up, and read in one place alone, nothing is asked', () => {
-    expect(asks(build([scanOf('one')], [AS_CARD]))).toEqual([]);
-    expect(gap(build([scanOf('one')], [AS_CARD]))?.word).toBe('clear');
+    expect(asks(build([scan('one')], [AS_CARD]))).toEqual([]);
+    expect(gap(build([scan('one')], [AS_CARD]))?.word).toBe('clear');
   });
 
   test('read there again, the answer holds', () => {
-    const together = answered(build([scanOf('one')], [EARLY]), { found: false });
+    const together = answered(build([scan('one')], [EARLY]), { found: false });
     expect(gap({ ...together, workings: workingsOf([EARLY, drop(62.5, 148.5)]) })?.word).toBe('clear');
   });
 
   test('moved to straight up since: what belonged to the old place is asked again', () => {
-    const together = answered(build([scanOf('one')], [EARLY]), { found: false });
+    const together = answered(build([scan('one')], [EARLY]), { found: false });
     const since = { ...together, workings: workingsOf([EARLY, AS_CARD]) };
     expect(asks(since)).toHaveLength(1);
     expect(asks(since)[0]?.answered).toBeUndefined();

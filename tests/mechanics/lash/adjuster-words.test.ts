@@ -2,27 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, LashEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { adjusterKind, partSaid } from '../../../server/mechanics/lash/adjuster-words.ts';
+import { line as lineOf } from '../assessment/lash-log.ts';
 import { sentencesOf } from '../assessment/laws/law.ts';
 import { PLAIN } from '../assessment/plain-build.ts';
 
 /* What an engine has to set its gap with, and what of it there is to look at: how each is made, from memory. */
 
-const IN = 0.0254;
-
-const line = (id: number, day: number, gap: number, more: Partial<LashEvidence> = {}): LashEvidence => ({
-  id: `l${id}`,
-  line: id,
-  standing: true,
-  cylinder: 3,
-  valve: 'exhaust',
-  gap: { value: gap * IN },
-  readAs: `${gap} in`,
-  moment: 'found',
-  engine: 'hot',
-  nut: 'not-looked',
-  day: `2026-02-0${day}`,
-  ...more,
-});
+const line = (id: number, day: number, gap: number, more: Partial<LashEvidence> = {}): LashEvidence =>
+  lineOf(id, `2026-02-0${day}`, gap, { engine: 'hot', nut: 'not-looked', ...more });
 
 type Engine = Evidence['engine'];
 const STUD: Engine = { cylinders: 4, lifter: 'solid-flat', mounting: 'stud' };

@@ -6,26 +6,7 @@ import type { Advice } from '../../../server/mechanics/tip-mark/advice-types.ts'
 import { markAdvice, markInShort, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
 import { pivotErrorOf, sweepOff } from '../../../server/mechanics/tip-mark/pivot-error.ts';
 import type { Mark, MarkContext, Mounting } from '../../../server/mechanics/tip-mark/types.ts';
-
-const IN = 0.0254;
-
-/** Width in inches, where its middle is (toward the exhaust side positive), and what it was made with. */
-function mark(
-  width: number,
-  at: number | 'valley' | 'exhaust',
-  made: { pushrod?: number; shims?: number } = {},
-): Mark {
-  const side = typeof at === 'string' ? at : at === 0 ? 'centred' : at > 0 ? 'exhaust' : 'valley';
-  return {
-    width: width * IN,
-    side,
-    ...(typeof at === 'number' ? { off: Math.abs(at) * IN } : {}),
-    ...(made.pushrod === undefined ? {} : { pushrod: made.pushrod * IN }),
-    ...(made.shims === undefined ? {} : { shims: made.shims * IN }),
-  };
-}
-const rod = (pushrod: number) => ({ pushrod });
-const stand = (shims: number) => ({ shims });
+import { IN, mark, rod, stand } from './mark.ts';
 
 /** Least .031 of .600 on 1.48 (desk playbook, call 6), ordinary to .051. */
 const on = (mounting: Mounting | undefined, more: Partial<MarkContext> = {}): MarkContext => ({
