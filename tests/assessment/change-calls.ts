@@ -270,7 +270,7 @@ export const CALLS: readonly ChangeCall[] = [
   },
   {
     // 130 + 350 × .620 = 347 lbf; pushrod × 1.6 = 555.2, stud × 2.6 = 902.2. At the most 347 + √(34.7² + (350·.400·.072)²)
-    // = 383, told 385.
+    // = 383, told 385. Today 130 + 350 × .580 = 333, at the most 333 + √(33.3² + (350·.400·.0675)²) = 368, told 370.
     said: 'Three-eighths studs, one thirty on the seat, three fifty rate.',
     evidence: {
       ...ENGINE,
@@ -283,7 +283,7 @@ export const CALLS: readonly ChangeCall[] = [
       ['intake', 'pivot-load', 902.2],
     ],
     says: [
-      'The spring may open at up to 385 lb: 3/8 studs are commonly kept below about 300 to 350 lb open. The stud maker’s figure goes first.',
+      'With the planned 1.6 the spring may open at up to 385 lb: 3/8 studs are commonly kept below about 300 to 350 lb open. The stud maker’s figure goes first. With what is on now, the 1.5 they are sold as, at up to 370 lb.',
     ],
   },
   {

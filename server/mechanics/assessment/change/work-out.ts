@@ -11,18 +11,19 @@ import type { SheetRow } from '../sheet/rows.ts';
 import { isWithPlan } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import type { ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
-import { figureQuantities, figuresOf, openLoadWith } from './figures.ts';
+import { figureQuantities, figuresOf } from './figures.ts';
 import type { GapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
 import type { ValveRatio } from './input.ts';
 import { knownInput, lashInForce } from './known.ts';
 import { planKey } from './plans.ts';
 import { type PushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
-import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow, onToday } from './ratios.ts';
+import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
 import { type ReadAlike, readAlike, worstOfAll } from './read-alike.ts';
 import type { Spot } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { cardsRatio } from './stated-ratios.ts';
+import { todayOf } from './today.ts';
 import type { Worked } from './told-once.ts';
 import type { GapsAsked } from './worked-gap.ts';
 
@@ -61,16 +62,6 @@ const withheldSaid = ({ withheld, about }: Spot): string[] =>
         `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacks)}`,
     );
 
-/** With what is on now, told beside the first plan: a stud that bears too much does so before anything is fitted. */
-function todayOf({ seen: evidence, spot, plan }: PlannedSpot, known: Known): ChangeDetail['today'] {
-  const { mounting, studSize } = evidence.engine;
-  if (plan === undefined || planKey(evidence, plan) !== '') return undefined;
-  if (mounting !== 'stud' || studSize === '7/16') return undefined;
-  const ratio = onToday(evidence, spot.side, spot.ratios, spot.place);
-  const load = ratio && openLoadWith(known, ratio, spot.about);
-  return load && { load, said: ratio.said };
-}
-
 /** What was read with the arms of one plan says nothing of another. */
 const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): SheetRow => ({
   ...row,
@@ -95,8 +86,6 @@ export function armsKnown({ seen, spot, plan }: PlannedSpot) {
     ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
   };
 }
-
-type Known = ReturnType<typeof knownInput>;
 
 interface OfAllSpots {
   readonly calculations: GapCalculations;
