@@ -1,5 +1,6 @@
 import type { Call } from './call.ts';
 import { OF_ARMS } from './of-arms.ts';
+import { OF_CARD } from './of-card.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
@@ -46,4 +47,5 @@ export const CALLS: readonly Call[] = [
   ...OF_PIECES,
   ...OF_OTHERS,
   ...OF_PUT_RIGHT,
+  ...OF_CARD,
 ];

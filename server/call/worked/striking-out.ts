@@ -9,7 +9,9 @@ import { textField } from '../../web/forms/fields.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type PageForm } from '../forms.ts';
 import { type EntryCorrection, entryCorrection } from '../step-correction.ts';
-import { type Computations, struckBy, workingText } from './report.ts';
+import { struckBy } from './report.ts';
+import { type Computations, workingText } from './text.ts';
+import { outdatedSaid } from './told.ts';
 
 const addressOf = ({ base }: CallContext, step: string, { id }: Working): string =>
   `${base}/workings/${step}/${id}`;
@@ -27,7 +29,7 @@ export function workingsTable(
   const shown = all.filter((working) => !isStrikingOut(working) && of(working)).toReversed();
   if (shown.length === 0) return [];
   const cellOf = (working: Working): TableCell => {
-    const text = workingText(computations, working);
+    const text = workingText(computations, working, outdatedSaid(context, working));
     const struck = struckBy(all, working);
     return struck === undefined
       ? { text, href: addressOf(context, step, working), why: 'open it to strike it out' }
