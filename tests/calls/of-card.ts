@@ -120,7 +120,15 @@ export const OF_CARD: readonly Call[] = [
   {
     said: 'They are hydraulic, the card says; I worked a gap of twenty-two down to sixteen',
     goal: 'adjuster',
-    entries: [...START, described({ engine: { lifter: 'hydraulic-flat' } }), turn(), found('.022 in')],
-    expected: { asks: ['lifters-differ'], next: 'lifters-differ', never: [/tighten/i] },
+    entries: [
+      asked('none', 'apart'),
+      described({
+        engine: { cylinders: 8, lifter: 'hydraulic-flat', rockerMounting: 'stud' },
+        rockers: { nominalRatio: 1.6 },
+      }),
+      turn(),
+      found('.022 in'),
+    ],
+    expected: { asks: ['lifters-differ'], next: 'gap-on-hydraulic', never: [/tighten/i] },
   },
 ];
