@@ -2,6 +2,8 @@ import { readdirSync } from 'node:fs';
 import { z } from 'zod';
 import { InputFaults, impossible } from '../../shared/problems/faults.ts';
 import { pointerOf } from '../../shared/problems/pointer.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { describeOutput } from '../../shared/schemas/describe-output.ts';
 import type { AnyComputation, Computation, Json } from '../mechanics/kit/computation.ts';
@@ -95,8 +97,8 @@ export function register<I extends z.ZodType, O extends z.ZodType>(source: Compu
         if (of === 'engine') source.ofEngine?.(parsed.data, result);
         return {
           result: encodeFinite(() => encode(result, system), parsed.data),
-          assumptions: source.assumptions(parsed.data, result),
-          cautions: source.cautions(parsed.data, result),
+          assumptions: speaking(system, () => source.assumptions(parsed.data, result).map(inSpoken)),
+          cautions: speaking(system, () => source.cautions(parsed.data, result).map(inSpoken)),
           basis,
         };
       } catch (error) {

@@ -569,6 +569,7 @@ const CALLS: readonly Call[] = [
   {
     // 2.000 − 1.800 − .250 = −.050.
     name: 'a stand that is too high: no shim lowers it',
+    base: { engine: { cylinders: 8, mounting: 'shaft' }, rockers: {} },
     kept: [
       [
         'stand-height',
@@ -601,6 +602,7 @@ const CALLS: readonly Call[] = [
   {
     // 2.060 − 1.750 − .250 = .060.
     name: 'a stand that is too low, with the shim',
+    base: { engine: { cylinders: 8, mounting: 'shaft' }, rockers: {} },
     kept: [
       [
         'stand-height',

@@ -86,7 +86,15 @@ const peak = (side: 'intake' | 'exhaust', at: number, advance: number, righted =
   entry: {
     line: 0,
     computation: 'centreline',
-    timing: { of: 'peak', side, fromEvents: false, centreline: at * DEG, advance: advance * DEG, righted },
+    // Earlier is before the card's on an intake, and further before TDC than it on an exhaust.
+    timing: {
+      of: 'peak',
+      side,
+      fromEvents: false,
+      centreline: at * DEG,
+      card: (side === 'intake' ? at + advance : at - advance) * DEG,
+      righted,
+    },
   },
 });
 

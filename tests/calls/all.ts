@@ -1,5 +1,6 @@
 import type { Call } from './call.ts';
 import { OF_ARMS } from './of-arms.ts';
+import { OF_CARD } from './of-card.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
@@ -31,7 +32,7 @@ export const CALLS_ABOUT = {
   sheet: [...OF_SHEET, ...OF_SIDE, ...OF_GROUPS],
   setting: [...OF_SETTING, ...OF_TURNS, ...OF_HEAT, ...OF_SET_AGAIN, ...OF_HYDRAULIC],
   noise: [...OF_NOISE, ...OF_LOCK],
-  others: [...OF_STOP, ...OF_SCAN, ...OF_OTHERS, ...OF_DOUBTS],
+  others: [...OF_STOP, ...OF_SCAN, ...OF_OTHERS, ...OF_DOUBTS, ...OF_CARD],
 } satisfies Readonly<Record<string, readonly Call[]>>;
 
 /** Every call of the table. */

@@ -52,7 +52,7 @@ describe('timing is a chain', () => {
     expect(read(form)).not.toContain('read alike');
   });
 
-  test('events are told from their side, against the card, and retard costs exhaust', async () => {
+  test('events are told from their side, and of a duration that is not the card’s no word is told yet', async () => {
     await freshCall({
       cam: { intake: { centreline: '110 deg', durations: [{ atLift: '.05 in', duration: '205 deg' }] } },
     });
@@ -62,11 +62,10 @@ describe('timing is a chain', () => {
     const events = { opens: '10 atdc', closes: '39 ABDC', side: 'intake', card: '110', cardDuration: '205' };
     expect((await working('events', 'centreline', events)).statusCode).toBe(303);
     const kept = read(await page('timing?of=events'));
-    expect(kept).toContain(
-      'The intake peaks 114.5° after TDC, give or take 1°: 4.5° retarded against the card.',
-    );
-    expect(kept).toContain('Retard costs exhaust gap');
+    expect(kept).toContain('By what was read the intake peaks 114.5° after TDC.');
     expect(kept).toContain('The duration is 4° over the card’s');
+    expect(kept).toContain('No word against the card yet');
+    expect(kept).not.toContain('4.5° retarded against the card.');
     const bare = await working('events', 'centreline', { ...events, opens: '10' });
     expect([bare.statusCode, read(bare.body).includes('Opens needs an angle and its side: BTDC')]).toEqual([
       422,

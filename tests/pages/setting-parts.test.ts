@@ -209,7 +209,11 @@ describe('lash by shim', () => {
 
 describe('hot and cold', () => {
   test('by what the parts are made of, as the engine was described; what was found cold is told hot', async () => {
-    await freshCall({ ...BUILD, engine: { description: 'small V8, iron block, aluminum heads' } });
+    await freshCall({
+      ...BUILD,
+      rockers: { nominalRatio: 1.5 },
+      engine: { description: 'small V8, iron block, aluminum heads' },
+    });
     const found = { cylinder: 1, valve: 'intake', lash: '.012 in', moment: 'found', engine: 'cold' };
     await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/lash`, found);
     const page = await html('steps/adjuster?of=lash-hot-cold');

@@ -10,6 +10,8 @@ import type {
   WorkingEvidence,
 } from '../../mechanics/assessment/evidence.ts';
 import { computation as centreline } from '../../mechanics/computations/centreline.ts';
+import { computation as lashShim } from '../../mechanics/computations/lash-shim.ts';
+import { computation as linkage } from '../../mechanics/computations/linkage.ts';
 import { computation as rollerSweep } from '../../mechanics/computations/roller-sweep.ts';
 import { computation as topDeadCentre } from '../../mechanics/computations/top-dead-centre.ts';
 import type { Answer } from '../../records/answers/answers.ts';
@@ -65,10 +67,22 @@ export const answerEvidence = (entry: Answer): AnswerEvidence => ({
   }),
 });
 
-/** The lengths of a roller sweep that others go by. */
-function sweepOf({ computation, inputs }: Working) {
-  const read = computation === rollerSweep.name ? rollerSweep.input.safeParse(inputs) : undefined;
-  return read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {};
+/** Lengths of a sweep, a linkage or a shim, which the build may have as well. */
+function lengthsOf({ computation, inputs }: Working) {
+  switch (computation) {
+    case rollerSweep.name: {
+      const { data } = rollerSweep.input.safeParse(inputs);
+      return defined({ pivotToTip: data?.pivotToTip, netLift: data?.netLift });
+    }
+    case linkage.name: {
+      const { data } = linkage.input.safeParse(inputs);
+      return defined({ pivotToTip: data?.pivotToTip, netLift: data?.netLift });
+    }
+    case lashShim.name:
+      return defined({ lashWanted: lashShim.input.safeParse(inputs).data?.lashWanted });
+    default:
+      return {};
+  }
 }
 
 /** Kept before such readings were refused: nothing can be told of them. */
@@ -96,9 +110,11 @@ function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
     side: read.data.side ?? 'intake',
     fromEvents: read.data.opens !== undefined,
     centreline: found.centreline,
-    ...defined({ advance: found.advanceAgainstCard, durationOver: found.durationOverCard }),
+    ...defined({ duration: found.duration, card: read.data.card, cardDuration: read.data.cardDuration }),
     righted: read.data.pointerOff !== undefined,
-    ...(read.data.pointerOff === 0 ? { shifted: true as const } : {}),
+    ...(read.data.pointerOff === 0
+      ? { shifted: true as const }
+      : defined({ pointerOff: read.data.pointerOff })),
   };
 }
 
@@ -107,7 +123,7 @@ export const workingEvidence = (working: Working): WorkingEvidence => ({
   id: working.id,
   line: working.seq,
   computation: working.computation,
-  ...sweepOf(working),
+  ...lengthsOf(working),
   ...defined({ timing: timingOf(working), set: setBy(working) }),
 });
 

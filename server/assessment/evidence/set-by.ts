@@ -56,6 +56,7 @@ function heatOf(inputs: unknown): SetEvidence | undefined {
   const { hotLash, coldFound } = data;
   return {
     of: 'heat',
+    ratio: data.ratio,
     hot: hotLash,
     cold: coldLash,
     ...(coldFound === undefined || hotAsFound === undefined
@@ -68,12 +69,14 @@ function pushrodOf(inputs: unknown): SetEvidence | undefined {
   const { data } = pushrodLength.input.safeParse(inputs);
   if (data === undefined) return undefined;
   const { length, nearest } = pushrodLength.compute(data);
-  const { add, convention, lash = 0, less = 0 } = data;
+  const { add, convention, lash = 0, less = 0, ratio } = data;
   return {
     of: 'pushrod',
     told: convention ?? 'as-read',
     length,
     ...(lash > 0 || less > 0 ? { lashOff: true as const } : {}),
+    ...(lash > 0 ? { lash, ...defined({ ratio }) } : {}),
+    ...(less > 0 ? { less } : {}),
     ...defined({ added: add, nearest }),
   };
 }
@@ -84,6 +87,8 @@ function standOf(inputs: unknown): SetEvidence | undefined {
   const { shim, nearest } = standHeight.compute(data);
   return {
     of: 'stand',
+    netLift: data.netLift,
+    pivotToTip: data.pivotToTip,
     shim,
     ...defined({
       nearest: nearest === undefined ? undefined : { shim: nearest.shim, difference: nearest.difference },

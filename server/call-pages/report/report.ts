@@ -15,12 +15,8 @@ import {
   type ReportSides,
 } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
-import {
-  type Computations,
-  workingCautions,
-  workingLines,
-  workingsReport,
-} from '../../call/worked/report.ts';
+import { workingCautions, workingsReport } from '../../call/worked/report.ts';
+import { type Computations, workingLines } from '../../call/worked/text.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -118,7 +114,7 @@ function printed(whole: WholeCall, computations: Computations, printing: Printin
       title: `Call ${call.number}: ${build.label}`,
       facts: callFacts(context, printing),
       sections: [
-        summaryComponent(whole, workingLines(workings, computations)),
+        summaryComponent(whole, workingLines(context, workings, computations)),
         ...listComponents('Before anyone acts on this sheet', cautionsOf(whole, workings)),
         ...notCoveredComponents(context),
         ...components,

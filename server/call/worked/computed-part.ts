@@ -3,6 +3,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import type { Working } from '../../records/workings/workings.ts';
+import { noticeComponent } from '../../web/components.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
@@ -15,6 +16,7 @@ import { keptComponents } from './kept-answer.ts';
 import type { PartView, WorkedData, WorkedPart } from './part.ts';
 import type { PartForm } from './part-form.ts';
 import { workingsTable } from './striking-out.ts';
+import { besideSaid, outdatedSaid } from './told.ts';
 
 interface ComputedPartOf {
   readonly name: string;
@@ -67,7 +69,10 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
           ...cards.slots,
         ],
         rest: [
-          ...(last === undefined ? [] : keptComponents(last, each, open)),
+          ...[last === undefined ? undefined : besideSaid(context, last)].flatMap((said) =>
+            said === undefined ? [] : [noticeComponent(said)],
+          ),
+          ...(last === undefined ? [] : keptComponents(last, each, open, outdatedSaid(context, last))),
           ...workingsTable(
             context,
             view.step,

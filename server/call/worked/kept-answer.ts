@@ -5,10 +5,11 @@ import type { Answer, Registered } from '../../compute/registry.ts';
 import { answerComponents } from '../../compute-forms/answer/answer-components.ts';
 import { drawingsOf } from '../../drawings/registry.ts';
 import type { Working } from '../../records/workings/workings.ts';
-import { cautionComponent, drawingComponent, factsComponent } from '../../web/components.ts';
+import { cautionComponent, drawingComponent, factsComponent, noticeComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { foldComponent } from '../fold.ts';
 import { saidComponents } from '../report-parts.ts';
+import { NOT_HELD } from './told.ts';
 
 function isAnswer(value: unknown): value is Answer {
   return (
@@ -31,9 +32,15 @@ export function withoutWay(result: unknown): unknown {
 
 /**
  * What was kept last of a computation: who and when, the drawing to scale, the answer, and its cautions. While it may
- * not be turned, what tells how it is turned or set waits: drawing, direction and cautions.
+ * not be turned, what tells how it is turned or set waits: drawing, direction and cautions. Of one that was made with
+ * other figures than the build has now nothing that came out is shown.
  */
-export function keptComponents(working: Working, each: Registered, mayTurn: boolean): Component[] {
+export function keptComponents(
+  working: Working,
+  each: Registered,
+  mayTurn: boolean,
+  outdated?: string,
+): Component[] {
   if (!isAnswer(working.answer)) return [];
   const kept = working.answer;
   const answer = mayTurn ? kept : { ...kept, result: withoutWay(kept.result) };
@@ -45,6 +52,7 @@ export function keptComponents(working: Working, each: Registered, mayTurn: bool
       { label: 'Build revision', value: String(working.revision) },
     ],
   });
+  if (outdated !== undefined) return [facts, noticeComponent(`${NOT_HELD} ${outdated}`)];
   return [
     facts,
     ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent) : []),

@@ -6,7 +6,6 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { Registered } from '../../compute/registry.ts';
 import { answerParts } from '../../compute-forms/answer/answer-parts.ts';
-import { headlineOf } from '../../compute-forms/answer/headline.ts';
 import { shownValue } from '../../compute-forms/answer/value-text.ts';
 import { controlsOf } from '../../compute-forms/form/controls-of.ts';
 import { leavesOf } from '../../compute-forms/form/leaves.ts';
@@ -27,17 +26,11 @@ import {
 import { isStopped } from '../under-stop.ts';
 import { inputLabel, inputWord } from './input-words.ts';
 import { withoutWay } from './kept-answer.ts';
-import { isInFound } from './told.ts';
+import { answerOf, type Computations, workingText } from './text.ts';
+import { besideSaid, NOT_HELD, outdatedSaid } from './told.ts';
 
 /** As many rows of an answer as are read on paper; the export has them all. */
 const MOST_ROWS = 8;
-
-export type Computations = ReadonlyMap<string, Registered>;
-
-const kept = z.object({ result: z.unknown(), cautions: z.array(z.string()) });
-type Kept = z.output<typeof kept>;
-
-const answerOf = ({ answer }: Working): Kept | undefined => kept.safeParse(answer).data;
 
 function inputFacts(each: Registered, inputs: unknown): Fact[] {
   const body = z.record(z.string(), z.unknown()).safeParse(inputs).data ?? {};
@@ -49,18 +42,6 @@ function inputFacts(each: Registered, inputs: unknown): Fact[] {
   });
 }
 
-/** The value of a working that is read out: `Sweep .0575 in`. */
-export function workingText(computations: Computations, working: Working): string {
-  const each = computations.get(working.computation);
-  const answer = answerOf(working);
-  if (each === undefined || answer === undefined) return working.computation.replaceAll('-', ' ');
-  const { scalars } = answerParts(each.output, answer.result);
-  const leading = headlineOf(each, working.inputs, scalars);
-  const figure = [leading?.figure, leading?.unit].filter((part) => part !== undefined).join(' ');
-  const said = leading === undefined ? '' : `: ${leading.of.label.toLowerCase()} ${figure}`;
-  return `${each.title}${said}`;
-}
-
 /** What goes with the kept answers, each once. */
 export const workingCautions = (workings: readonly Working[]): string[] =>
   workings.flatMap((working) => (answerOf(working)?.cautions ?? []).map(inSpoken));
@@ -68,14 +49,32 @@ export const workingCautions = (workings: readonly Working[]): string[] =>
 const byWhom = ({ seq, by, at, revision }: Working) =>
   `line ${seq}, ${by}, ${momentText(at)}, build revision ${revision}`;
 
+interface HowShown {
+  readonly drawn: boolean;
+  readonly mayTurn: boolean;
+  /** What differs from the build, where what came out is not shown. */
+  readonly outdated: string | undefined;
+  /** What differs, where its figures may be meant for something else. */
+  readonly beside: string | undefined;
+}
+
 /** One computation as it was kept: what went in, what came out, its drawing. */
 function workingComponents(
   each: Registered,
   working: Working,
-  { drawn, mayTurn }: { readonly drawn: boolean; readonly mayTurn: boolean },
+  { drawn, mayTurn, outdated, beside }: HowShown,
 ): Component[] {
   const answer = answerOf(working);
   if (answer === undefined) return [];
+  if (outdated !== undefined)
+    return [
+      columnComponent(
+        ...runComponents(each.title, [
+          { label: 'not shown', value: `${NOT_HELD} ${outdated}` },
+          { label: 'kept on', value: byWhom(working) },
+        ]),
+      ),
+    ];
   const { scalars, tables } = answerParts(each.output, mayTurn ? answer.result : withoutWay(answer.result));
   const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
   const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
@@ -92,6 +91,7 @@ function workingComponents(
       })),
       ...cameOut,
       ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
+      ...(beside === undefined ? [] : [{ label: 'beside it', value: beside }]),
       { label: 'kept on', value: byWhom(working) },
     ]),
     ...short.map(tableComponent),
@@ -133,23 +133,23 @@ export function workingsReport(
     sectionComponent('Geometry, timing and adjusters', [
       ...[...newest.values()].flatMap((working) => {
         const each = computations.get(working.computation);
-        return each === undefined ? [] : workingComponents(each, working, { drawn, mayTurn });
+        return each === undefined
+          ? []
+          : workingComponents(each, working, {
+              drawn,
+              mayTurn,
+              outdated: outdatedSaid(context, working),
+              beside: besideSaid(context, working),
+            });
       }),
       ...saidComponents(
         'Worked out before',
-        older.map((working) => `${workingText(computations, working)} (${byWhom(working)})`),
+        older.map(
+          (working) =>
+            `${workingText(computations, working, outdatedSaid(context, working))} (${byWhom(working)})`,
+        ),
       ),
       ...saidComponents('Struck out', struck),
     ]),
   ];
-}
-
-/** As many of them as are read at a glance. */
-const FEW = 4;
-
-/** The newest of each computation by its figure, where it is not told among what was found. */
-export function workingLines(workings: readonly Working[], computations: Computations): string[] {
-  const others = workings.filter((working) => !isInFound(working));
-  const newest = new Map(others.map((working) => [working.computation, working]));
-  return [...newest.values()].slice(-FEW).map((working) => `${workingText(computations, working)}.`);
 }

@@ -3,7 +3,9 @@ import { strikeWorking, type Working } from '../../records/workings/workings.ts'
 import type { CallContext } from '../context.ts';
 import type { EntryCorrection } from '../step-correction.ts';
 import { type KeptLine, keptLinesTable, strikesOut } from '../strike-out.ts';
-import { type Computations, struckBy, workingText } from './report.ts';
+import { struckBy } from './report.ts';
+import { type Computations, workingText } from './text.ts';
+import { outdatedSaid } from './told.ts';
 
 const linesOf = (step: string) => ({ path: `/workings/${step}`, step });
 
@@ -31,7 +33,10 @@ export function workingsTable(
     context,
     linesOf(step),
     { caption: 'Computed and kept', text: 'Computed' },
-    shown.map((working) => lineOf(computations, all, working)),
+    shown.map((working) => ({
+      ...lineOf(computations, all, working),
+      text: workingText(computations, working, outdatedSaid(context, working)),
+    })),
   );
 }
 

@@ -10,6 +10,7 @@ import { makerFirst } from '../springs/caution.ts';
 import { lashGrowth } from '../thermal/lash-growth.ts';
 import { materialField } from '../thermal/material-field.ts';
 import { ORDINARY_HEIGHTS } from '../thermal/materials.ts';
+import { printedFor } from '../thermal/printed-growth.ts';
 
 const input = z.strictObject({
   hotLash: length('gap wanted at the valve tip with the engine hot', {
@@ -85,37 +86,6 @@ function lashHotCold(given: z.output<typeof input>): z.output<typeof output> {
   };
 }
 
-/** Expansions above this are of aluminium, below it of iron or steel. */
-const ALUMINIUM_FROM = 20e-6;
-
-/** What is printed for three pairs of block and head, which disagree: nobody goes by one of them alone. */
-const PRINTED = [
-  { aluminium: 0, pair: 'iron block and head', chart: '.002 in more', grows: '.003 to .005 in' },
-  {
-    aluminium: 1,
-    pair: 'an iron block and an aluminium head',
-    chart: '.006 in less',
-    grows: '.005 to .007 in',
-  },
-  {
-    aluminium: 2,
-    pair: 'an aluminium block and head',
-    chart: '.012 in less',
-    grows: '.007 to .015 in and more',
-  },
-] as const;
-
-function printedFor({ materials: { block, head } }: z.output<typeof input>): string[] {
-  // A head of iron on aluminium is printed nowhere.
-  if (block >= ALUMINIUM_FROM && head < ALUMINIUM_FROM) return [];
-  const of = [block, head].filter((each) => each >= ALUMINIUM_FROM).length;
-  const row = PRINTED.find(({ aluminium }) => aluminium === of);
-  if (row === undefined) return [];
-  return [
-    `Printed for ${row.pair}: set ${row.chart} cold (a web magazine’s chart); the gap grows by ${row.grows} (a magazine’s answer). They don’t agree with each other: read one pair cold, then hot.`,
-  ];
-}
-
 const leavesNone =
   'The gap found cold closes before the engine is hot: the valve would be held off its seat. Don’t run it with that.';
 
@@ -158,7 +128,7 @@ export const computation = defineComputation({
     ...(given.heights === undefined
       ? [`No heights were given: those of ${ORDINARY_HEIGHTS.source}, were taken, a guess for this one.`]
       : []),
-    ...printedFor(given),
+    ...printedFor(given.materials),
     ...(coldLash < 0 ? [heldOpen] : []),
     'A first setting only: set one intake and one exhaust, run it up, and read them hot. Hot oil and exhaust burn.',
     turningCaution,

@@ -53,7 +53,7 @@ function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuest
       {
         ...at,
         code: 'lash-heat-differs',
-        ask: 'Was the one hot and the other cold?',
+        ask: 'Was the one really read hot and the other cold, as the log has them?',
         size: 'The gap is another one when the engine is hot, so these two are not set against each other.',
         test: 'read it again at the heat it was set at.',
       },

@@ -33,7 +33,9 @@ function adjusterDrawing(typed: Fields): Drawing {
 
 /** What threads and plungers ask is answered at either sum. */
 const ofAdjusters = (context: CallContext) =>
-  questionsNamed(context, context.assessment.details.workings.questionIds);
+  questionsNamed(context, context.assessment.details.workings.questionIds).filter(
+    ({ step }) => step === 'adjuster',
+  );
 
 const lash: WorkedPart<AdjusterData> = {
   name: 'lash',
@@ -131,6 +133,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       computation: 'lash-hot-cold',
       form: hotColdForm,
       headline: 'headline:working:heat',
+      questions: ofAdjusters,
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
   ],

@@ -3,8 +3,8 @@ import { questionsNamed } from '../../call/question-form.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
-import { workingText } from '../../call/worked/report.ts';
-import { workingTold } from '../../call/worked/told.ts';
+import { workingText } from '../../call/worked/text.ts';
+import { outdatedSaid, workingTold } from '../../call/worked/told.ts';
 import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import type { Working } from '../../records/workings/workings.ts';
@@ -24,7 +24,7 @@ function workedOut(context: CallContext, computations: WorkedData['computations'
   const told = workingTold(context, working);
   if (told !== undefined) return `${computations.get(working.computation)?.title ?? ''}: ${told}`;
   const turn = isStopped(context) ? undefined : turnAsked(working);
-  return `${workingText(computations, working)}${turn === undefined ? '' : `; ${turn}`}`;
+  return `${workingText(computations, working, outdatedSaid(context, working))}${turn === undefined ? '' : `; ${turn}`}`;
 }
 
 /** The newest of each computation of the step. */
@@ -62,8 +62,8 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
         text: workedOut(context, computations, working),
       }),
     ),
-    ...questionsNamed(context, context.assessment.details.lash.questionIds).map(
-      ({ ask }): TakeoverItem => ({ card: 'of-goal', label: 'Asked:', text: ask }),
-    ),
+    ...questionsNamed(context, context.assessment.details.lash.questionIds)
+      .filter(({ answered }) => answered === undefined)
+      .map(({ ask }): TakeoverItem => ({ card: 'of-goal', label: 'Asked:', text: ask })),
   ];
 }

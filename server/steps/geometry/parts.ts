@@ -1,3 +1,5 @@
+import type { CallContext } from '../../call/context.ts';
+import { questionsNamed } from '../../call/question-form.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { checkerAsked, standAsked } from '../../drawings/asked-lengths.ts';
@@ -14,6 +16,12 @@ import { marksPart } from './marks-part.ts';
 export interface GeometryData extends WorkedData {
   readonly valves: MarksDetail['valves'];
 }
+
+/** What the sums of lengths ask is answered at each of them. */
+const ofSums = (context: CallContext) =>
+  questionsNamed(context, context.assessment.details.workings.questionIds).filter(
+    ({ step }) => step === 'geometry',
+  );
 
 const counted = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`;
 
@@ -51,6 +59,7 @@ export const geometry: WorkedStep<GeometryData> = {
       form: followerForm,
       asked: () => [],
       headline: 'headline:working:follower',
+      questions: ofSums,
     }),
     computedPart({
       name: 'roller-sweep',
@@ -76,6 +85,7 @@ export const geometry: WorkedStep<GeometryData> = {
       form: pushrodForm,
       asked: () => [checkerAsked('asked-checker')],
       headline: 'headline:working:pushrod',
+      questions: ofSums,
     }),
     computedPart({
       name: 'stand-height',
@@ -89,6 +99,7 @@ export const geometry: WorkedStep<GeometryData> = {
       form: standForm,
       asked: () => [standAsked('asked-stand')],
       headline: 'headline:working:stand',
+      questions: ofSums,
     }),
     computedPart({
       name: 'linkage',

@@ -2,8 +2,8 @@ import { markSaidOf } from '../../../shared/schemas/tip-mark.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
-import { workingText } from '../../call/worked/report.ts';
-import { workingTold } from '../../call/worked/told.ts';
+import { workingText } from '../../call/worked/text.ts';
+import { outdatedSaid, workingTold } from '../../call/worked/told.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { questionsOf } from './marks-part.ts';
 
@@ -13,7 +13,7 @@ const COMPUTATIONS = ['pushrod-length', 'stand-height', 'roller-sweep'];
 /** What it comes to in the words of the assessment, else by its figure. */
 function toldText(context: CallContext, computations: WorkedData['computations'], working: Working): string {
   const told = workingTold(context, working);
-  if (told === undefined) return workingText(computations, working);
+  if (told === undefined) return workingText(computations, working, outdatedSaid(context, working));
   return `${computations.get(working.computation)?.title ?? ''}: ${told}`;
 }
 

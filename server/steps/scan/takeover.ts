@@ -18,7 +18,7 @@ export function scanItems(context: CallContext): TakeoverItem[] {
       ({ said }): TakeoverItem => ({ card: 'of-any-goal', text: said }),
     ),
     ...questionsOf(context, 'scan')
-      .filter(({ answered }) => answered?.found !== false)
+      .filter(({ answered }) => answered === undefined)
       .map(({ ask }): TakeoverItem => ({ card: 'of-any-goal', label: 'Scan:', text: ask })),
   ];
 }

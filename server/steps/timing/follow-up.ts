@@ -31,7 +31,7 @@ export function stopFollowUp(context: CallContext, workings: readonly Working[])
 /** What it says, whether top dead centre was proved for it, and the way to the gaps that it moves. */
 function saidComponents(context: CallContext, peak: KeptPeak): Component[] {
   const said = stepHeadlines(context, 'timing', peak.side);
-  if (peak.advance === undefined || peak.costs === 'neither') return said;
+  if (!context.assessment.details.timing.offCard.includes(peak.side)) return said;
   return [
     ...said,
     noticeComponent(

@@ -19,8 +19,9 @@ const newest = (peaks: Chain['peaks']): Working | undefined =>
     .sort((a, b) => a.seq - b.seq)
     .at(-1);
 
-const peakText = ({ working, side, centreline, advance }: KeptPeak): string =>
-  `line ${working.seq}: ${side} ${degreesText(centreline)}°${advance === undefined ? '' : `, ${degreesText(Math.abs(advance))}° ${advance < 0 ? 'retarded' : 'advanced'}`}`;
+/** Where it peaks; what the card makes of that is the assessment’s to say. */
+const peakText = ({ working, side, centreline }: KeptPeak): string =>
+  `line ${working.seq}: ${side} ${degreesText(centreline)}°`;
 
 function stopText(workings: readonly Working[]): string {
   const { stop } = chainOf(workings);

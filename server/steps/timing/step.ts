@@ -1,8 +1,9 @@
 import { defineStep } from '../../call/step.ts';
 import { NOT_YET } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
-import { workingText } from '../../call/worked/report.ts';
 import { strikesWorkings } from '../../call/worked/striking-out.ts';
+import { workingText } from '../../call/worked/text.ts';
+import { outdatedSaid } from '../../call/worked/told.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -28,9 +29,9 @@ export const timingStep = defineStep({
   told: {},
   cautions: () => [],
   report: () => [],
-  takeover: ({ workings, computations }) => {
+  takeover: ({ workings, computations }, context) => {
     const last = workings.findLast(({ computation }) => COMPUTATIONS.includes(computation));
-    const text = last === undefined ? NOT_YET : workingText(computations, last);
+    const text = last === undefined ? NOT_YET : workingText(computations, last, outdatedSaid(context, last));
     return [{ card: 'of-goal', label: 'Worked out last:', text }];
   },
   worksheet: () => NO_ROWS,

@@ -17,10 +17,6 @@ const peakInputs = z.object({
 });
 const peakAnswer = resultOf({
   centreline: degrees,
-  advanceAgainstCard: degrees.optional(),
-  costs: z.enum(['intake', 'exhaust', 'neither']).optional(),
-  duration: degrees.optional(),
-  durationOverCard: degrees.optional(),
 });
 
 /** The two readings at the stop as they were kept last: how much the wheel reads too much after TDC, in degrees. */
@@ -38,10 +34,6 @@ export interface KeptPeak {
   readonly working: Working;
   readonly side: Side;
   readonly centreline: number;
-  readonly advance: number | undefined;
-  readonly costs: 'intake' | 'exhaust' | 'neither' | undefined;
-  readonly duration: number | undefined;
-  readonly durationOverCard: number | undefined;
   /** The pointer was left where it was, and its error was taken off. */
   readonly righted: boolean;
   /** What was said of the pointer with it; left out where nobody said. */
@@ -67,15 +59,11 @@ function peakOf(working: Working, side: Side, fromEvents: boolean): KeptPeak | u
   const answer = peakAnswer.safeParse(working.answer);
   if (!inputs.success || !answer.success) return undefined;
   if (inputs.data.side !== side || (inputs.data.opens !== undefined) !== fromEvents) return undefined;
-  const { centreline, advanceAgainstCard, costs, duration, durationOverCard } = answer.data.result;
+  const { centreline } = answer.data.result;
   return {
     working,
     side,
     centreline,
-    advance: advanceAgainstCard,
-    costs,
-    duration,
-    durationOverCard,
     righted: isOff(inputs.data.pointerOff),
     pointer:
       inputs.data.pointerOff === undefined ? undefined : isOff(inputs.data.pointerOff) ? 'left' : 'moved',

@@ -109,6 +109,21 @@ describe('a cam found off its card beside a scan', () => {
     expect(told(moved)).not.toContain('belong together');
   });
 
+  test('on a call about timing every valve that no longer has a gap is read again next, and no other', () => {
+    const stop: Kept = ['top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }];
+    const both = build([scan('one'), scan('x', 0.13, 'exhaust')], [stop, EARLY]);
+    const gone = answered(answered(both, { found: true }), { found: true, of: 'x' });
+    const next = (evidence: Evidence) =>
+      assess({ ...evidence, call: { ...evidence.call, goal: 'cam-timing' } }).next;
+    expect(next(gone)).toMatchObject({
+      action: 'gap-again',
+      sentence: expect.stringContaining('1 intake and 1 exhaust again'),
+    });
+    const again = { ...gone, scans: [...(gone.scans ?? []), scan('two', 0.125)] };
+    const rest = next(answered(again, { found: false, of: 'two' }));
+    expect(rest?.sentence).toContain('Read piston to valve of 1 exhaust again');
+  });
+
   test('scanned again, the new one counts alone, and nobody is asked why the two differ', () => {
     const moved = answered(one, { found: true });
     const again = answered(

@@ -77,14 +77,30 @@ function answerTo(
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
 
-/** Whether it was found so: as it was said beside the answer, else by an answer that is the code of a yes or no. */
+const YES_OR_NO: ReadonlySet<string> = new Set(['found', 'not-found']);
+
+/**
+ * Whether it was found so: by the answer that was chosen, else as it was said beside it, where the question has a yes or
+ * no. A word of its own is neither, whatever was sent beside it.
+ */
 function foundOf(
   { answer, found }: AnswerEvidence,
   choices: AssessedQuestion['answers'],
 ): boolean | undefined {
-  if (found !== undefined) return found;
-  const said = (word: string) => isAnswer(answer, word) && choices.some(({ code }) => code === word);
+  const has = (word: string) => choices.some(({ code }) => code === word);
+  const said = (word: string) => isAnswer(answer, word) && has(word);
+  if (choices.some(({ code }) => !YES_OR_NO.has(code) && isAnswer(answer, code))) return undefined;
+  if (found !== undefined) return has(found ? 'found' : 'not-found') ? found : undefined;
   return said('found') ? true : said('not-found') ? false : undefined;
+}
+
+/** A question with words of its own is answered by one of them, and by nothing else. */
+function isAnswered({ answer, found }: AnswerEvidence, choices: AssessedQuestion['answers']): boolean {
+  return (
+    choices.some(({ code }) => isAnswer(answer, code)) ||
+    (found !== undefined && choices.some(({ code }) => code === (found ? 'found' : 'not-found'))) ||
+    choices.every(({ code }) => YES_OR_NO.has(code))
+  );
 }
 
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
@@ -96,8 +112,9 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     ...(among === undefined ? [] : [among]),
     wordsOf(doubt.knownBy ?? doubt.ask),
   ].join(':');
-  const answer = answerTo({ id, ask: doubt.ask }, answers);
   const own = choices ?? CHOICES;
+  const said = answerTo({ id, ask: doubt.ask }, answers);
+  const answer = said !== undefined && isAnswered(said, own) ? said : undefined;
   return {
     id,
     code: doubt.code,

@@ -81,12 +81,13 @@ const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
   },
 ];
 
-/** One gap that was found as two: nobody turns an adjuster by either until somebody says which holds. */
-export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | undefined {
-  const lines = apart(findsOf(evidence, place), lastKept(evidence, 'turns')?.set.lashFound);
-  const gaps = figures(lines);
-  if (gaps.length < 2) return undefined;
-  const raised = asked(
+function askedOf(
+  lines: readonly LashEvidence[],
+  gaps: readonly number[],
+  place: ValvePlace,
+  { answers }: Evidence,
+): AssessedQuestion {
+  return asked(
     {
       code: 'found-twice',
       weight: 'strong',
@@ -103,10 +104,36 @@ export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | 
         .map(({ id }) => id)
         .toSorted()
         .join('-'),
-      answers: evidence.answers,
+      answers,
       choices: choicesOf(gaps),
     },
   );
+}
+
+/** Nobody could say of the first ones: what was read once more, since that was said, counts alone. */
+function sinceNobodyCould(
+  finds: readonly LashEvidence[],
+  place: ValvePlace,
+  evidence: Evidence,
+): readonly LashEvidence[] {
+  const entered = finds.toSorted((a, b) => a.line - b.line);
+  for (let count = entered.length - 1; count >= 2; count -= 1) {
+    const first = entered.slice(0, count);
+    const question = askedOf(first, figures(first), place, evidence);
+    if (chosenOf(question) !== 'neither') continue;
+    const said = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
+    return finds.filter(({ line }) => line > said);
+  }
+  return finds;
+}
+
+/** One gap that was found as two: nobody turns an adjuster by either until somebody says which holds. */
+export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | undefined {
+  const finds = sinceNobodyCould(findsOf(evidence, place), place, evidence);
+  const lines = apart(finds, lastKept(evidence, 'turns')?.set.lashFound);
+  const gaps = figures(lines);
+  if (gaps.length < 2) return undefined;
+  const raised = askedOf(lines, gaps, place, evidence);
   const chosen = chosenOf(raised);
   const gap = gaps.find((_, at) => chosen === `gap-${at + 1}`);
   const holds =

@@ -19,12 +19,15 @@ export interface PeakEvidence {
   readonly fromEvents: boolean;
   /** After top dead centre for an intake, before it for an exhaust. */
   readonly centreline: number;
-  /** Earlier than the card; negative later. */
-  readonly advance?: number;
-  /** Its duration less that of the card, where it was read by its events. */
-  readonly durationOver?: number;
+  /** Between its events, where it was read by them. */
+  readonly duration?: number;
+  /** What the card says, where that was told with the reading. */
+  readonly card?: number;
+  readonly cardDuration?: number;
   /** It was said whether the pointer was left: its error, if any, was taken off. */
   readonly righted: boolean;
+  /** The error that was taken off, where there was one. */
+  readonly pointerOff?: number;
   /** It was said that the pointer had been shifted first: no error was taken off. */
   readonly shifted?: true;
 }
@@ -36,6 +39,8 @@ export interface WorkingEvidence {
   readonly computation: string;
   readonly pivotToTip?: number;
   readonly netLift?: number;
+  /** Of a shim that was worked out. */
+  readonly lashWanted?: number;
   readonly timing?: StopEvidence | PeakEvidence;
   /** What is set, ordered or fitted by it. */
   readonly set?: SetEvidence;

@@ -1,5 +1,6 @@
-import { upperFirst } from '../common/said.ts';
+import { listed, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence, StopEvidence } from '../evidence.ts';
+import { gapsGone } from '../scans/gaps-gone.ts';
 import { shiftSaid } from '../timing/pointer-said.ts';
 import { pointerAsked } from '../timing/questions.ts';
 import { degrees, isOut, readOf, type TimingRead } from '../timing/readings.ts';
@@ -36,6 +37,30 @@ function pointerShifted(evidence: Evidence): Need[] {
   ];
 }
 
+/** The gaps that no longer hold, each with nothing read of that valve since the cam is where it is. */
+function scannedAgain(evidence: Evidence): Need[] {
+  const gone = gapsGone(evidence).map(placeOf);
+  return gone.length === 0
+    ? []
+    : [
+        need(
+          'gap-again',
+          `piston to valve of ${listed(gone)} with the cam where it is now`,
+          `Read piston to valve of ${listed(gone)} again, with the cam where it is now: it was moved after the gap was read.`,
+          false,
+          MUST_TURN,
+        ),
+      ];
+}
+
+/** Of a lobe that was read, once one was. */
+function isCardKnown(evidence: Evidence): boolean {
+  const { peaks } = readOf(evidence);
+  if (peaks.length > 0) return peaks.some(({ mayBe }) => mayBe.length > 0);
+  const { intake, exhaust } = evidence.card;
+  return intake.centreline !== undefined || exhaust.centreline !== undefined;
+}
+
 export const ofTiming = (evidence: Evidence): Need[] => [
   need(
     'top-dead-centre',
@@ -56,9 +81,8 @@ export const ofTiming = (evidence: Evidence): Need[] => [
     'card-centreline',
     'the centreline on the cam card',
     'Read the centreline of that lobe off the cam card.',
-    evidence.card.intake.centreline !== undefined ||
-      evidence.card.exhaust.centreline !== undefined ||
-      evidence.workings.some(({ timing }) => timing?.of === 'peak' && timing.advance !== undefined),
+    isCardKnown(evidence),
     MUST,
   ),
+  ...scannedAgain(evidence),
 ];

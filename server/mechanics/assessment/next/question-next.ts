@@ -2,14 +2,18 @@ import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
 import { isAboutCard } from '../ratio/conditions.ts';
+import { CAM_THEN } from '../scans/cam-then.ts';
 import { isAsked } from './is-asked.ts';
 
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
 
-/** It was read right, and what it says of the part was found so: there is nothing to enter again. */
+/**
+ * It was read right, and what it says of the part was found so; or it was of the cam as it stood, and what lacks now is a
+ * reading with it where it is: there is nothing to enter again.
+ */
 const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
-  code === 'lobe-worn' && answered?.found === true;
+  (code === 'lobe-worn' || code === CAM_THEN) && answered?.found === true;
 
 function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';
@@ -18,7 +22,8 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
     return 'fit studs whose maker allows the load, or softer springs, and say which are in it.';
   if (code === 'preload-over')
     return 'find zero lash again by up-and-down play, and work the turns out again.';
-  if (code === 'sum-unlikely') return 'work it out again with the right figure, and keep that.';
+  if (code === 'sum-unlikely' || code === 'heat-sums-differ')
+    return 'work it out again with the right figure, and keep that.';
   if (code === 'sum-against-log') return 'work it out again from the gap that the log has, and keep that.';
   if (code === 'turn-heat')
     return 'work the turn out again with the gap found and the lash wanted at one heat, and keep that.';

@@ -2,7 +2,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
-import { camFound } from '../timing/counting.ts';
+import { type CamFound, camFound } from '../timing/counting.ts';
 import { againstSaid, isWithinWheel } from '../timing/readings.ts';
 
 /** The question whether a scan was read with the cam where it was found. */
@@ -44,7 +44,8 @@ const IN_ONE_PLACE: HowRead = {
 };
 
 /** ` 4° advanced against the card`; of a cam that was moved and now stands straight up only that it was moved. */
-function foundSaid(advance: number | undefined): string {
+function foundSaid({ advance, cardOpen }: CamFound): string {
+  if (cardOpen === true) return 'The cam may stand off its card: which centreline the card has is asked.';
   return advance === undefined || isWithinWheel(advance)
     ? 'The cam was read in two places, and may have been moved.'
     : `The cam was found ${againstSaid(advance)}.`;
@@ -66,7 +67,7 @@ function askedOf(read: GapRead, how: HowRead, evidence: Evidence): AssessedQuest
         knownBy: CAM_THEN,
         weight: 'strong',
         ask: `Was ${how.read(placeOf(read))} with the cam where it is now, or was the cam moved after ${how.after}?`,
-        size: `${foundSaid(found.advance)} Advance brings the intake nearer to the piston, retard the exhaust.`,
+        size: `${foundSaid(found)} Advance brings the intake nearer to the piston, retard the exhaust.`,
         test: 'Say which came first, and what was done to the cam between.',
         byLooking: true,
         restsOn: [read.id],

@@ -1,23 +1,18 @@
+import { defined } from '../../../../shared/defined.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { chosenOf } from '../common/chosen.ts';
-import type { Evidence, PeakEvidence } from '../evidence.ts';
+import type { Evidence } from '../evidence.ts';
+import type { HeldPeak } from './against-card.ts';
+import { againstStop } from './against-stop.ts';
 import { countingOf, differing } from './differ.ts';
 import { pointerAsked } from './questions.ts';
-import {
-  APART,
-  isOut,
-  isWithinWheel,
-  type Lined,
-  readOf,
-  stopFor,
-  type TimingRead,
-  withoutError,
-} from './readings.ts';
+import { APART, isOut, isWithinWheel, readOf, stopFor, type TimingRead, withoutError } from './readings.ts';
 
 /** The peak of each lobe that counts, its pointer put right where it was said to have been left. */
-export function countingPeaks(read: TimingRead, evidence: Evidence): Lined<PeakEvidence>[] {
+export function countingPeaks(read: TimingRead, evidence: Evidence): HeldPeak[] {
   const { pointerWas } = pointerAsked(read, evidence);
-  return SIDES.flatMap((side) => countingOf(read, side, evidence) ?? []).map((peak) => {
+  return SIDES.flatMap((side) => countingOf(read, side, evidence) ?? []).map((each) => {
+    const peak = againstStop(each, read.stops, evidence)?.peak ?? each;
     const stop = stopFor(read, peak);
     return pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak;
   });
@@ -27,12 +22,14 @@ export function countingPeaks(read: TimingRead, evidence: Evidence): Lined<PeakE
 export interface CamFound {
   /** Known by the first reading that has it there, so that reading it there again changes nothing. */
   readonly place: string;
-  readonly side: PeakEvidence['side'];
+  readonly side: HeldPeak['side'];
   /** Earlier than the card, where the card says where the lobe peaks. */
   readonly advance?: number;
+  /** Nobody knows which centreline the card has. */
+  readonly cardOpen?: true;
 }
 
-const isThere = (one: PeakEvidence, other: PeakEvidence): boolean => {
+const isThere = (one: HeldPeak, other: HeldPeak): boolean => {
   if (one.side === other.side) return Math.abs(one.centreline - other.centreline) <= APART + 1e-9;
   // One cam turns both lobes: what the one is early, the other is.
   return (
@@ -55,7 +52,7 @@ export function camFound(evidence: Evidence): CamFound | undefined {
   const read = readOf(evidence);
   const newest = countingPeaks(read, evidence).toSorted((a, b) => b.line - a.line)[0];
   if (newest === undefined) return undefined;
-  const isOff = newest.advance !== undefined && !isWithinWheel(newest.advance);
+  const isOff = newest.mayBe.some((advance) => !isWithinWheel(advance));
   if (!isOff && !mayHaveMoved(read, evidence)) return undefined;
   const last = read.peaks.find(({ line }) => line === newest.line) ?? newest;
   const back = read.peaks.toSorted((a, b) => b.line - a.line);
@@ -64,6 +61,7 @@ export function camFound(evidence: Evidence): CamFound | undefined {
   return {
     place: first.id,
     side: newest.side,
-    ...(newest.advance === undefined ? {} : { advance: newest.advance }),
+    ...defined({ advance: newest.advance }),
+    ...(newest.advance === undefined && isOff ? { cardOpen: true as const } : {}),
   };
 }

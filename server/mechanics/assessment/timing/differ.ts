@@ -3,10 +3,12 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { listed } from '../common/said.ts';
-import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
-import { APART, degrees, type Lined, ofSide, type TimingRead } from './readings.ts';
+import type { Evidence, Side } from '../evidence.ts';
+import type { HeldPeak } from './against-card.ts';
+import { isFoundWrong } from './duration.ts';
+import { APART, degrees, ofSide, type TimingRead } from './readings.ts';
 
-type Peaks = readonly Lined<PeakEvidence>[];
+type Peaks = readonly HeldPeak[];
 
 const span = (peaks: Peaks): number => {
   const all = peaks.map(({ centreline }) => centreline);
@@ -91,7 +93,8 @@ function sinceWrong(
 
 /** Two centrelines of one lobe that stand apart: read one way each, else by its two ways. */
 export function differing(read: TimingRead, side: Side, evidence: Evidence): AssessedQuestion[] {
-  const all = ofSide(read, side);
+  // One whose events were found wrong is compared with nothing.
+  const all = ofSide(read, side).filter((peak) => !isFoundWrong(peak, evidence));
   const own = [true, false].flatMap((fromEvents) =>
     sinceWrong(
       all.filter((peak) => peak.fromEvents === fromEvents),
@@ -104,11 +107,7 @@ export function differing(read: TimingRead, side: Side, evidence: Evidence): Ass
 }
 
 /** The reading of a lobe that counts: the last, or the last at equal drop where the lobe was said not to be symmetric. */
-export function countingOf(
-  read: TimingRead,
-  side: Side,
-  evidence: Evidence,
-): Lined<PeakEvidence> | undefined {
+export function countingOf(read: TimingRead, side: Side, evidence: Evidence): HeldPeak | undefined {
   const peaks = ofSide(read, side);
   const ways = waysApart(read, side, evidence);
   return ways !== undefined && chosenOf(ways) === 'asymmetric'

@@ -3,8 +3,11 @@ import { DEGREE } from '../../setting-order/timing.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
-import { differing } from './differ.ts';
+import type { Evidence, Side } from '../evidence.ts';
+import type { HeldPeak } from './against-card.ts';
+import { againstStop } from './against-stop.ts';
+import { countingOf, differing } from './differ.ts';
+import { durationOff } from './duration.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
 
@@ -17,10 +20,10 @@ const BUILD: Subject = { of: 'build' };
 const about = (side: Side): Subject => ({ of: 'side', valve: side });
 
 /** From the wrong side of its dead centre, or of the other lobe, a peak is where hardly any cam has one. */
-function unusual(peak: PeakEvidence, { answers }: Evidence): AssessedQuestion[] {
-  const { side, centreline, advance } = peak;
+function unusual(peak: HeldPeak, { answers }: Evidence): AssessedQuestion[] {
+  const { side, centreline, mayBe } = peak;
   const usual = centreline >= USUAL.from - 1e-9 && centreline <= USUAL.to + 1e-9;
-  if (usual || (advance !== undefined && Math.abs(advance) <= BY_CARD)) return [];
+  if (usual || mayBe.some((advance) => Math.abs(advance) <= BY_CARD)) return [];
   return [
     asked(
       {
@@ -40,24 +43,6 @@ function unusual(peak: PeakEvidence, { answers }: Evidence): AssessedQuestion[] 
           { code: 'found', label: 'No, one was told wrong', changes: 'The lobe is read again.' },
         ],
       },
-    ),
-  ];
-}
-
-/** An event that is told from the wrong side, or at another lift, makes another duration. */
-function durationOff({ side, durationOver = 0 }: PeakEvidence, { answers }: Evidence): AssessedQuestion[] {
-  if (Math.abs(durationOver) <= APART + 1e-9) return [];
-  return [
-    asked(
-      {
-        code: 'duration-off',
-        weight: 'weak',
-        ask: 'Were both events read at the lift the card states, and each told from its right side?',
-        size: `The duration is ${degrees(durationOver)}° ${durationOver > 0 ? 'over' : 'under'} the card’s; a side swapped is twice its angle.`,
-        test: 'read both again, coming up to the lift in running direction.',
-        restsOn: [],
-      },
-      { about: about(side), step: 'timing', answers },
     ),
   ];
 }
@@ -90,7 +75,7 @@ function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | un
 }
 
 /** One cam turns both lobes: where one says early and the other late, one was read wrong or the card is another cam's. */
-function apart(peaks: readonly PeakEvidence[], { answers }: Evidence): AssessedQuestion[] {
+function apart(peaks: readonly HeldPeak[], { answers }: Evidence): AssessedQuestion[] {
   const [intake, exhaust] = SIDES.map((side) => peaks.find((peak) => peak.side === side));
   if (intake?.advance === undefined || exhaust?.advance === undefined) return [];
   if (Math.abs(intake.advance - exhaust.advance) <= APART) return [];
@@ -115,26 +100,37 @@ export interface TimingAsked {
   readonly pointerWas: string | undefined;
   readonly unusual: readonly AssessedQuestion[];
   readonly differ: readonly AssessedQuestion[];
+  /** Which figures the card has. */
+  readonly card: readonly AssessedQuestion[];
+  readonly durations: readonly AssessedQuestion[];
+  /** How far the pointer was out. */
+  readonly pointers: readonly AssessedQuestion[];
   readonly all: readonly AssessedQuestion[];
 }
 
 /** @param told the peak of each lobe that counts, its pointer put right where that was said */
-export function questionsOf(
-  read: TimingRead,
-  told: readonly PeakEvidence[],
-  evidence: Evidence,
-): TimingAsked {
+export function questionsOf(read: TimingRead, told: readonly HeldPeak[], evidence: Evidence): TimingAsked {
   const ofPointer = pointerAsked(read, evidence);
   const ofUnusual = told.flatMap((peak) => unusual(peak, evidence));
+  const ofCard = told.flatMap(({ cardAsked }) => cardAsked ?? []);
+  const ofPointers = SIDES.flatMap((side) => countingOf(read, side, evidence) ?? []).flatMap(
+    (peak) => againstStop(peak, read.stops, evidence)?.question ?? [],
+  );
+  const ofDurations = told.flatMap((peak) => durationOff(peak, evidence));
   const ofDiffer = SIDES.flatMap((side) => differing(read, side, evidence));
   return {
     ...ofPointer,
     unusual: ofUnusual,
     differ: ofDiffer,
+    card: ofCard,
+    durations: ofDurations,
+    pointers: ofPointers,
     all: [
+      ...ofCard,
+      ...ofPointers,
       ...ofUnusual,
       ...ofDiffer,
-      ...told.flatMap((peak) => durationOff(peak, evidence)),
+      ...ofDurations,
       ...(ofPointer.pointer === undefined ? [] : [ofPointer.pointer]),
       ...apart(told, evidence),
     ],

@@ -1,5 +1,7 @@
 import { DEGREE } from '../../setting-order/timing.ts';
-import type { Evidence, PeakEvidence, Side, StopEvidence } from '../evidence.ts';
+import type { Evidence, Side, StopEvidence } from '../evidence.ts';
+import { type HeldPeak, held } from './against-card.ts';
+import { degrees, type Lined } from './degrees.ts';
 
 /** A wheel is not read finer than this: common practice. */
 export const READ = 0.25 * DEGREE;
@@ -8,26 +10,23 @@ export const WHEEL = DEGREE;
 /** Two centrelines that stand further apart than this are asked about. */
 export const APART = 2 * WHEEL;
 
-export type Lined<T> = T & { readonly line: number; readonly id: string };
-
-/** `3.25`, `102.75` */
-export const degrees = (radians: number): string =>
-  String(Number(Math.abs(radians / DEGREE).toFixed(2))).replace(/^0\./, '.');
+export { degrees, type Lined };
 
 /** What was read of the timing, in the order in which it was kept. */
 export interface TimingRead {
   readonly stops: readonly Lined<StopEvidence>[];
-  readonly peaks: readonly Lined<PeakEvidence>[];
+  readonly peaks: readonly HeldPeak[];
 }
 
-export function readOf({ workings }: Evidence): TimingRead {
-  const lined = workings.toSorted((a, b) => a.line - b.line);
+/** What was read, each lobe held against the card as the build has it now. */
+export function readOf(evidence: Evidence): TimingRead {
+  const lined = evidence.workings.toSorted((a, b) => a.line - b.line);
   return {
     stops: lined.flatMap(({ id = '', line, timing }): Lined<StopEvidence>[] =>
       timing?.of === 'stop' ? [{ ...timing, id, line }] : [],
     ),
-    peaks: lined.flatMap(({ id = '', line, timing }): Lined<PeakEvidence>[] =>
-      timing?.of === 'peak' ? [{ ...timing, id, line }] : [],
+    peaks: lined.flatMap(({ id = '', line, timing }): HeldPeak[] =>
+      timing?.of === 'peak' ? [held({ ...timing, id, line }, evidence)] : [],
     ),
   };
 }
@@ -37,7 +36,7 @@ export function readOf({ workings }: Evidence): TimingRead {
  * shifted after the peak was kept, it is the one that had it out; a peak that was read after the shift stands on what the
  * stop read since, whenever that was kept.
  */
-export function stopFor({ stops }: TimingRead, peak: Lined<PeakEvidence>): Lined<StopEvidence> | undefined {
+export function stopFor({ stops }: TimingRead, peak: HeldPeak): Lined<StopEvidence> | undefined {
   const newest = stops.at(-1);
   if (newest === undefined || peak.line > newest.line || peak.shifted === true || isOut(newest))
     return newest;
@@ -45,7 +44,7 @@ export function stopFor({ stops }: TimingRead, peak: Lined<PeakEvidence>): Lined
 }
 
 /** Those of one lobe. */
-export const ofSide = ({ peaks }: TimingRead, side: Side): readonly Lined<PeakEvidence>[] =>
+export const ofSide = ({ peaks }: TimingRead, side: Side): readonly HeldPeak[] =>
   peaks.filter((peak) => peak.side === side);
 
 /** The pointer is further out than a wheel is read; less than that is nobody’s to shift. */
@@ -60,12 +59,13 @@ export const isOut = (stop: StopEvidence | undefined): stop is StopEvidence =>
  * Equation: an intake is told after top dead centre, where the wheel reads so much too much; an exhaust before it, where
  * it reads as much too little. Either way the cam stands that much earlier.
  */
-export function withoutError(peak: Lined<PeakEvidence>, { correction }: StopEvidence): Lined<PeakEvidence> {
-  const { side, centreline, advance } = peak;
+export function withoutError(peak: HeldPeak, { correction }: StopEvidence): HeldPeak {
+  const { side, centreline, advance, mayBe } = peak;
   return {
     ...peak,
     centreline: side === 'intake' ? centreline - correction : centreline + correction,
     ...(advance === undefined ? {} : { advance: advance + correction }),
+    mayBe: mayBe.map((each) => each + correction),
     righted: true,
   };
 }

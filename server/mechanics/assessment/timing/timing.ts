@@ -1,106 +1,27 @@
-import type { AssessedQuantity, Headline, Subject } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
+import type { AssessedQuantity, Headline } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { keyOf } from '../common/said.ts';
-import type { Evidence, PeakEvidence, StopEvidence } from '../evidence.ts';
+import type { Evidence, StopEvidence } from '../evidence.ts';
+import type { HeldPeak } from './against-card.ts';
 import { countingPeaks } from './counting.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { questionsOf, type TimingAsked } from './questions.ts';
-import {
-  againstSaid,
-  degrees,
-  isOut,
-  isWithinWheel,
-  type Lined,
-  ofSide,
-  readOf,
-  stopFor,
-  WHEEL,
-  withoutError,
-} from './readings.ts';
+import { degrees, isOut, isWithinWheel, ofSide, readOf, stopFor, WHEEL, withoutError } from './readings.ts';
+import { isNotReadSince, isOpen, sentenceOf, type ToldPeak } from './said.ts';
 
 export interface TimingDetail {
   /** Whether every centreline that was kept stands on a top dead centre that was proved. */
   readonly proved: boolean;
   readonly questionIds: readonly string[];
+  /** Lobes that stand, or may stand, off the card. */
+  readonly offCard: readonly HeldPeak['side'][];
 }
-
-/** A peak that is told, with what it stands on. */
-interface ToldPeak {
-  readonly peak: Lined<PeakEvidence>;
-  readonly stop: StopEvidence | undefined;
-  readonly asked: TimingAsked;
-  /** All that was read of this lobe. */
-  readonly read: readonly PeakEvidence[];
-}
-
-const isOpen = ({ asked: { pointer, pointerWas }, peak, stop }: ToldPeak): boolean =>
-  pointer !== undefined && pointerWas === undefined && !peak.righted && isOut(stop);
-
-/** Said to have been shifted, and nobody has read the stop alike since: that is what proves it. */
-const isNotReadSince = ({ peak, stop }: ToldPeak): boolean => peak.shifted === true && isOut(stop);
 
 /** Said in answer to the question it is the same as said with the reading: neither proves the pointer. */
-const saidShifted = (peak: Lined<PeakEvidence>, { pointerWas }: TimingAsked): Lined<PeakEvidence> =>
+const saidShifted = (peak: HeldPeak, { pointerWas }: TimingAsked): HeldPeak =>
   pointerWas === 'shifted' && !peak.righted ? { ...peak, shifted: true } : peak;
 
 const isProved = (told: ToldPeak): boolean =>
   told.stop !== undefined && !isOpen(told) && !isNotReadSince(told);
-
-/** Which gap to the piston it takes from, on its own side of top dead centre, and which one it gives to. */
-function costSaid(early: number): string {
-  const other = 'A gap read at another timing no longer holds.';
-  return early > 0
-    ? `Advance costs intake gap to the piston, least some 10° after top dead centre, and gives the exhaust as much. ${other}`
-    : `Retard costs exhaust gap to the piston, least some 10° before top dead centre, and gives the intake as much. ${other}`;
-}
-
-const where = ({ side, centreline }: PeakEvidence): string =>
-  `${degrees(centreline)}° ${side === 'intake' ? 'after' : 'before'} TDC`;
-
-/** What the figure is worth where the pointer may have been left: the other figure, beside it. */
-function pointerSaid(told: ToldPeak): string {
-  const { peak, stop } = told;
-  if (stop === undefined)
-    return ' But top dead centre is not proved: nobody has set the pointer against a positive stop.';
-  if (isNotReadSince(told))
-    return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out, and no reading of it was kept after it was shifted. Read it again, until it reads ${degrees(stop.trueReading)}° on both sides.`;
-  if (!isOpen(told)) return '';
-  const other = withoutError(peak, stop);
-  const against = againstSaid(other.advance);
-  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
-}
-
-/** While nobody knows which reading holds, what the earliest and the latest of them would cost stands. */
-function worstSaid(read: readonly PeakEvidence[]): string {
-  const advances = read.flatMap(({ advance }) => advance ?? []);
-  const ends = [...new Set([Math.max(0, ...advances), Math.min(0, ...advances)])];
-  return ends
-    .filter((advance) => !isWithinWheel(advance))
-    .map((advance) => ` If it is ${againstSaid(advance)}: ${costSaid(advance)}`)
-    .join('');
-}
-
-/** Why no word against the card is told yet; nothing where one may be. */
-function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
-  const of = ({ about }: { readonly about: Subject }) => keyOf(about) === peak.side;
-  const differ = asked.differ.find((each) => of(each) && inDoubt(each));
-  if (differ !== undefined)
-    return `${differ.size ?? ''} Nobody has said which of them holds: no word against the card yet.${worstSaid(read)}`;
-  const unusual = asked.unusual.find((each) => of(each) && inDoubt(each));
-  if (unusual === undefined) return undefined;
-  return `By what was read the ${peak.side} peaks ${where(peak)}. ${unusual.size ?? ''} No word against the card yet: was each told from the right side of TDC?`;
-}
-
-function sentenceOf(told: ToldPeak): string {
-  const doubt = doubtSaid(told);
-  if (doubt !== undefined) return doubt;
-  const { peak } = told;
-  const against = againstSaid(peak.advance);
-  const moved = peak.advance !== undefined && !isWithinWheel(peak.advance);
-  const said = `The ${peak.side} peaks ${where(peak)}, give or take ${degrees(WHEEL)}°${against === '' ? '' : `: ${against}`}.`;
-  return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}${pointerSaid(told)}`;
-}
 
 function headlineOf(told: ToldPeak): Headline {
   const { side } = told.peak;
@@ -114,7 +35,7 @@ function headlineOf(told: ToldPeak): Headline {
 }
 
 /** The stop alone, before any lobe was read. */
-function stopHeadline(stop: StopEvidence | undefined, peaks: readonly PeakEvidence[]): Headline[] {
+function stopHeadline(stop: StopEvidence | undefined, peaks: readonly HeldPeak[]): Headline[] {
   if (stop === undefined || peaks.length > 0) return [];
   return [
     {
@@ -174,6 +95,12 @@ export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
     questions: asked.all,
     stop: [],
     headlines: [...stopHeadline(read.stops.at(-1), peaks), ...told.map(headlineOf)],
-    detail: { proved: told.every(isProved), questionIds: asked.all.map(({ id }) => id) },
+    detail: {
+      proved: told.every(isProved),
+      questionIds: asked.all.map(({ id }) => id),
+      offCard: peaks
+        .filter(({ mayBe }) => mayBe.some((advance) => !isWithinWheel(advance)))
+        .map(({ side }) => side),
+    },
   };
 }

@@ -1,22 +1,25 @@
-import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
-import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
-import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
-import { TUNED_BY } from '../../lash/lash-slips.ts';
+import { VALVE_GEARS, type ValveGear } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { inches, ratioSaid } from '../common/said.ts';
+import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { ORDINARY } from '../ratio/bands.ts';
-import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
-import { BUILD, type KeptSet } from './kept.ts';
-import { heatsWanting, printedLashes } from './wanted-heat.ts';
+import { foundOff, hotOff, takenOff, wantedOff } from './against-lash.ts';
+import { armOff, liftOff } from './against-lift.ts';
+import type {
+  PreloadEvidence,
+  PushrodEvidence,
+  SetEvidence,
+  StandEvidence,
+  TurnsEvidence,
+} from './evidence.ts';
+import { BUILD, type KeptSet, STEPS } from './kept.ts';
+import { keyOfFigures, type Off } from './off.ts';
+import { ASKS, CHOICES, TESTS } from './sum-words.ts';
+import type { TurnMade } from './turn-made.ts';
 
 type Threaded = PreloadEvidence | TurnsEvidence;
-
-/** Feelers come in thousandths, and a metric one is the next: common practice, no published source. */
-const FEELER = 0.001 * IN;
 
 const ADJUSTERS = {
   'stud-nut': 'a nut on the stud',
@@ -24,39 +27,37 @@ const ADJUSTERS = {
   'valve-end-screw': 'a screw at the valve',
 } as const;
 
-function mountOff({ mount }: Threaded, { engine: { mounting } }: Evidence): string[] {
+function mountOff({ mount }: Threaded, { engine: { mounting } }: Evidence): Off[] {
   const isOff =
     (mounting === 'stud' && mount !== 'stud-nut') || (mounting === 'shaft' && mount === 'stud-nut');
-  return isOff ? [`The build says rockers on a ${mounting}; the sum was made for ${ADJUSTERS[mount]}.`] : [];
+  return isOff
+    ? [
+        {
+          said: `The build says rockers on a ${mounting}; the sum was made for ${ADJUSTERS[mount]}.`,
+          key: `${mounting}-${mount}`,
+        },
+      ]
+    : [];
 }
 
-function ratioOff({ ratio }: Threaded, { rockers: { soldAs, planned, plannedExhaust } }: Evidence): string[] {
+function ratioOff(
+  ratio: number | undefined,
+  { rockers: { soldAs, planned, plannedExhaust } }: Evidence,
+): Off[] {
   const sold = [...new Set([soldAs, planned, plannedExhaust].flatMap((each) => each ?? []))];
-  return sold.length === 0 || sold.some((each) => Math.abs(ratio / each - 1) <= ORDINARY + 1e-9)
+  return ratio === undefined ||
+    sold.length === 0 ||
+    sold.some((each) => Math.abs(ratio / each - 1) <= ORDINARY + 1e-9)
     ? []
     : [
-        `The build’s rockers are ${sold.map(ratioSaid).join(' and ')}; the sum was made with ${ratioSaid(ratio)}.`,
+        {
+          said: `The build’s rockers are ${listed(sold.map(ratioSaid))}; the sum was made with ${ratioSaid(ratio)}.`,
+          key: keyOfFigures('ratio', ...sold, ratio),
+        },
       ];
 }
 
-/** Lashes of the card that this one is not, hot or cold, and by how much it misses the nearest. */
-function wantedOff(set: SetEvidence, evidence: Evidence): { readonly said: string[]; readonly by: number } {
-  if (set.of !== 'turns' || set.lashWanted === undefined) return { said: [], by: 0 };
-  const { lashWanted } = set;
-  const { lashAt } = evidence.card;
-  const printed = printedLashes(evidence);
-  const by = printed.length === 0 ? 0 : Math.min(...printed.map((each) => Math.abs(each - lashWanted)));
-  return by <= FEELER + EQUAL || heatsWanting(lashWanted, evidence).length > 0
-    ? { said: [], by: 0 }
-    : {
-        by,
-        said: [
-          `The card’s lash is ${printed.map(inches).join(' and ')}${lashAt === undefined ? '' : `, ${lashAt}`}; the sum wants ${inches(lashWanted)}.`,
-        ],
-      };
-}
-
-const BUCKET: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
+const NOT_THERE: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
   preload: 'no adjuster that is turned',
   turns: 'no adjuster that is turned',
   pushrod: 'no pushrod',
@@ -64,72 +65,94 @@ const BUCKET: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
   follower: 'no follower',
 };
 
-/** What this valve gear hasn’t got. */
-function gearOff({ of }: SetEvidence, { engine: { gear = 'pushrod' } }: Evidence): string[] {
-  if (of === 'heat') return [];
+const GEARS: Readonly<Record<SetEvidence['of'], (gear: ValveGear) => boolean>> = {
+  heat: () => true,
+  preload: (gear) => gear !== 'bucket',
+  turns: (gear) => gear !== 'bucket',
+  stand: (gear) => gear !== 'bucket',
+  pushrod: (gear) => gear === 'pushrod',
+  follower: (gear) => gear === 'finger-follower',
+};
+
+/** What this valve gear hasn’t got; nobody needs to say pushrods and rockers, and a follower’s sum then asks nothing. */
+function gearOff({ of }: SetEvidence, { engine: { gear } }: Evidence): Off[] {
+  if (of === 'heat' || gear === undefined || GEARS[of](gear)) return [];
   const named = VALVE_GEARS[gear].toLowerCase();
-  if (gear === 'bucket') return [`The build says ${named}: there is ${BUCKET[of]}.`];
-  return gear !== 'pushrod' && of === 'pushrod' ? [`The build says ${named}: there is ${BUCKET[of]}.`] : [];
+  return [{ said: `The build says ${named}: there is ${NOT_THERE[of]}.`, key: gear }];
 }
 
 /** A hydraulic lifter wants its preload in the pushrod’s length, and no lash out of it. */
-function rodOff(set: SetEvidence, { engine: { lifter } }: Evidence): string[] {
-  if (set.of !== 'pushrod' || !isHydraulicLifter(lifter)) return [];
-  if (set.lashOff === true) return ['The build says hydraulic lifters; a lash was taken off the length.'];
+function rodOff(set: PushrodEvidence, evidence: Evidence): Off[] {
+  if (!isHydraulicLifter(evidence.engine.lifter))
+    return [...takenOff(set, evidence), ...ratioOff(set.ratio, evidence)];
+  if (set.lashOff === true)
+    return [{ said: 'The build says hydraulic lifters; a lash was taken off the length.', key: 'hydraulic' }];
   return (set.added ?? 0) > 0
     ? []
-    : ['The build says hydraulic lifters; no preload was added to the length.'];
+    : [{ said: 'The build says hydraulic lifters; no preload was added to the length.', key: 'hydraulic' }];
 }
 
-function offOf(set: SetEvidence, evidence: Evidence): string[] {
+function standOff({ netLift, pivotToTip }: StandEvidence, evidence: Evidence): Off[] {
+  const onStud: Off[] =
+    evidence.engine.mounting === 'stud'
+      ? [{ said: 'The build says rockers on a stud: there is no stand.', key: 'stud' }]
+      : [];
+  return [...onStud, ...liftOff(netLift, evidence), ...armOff(pivotToTip, evidence)];
+}
+
+/** What a sum was made with that the build has otherwise, as it is now. */
+function offOf(set: SetEvidence, made: TurnMade, evidence: Evidence): Off[] {
   const gear = gearOff(set, evidence);
   if (gear.length > 0) return gear;
-  if (set.of !== 'turns' && set.of !== 'preload') return rodOff(set, evidence);
-  return [...mountOff(set, evidence), ...ratioOff(set, evidence)];
+  switch (set.of) {
+    case 'turns':
+      return [
+        ...mountOff(set, evidence),
+        ...ratioOff(set.ratio, evidence),
+        ...wantedOff(set, made, evidence),
+      ];
+    case 'preload':
+      return [...mountOff(set, evidence), ...ratioOff(set.ratio, evidence)];
+    case 'pushrod':
+      return rodOff(set, evidence);
+    case 'stand':
+      return standOff(set, evidence);
+    case 'heat':
+      return [...hotOff(set, evidence), ...foundOff(set, evidence), ...ratioOff(set.ratio, evidence)];
+    case 'follower':
+      return [];
+  }
 }
 
-const IS_TURN: ReadonlySet<string> = new Set(['turns', 'preload']);
-
-const CHOICES: AssessedQuestion['answers'] = [
-  { code: 'not-found', label: 'Yes, the sum is right', changes: 'The sum counts.' },
-  {
-    code: 'found',
-    label: 'No, a figure of the sum was wrong',
-    changes: 'The sum is kept again with the right one.',
-  },
-];
-
-/** A sum that goes with another adjuster, ratio or lash than the build has is asked, and not told until then. A lash that is tuned is asked alone. */
-export function againstBuild({ id, set }: KeptSet<SetEvidence>, evidence: Evidence): AssessedQuestion[] {
-  const others = offOf(set, evidence);
-  const wanted = gearOff(set, evidence).length > 0 ? { said: [], by: 0 } : wantedOff(set, evidence);
-  const off = [...others, ...wanted.said];
-  // A lash is tuned by so much: then the sum is asked about, and counts meanwhile.
-  const isTuned = others.length === 0 && wanted.by <= TUNED_BY + EQUAL;
-  return off.length === 0
-    ? []
-    : [
-        asked(
-          {
-            code: 'sum-unlikely',
-            weight: isTuned ? 'weak' : 'strong',
-            ask: IS_TURN.has(set.of)
-              ? 'Was this sum made with the adjuster, the ratio and the lash of this engine?'
-              : 'Was this sum made for the lifters and the valve gear of this engine?',
-            size: off.join(' '),
-            test: IS_TURN.has(set.of)
-              ? 'look at the adjuster, the rocker and the card; then work the turns out again, or put the build right.'
-              : 'look what is in it; then work it out again, or put the build right.',
-            byLooking: true,
-            restsOn: [],
-          },
-          {
-            about: BUILD,
-            step: IS_TURN.has(set.of) ? 'adjuster' : 'geometry',
-            ...defined({ among: id }),
-            answers: evidence.answers,
-            choices: CHOICES,
-          },
-        ),
-      ];
+/**
+ * A sum that was made with other figures than the build has now is asked about, and nothing is told of it until then:
+ * whichever of the two was said later, one of them was said wrong, or put right since.
+ */
+export function againstBuild(
+  { id, set }: KeptSet<SetEvidence>,
+  made: TurnMade,
+  evidence: Evidence,
+): AssessedQuestion[] {
+  const off = offOf(set, made, evidence);
+  if (off.length === 0) return [];
+  return [
+    asked(
+      {
+        code: 'sum-unlikely',
+        weight: 'strong',
+        ask: ASKS[set.of],
+        size: off.map(({ said }) => said).join(' '),
+        test: TESTS[set.of],
+        byLooking: true,
+        restsOn: [],
+      },
+      {
+        about: BUILD,
+        step: STEPS[set.of],
+        among: [...(id === undefined ? [] : [id]), ...off.map(({ key }) => key)].join(':'),
+        answers: evidence.answers,
+        choices: CHOICES,
+      },
+    ),
+  ];
 }

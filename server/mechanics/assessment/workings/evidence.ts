@@ -53,12 +53,18 @@ export interface PushrodEvidence {
   /** Preload that was added, and whether a lash was taken off. */
   readonly added?: number;
   readonly lashOff?: true;
+  /** That lash, at the valve with the ratio it was divided by, or at the pushrod. */
+  readonly lash?: number;
+  readonly ratio?: number;
+  readonly less?: number;
   readonly nearest?: { readonly length: number; readonly difference: number };
 }
 
 /** How far a stand is to be raised, lowered where negative, and the nearest shim. */
 export interface StandEvidence {
   readonly of: 'stand';
+  readonly netLift: number;
+  readonly pivotToTip: number;
   readonly shim: number;
   readonly nearest?: { readonly shim: number; readonly difference: number };
 }
@@ -66,6 +72,7 @@ export interface StandEvidence {
 /** The gap that goes with a hot one on the cold engine, by the metals; a first figure. */
 export interface HeatEvidence {
   readonly of: 'heat';
+  readonly ratio: number;
   readonly hot: number;
   readonly cold: number;
   readonly found?: { readonly cold: number; readonly hot: number };

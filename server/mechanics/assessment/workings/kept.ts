@@ -1,8 +1,19 @@
+import type { StepName } from '../../../../shared/steps.ts';
 import type { Subject } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetEvidence } from './evidence.ts';
 
 export const BUILD: Subject = { of: 'build' };
+
+/** Where each is worked out. */
+export const STEPS: Readonly<Record<SetEvidence['of'], StepName>> = {
+  preload: 'adjuster',
+  turns: 'adjuster',
+  pushrod: 'geometry',
+  stand: 'geometry',
+  heat: 'adjuster',
+  follower: 'geometry',
+};
 
 /** Something that was set or ordered by a sum, with the entry it was kept by. */
 export interface KeptSet<Set extends SetEvidence = SetEvidence> {

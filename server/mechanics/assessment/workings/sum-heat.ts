@@ -29,7 +29,7 @@ function choicesOf(line: LashEvidence, at: Heat): AssessedQuestion['answers'] {
 
 /** What the metals on record make of the gap that is wanted. */
 function byMetals(lashWanted: number, at: Heat, evidence: Evidence): string {
-  const sum = allKept(evidence, 'heat').find(({ set }) => isNearLash(set[at], lashWanted))?.set;
+  const sum = allKept(evidence, 'heat').findLast(({ set }) => isNearLash(set[at], lashWanted))?.set;
   if (sum === undefined) return '';
   const other = at === 'hot' ? 'cold' : 'hot';
   return ` By the metals that is about ${inches(sum[other])} ${other}.`;

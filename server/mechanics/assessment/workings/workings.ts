@@ -6,11 +6,14 @@ import type { Evidence } from '../evidence.ts';
 import { againstBuild } from './against-build.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
-import { BUILD, type KeptSet, lastKept } from './kept.ts';
+import { ofSet } from './figures.ts';
+import { heatSumsQuestion } from './heat-sums.ts';
+import { BUILD, type KeptSet, lastKept, STEPS } from './kept.ts';
 import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
+import { type Outdated, outdatedOf } from './outdated.ts';
 import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
-import { preloadWithin, setSaid } from './said.ts';
+import { setSaid } from './said.ts';
 import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
 import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
@@ -22,18 +25,11 @@ export interface WorkingsDetail {
   readonly questionIds: readonly string[];
   /** The sum whose turn somebody at the engine makes next; none where it was made, goes too far or is doubted. */
   readonly turnToMake?: string;
+  /** Kept computations that were made with other figures than the build has now. */
+  readonly outdated: readonly Outdated[];
 }
 
 const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat', 'follower'] as const;
-const STEPS = {
-  preload: 'adjuster',
-  turns: 'adjuster',
-  pushrod: 'geometry',
-  stand: 'geometry',
-  heat: 'adjuster',
-  follower: 'geometry',
-} as const;
-
 const NAMED = {
   preload: 'these turns',
   turns: 'these turns',
@@ -42,26 +38,6 @@ const NAMED = {
   heat: 'this lash',
   follower: 'this ratio',
 } as const;
-
-const TURN = 2 * Math.PI;
-
-/** What a page has a column for: its name and its value. */
-function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension' | 'value'> {
-  switch (set.of) {
-    case 'preload':
-      return { name: 'Preload of the lifter', dimension: 'length', value: set.preload };
-    case 'turns':
-      return { name: 'Turn of the adjuster, tightening', dimension: 'angle', value: set.turns * TURN };
-    case 'pushrod':
-      return { name: 'Pushrod length', dimension: 'length', value: set.length };
-    case 'stand':
-      return { name: 'Stand to be raised', dimension: 'length', value: set.shim };
-    case 'heat':
-      return { name: 'Lash on the cold engine', dimension: 'length', value: set.cold };
-    case 'follower':
-      return { name: 'Follower’s ratio by its arms, valve shut', dimension: 'ratio', value: set.shut.ratio };
-  }
-}
 
 /** A sum and what is asked of its figures. */
 interface SumSaid {
@@ -115,21 +91,6 @@ function told(sum: SumSaid): string {
 
 const quantityOf = (sum: SumSaid): AssessedQuantity => ofSet(sum.kept.set, openOf(sum) !== undefined);
 
-const ofSet = (set: SetEvidence, doubted: boolean): AssessedQuantity => ({
-  id: `working:${set.of}`,
-  ...figureOf(set),
-  ...(set.of === 'preload'
-    ? { low: set.preload - preloadWithin(set), high: set.preload + preloadWithin(set) }
-    : {}),
-  ...(set.of === 'follower' ? { low: set.shut.low, high: set.shut.high } : {}),
-  about: BUILD,
-  basis: 'calculated',
-  conditions:
-    set.of === 'preload' || set.of === 'turns' ? [`thread ${set.thread}`, `ratio ${set.ratio}`] : [],
-  lacks: doubted ? ['whether its figures are right'] : [],
-  restsOn: [],
-});
-
 const headlineOf = (sum: SumSaid): Headline => ({
   id: `headline:working:${sum.kept.set.of}`,
   about: BUILD,
@@ -162,11 +123,16 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
         kept: last,
         questions: [
           ...unlikelyQuestions(last, travel, evidence),
-          ...againstBuild(last, evidence),
+          ...againstBuild(last, own, evidence),
           ...own.against,
+          ...(name === 'heat' ? heatSumsQuestion(evidence) : []),
           ...(last.set.of === 'turns' ? heatOfSum({ ...last, set: last.set }, own, evidence) : []),
         ],
-        waits: [...own.twice, ...threadAsked(last.set, evidence)],
+        waits: [
+          ...own.twice,
+          ...threadAsked(last.set, evidence),
+          ...(name === 'turns' ? lifterQuestions(evidence) : []),
+        ],
         over: overBandQuestions(last, band, travel, evidence),
         band,
         made: own,
@@ -189,6 +155,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     headlines: sums.map(headlineOf),
     detail: {
       questionIds: [...all, ...made.twice].map(({ id }) => id),
+      outdated: outdatedOf(evidence),
       ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
     },
   };

@@ -5,11 +5,11 @@ import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.
 import { numberField, quantityField, selectField, textField } from '../../../web/forms/fields.ts';
 import { ADJUSTER_PLACES, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
 
-const BANDS = {
-  usual: 'The usual band: .020 to .060 in',
-  'short-travel': 'A short-travel lifter: 0 to .010 in',
+const bands = () => ({
+  usual: inSpoken('The usual band: .020 to .060 in'),
+  'short-travel': inSpoken('A short-travel lifter: 0 to .010 in'),
   maker: 'The maker’s own, below',
-} as const;
+});
 
 const LABELS = {
   turns: 'Turns past zero lash',
@@ -58,7 +58,7 @@ export const preloadForm: PartForm = {
           ...atBench(context),
         }),
         selectField(shown, 'zeroFoundBy', LABELS.zeroFoundBy, ZERO_FOUND),
-        selectField(shown, 'band', LABELS.band, BANDS, {
+        selectField(shown, 'band', LABELS.band, bands(), {
           hint: inSpoken(
             'The lifter’s maker goes first. .020 to .060: trade press; 0 to .010: common practice, no source.',
           ),

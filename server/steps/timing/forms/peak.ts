@@ -40,11 +40,15 @@ export const sideOf = (context: CallContext): Record<string, string> => ({
 export const peakForm: PartForm = {
   labels: LABELS,
   button: 'Save the centreline',
-  initial: (context, workings) => ({
-    ...sideOf(context),
-    card: inField(context.build.spec.cam?.intake?.centreline),
-    ...pointerInitial(workings),
-  }),
+  initial: (context, workings) => {
+    const of = sideOf(context);
+    const lobe = of.side === 'exhaust' ? 'exhaust' : 'intake';
+    return {
+      ...of,
+      card: inField(context.build.spec.cam?.[lobe]?.centreline),
+      ...pointerInitial(workings),
+    };
+  },
   groups: (shown, context, workings) => [
     {
       columns: true,

@@ -1,0 +1,90 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
+import { inches, listed } from '../common/said.ts';
+import type { Evidence, Side } from '../evidence.ts';
+import type { HeatEvidence, PushrodEvidence, TurnsEvidence } from './evidence.ts';
+import { keyOfFigures, type Off } from './off.ts';
+import type { TurnMade } from './turn-made.ts';
+import { heatsWanting, isNearLash, printedLashes } from './wanted-heat.ts';
+
+const toldAt = ({ card: { lashAt } }: Evidence): string => (lashAt === undefined ? '' : `, ${lashAt}`);
+
+const cardSaid = (evidence: Evidence, printed: readonly number[]): string =>
+  `The card’s lash is ${listed(printed.map(inches))}${toldAt(evidence)}`;
+
+/** The sides that the turn is for, as far as the log knows its valves. */
+const sidesOf = ({ waiting, made }: TurnMade): Side[] => [
+  ...new Set([...waiting, ...made].map(({ valve }) => sideOfValve(valve))),
+];
+
+/** A turn to another lash than the card of its valve’s side has, hot or cold. */
+export function wantedOff(
+  { lashWanted }: Pick<TurnsEvidence, 'lashWanted'>,
+  made: TurnMade,
+  evidence: Evidence,
+): Off[] {
+  if (lashWanted === undefined) return [];
+  const known = sidesOf(made);
+  const isWanted = (sides: readonly Side[]) =>
+    printedLashes(evidence, sides).length === 0 ||
+    printedLashes(evidence, sides).some((each) => isNearLash(each, lashWanted)) ||
+    heatsWanting(lashWanted, evidence, sides).length > 0;
+  // Of which valve it is nobody knows: then it may be of either side.
+  const fits = known.length === 0 ? isWanted(SIDES) : known.every((side) => isWanted([side]));
+  if (fits) return [];
+  const printed = printedLashes(evidence, known.length === 0 ? SIDES : known);
+  return [
+    {
+      said: `${cardSaid(evidence, printed)}; the sum wants ${inches(lashWanted)}.`,
+      key: keyOfFigures('lash', ...printed, lashWanted),
+    },
+  ];
+}
+
+/** A pushrod that another lash was taken off than the card has. */
+export function takenOff({ lash, less }: PushrodEvidence, evidence: Evidence): Off[] {
+  const printed = printedLashes(evidence);
+  const { soldAs } = evidence.rockers;
+  const off = lash ?? (less === undefined || soldAs === undefined ? undefined : less * soldAs);
+  if (off === undefined || printed.length === 0 || printed.some((each) => isNearLash(each, off))) return [];
+  const atValve = lash === undefined ? ` at the pushrod, ${inches(off)} at the valve` : '';
+  return [
+    {
+      said: `${cardSaid(evidence, printed)}; the sum took ${inches(lash ?? less ?? 0)}${atValve} off.`,
+      key: keyOfFigures('lash', ...printed, off),
+    },
+  ];
+}
+
+/** Gaps that the log has found, and not hot. */
+const foundCold = ({ lash }: Evidence): number[] =>
+  lash.flatMap(({ standing, moment, engine, gap: { value } }) =>
+    standing && moment === 'found' && engine !== 'hot' && value !== undefined ? [value] : [],
+  );
+
+/** A gap found cold that the log has nowhere. */
+export function foundOff({ found }: HeatEvidence, evidence: Evidence): Off[] {
+  const gaps = foundCold(evidence);
+  if (found === undefined || gaps.length === 0 || gaps.some((each) => isNearLash(each, found.cold)))
+    return [];
+  return [
+    {
+      said: `The log has ${listed([...new Set(gaps.map(inches))])} found cold; the sum was made from ${inches(found.cold)}.`,
+      key: keyOfFigures('found', ...gaps, found.cold),
+    },
+  ];
+}
+
+/** A hot lash that is not the card’s, or that the card gives for a cold engine. */
+export function hotOff({ hot, cold }: HeatEvidence, evidence: Evidence): Off[] {
+  const printed = printedLashes(evidence);
+  const isPrinted = (lash: number) => printed.some((each) => isNearLash(each, lash));
+  const isCold = evidence.card.lashAt === 'cold';
+  if (printed.length === 0 || (isCold ? isPrinted(cold) || !isPrinted(hot) : isPrinted(hot))) return [];
+  return [
+    {
+      said: `${cardSaid(evidence, printed)}; the sum took ${inches(hot)} for hot.`,
+      key: keyOfFigures(isCold ? 'cold-lash' : 'lash', ...printed, hot),
+    },
+  ];
+}

@@ -1,0 +1,11 @@
+/** A figure, or a word, of a kept sum that the build has otherwise. */
+export interface Off {
+  /** Both, in a sentence. */
+  readonly said: string;
+  /** What an answer is of: a figure that is put right once more is asked anew. */
+  readonly key: string;
+}
+
+/** In SI, whatever units the call speaks. */
+export const keyOfFigures = (name: string, ...figures: readonly number[]): string =>
+  [name, ...figures.map((figure) => Number(figure.toPrecision(6)))].join('-').replaceAll('.', '_');
