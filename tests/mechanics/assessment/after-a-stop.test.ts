@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type {
   AnswerEvidence,
   Evidence,
@@ -6,10 +7,7 @@ import type {
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { ofAdjuster } from '../../../server/mechanics/assessment/missing/of-adjuster.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { intakes, PLAIN } from './plain-build.ts';
-
-const assess = assessAsTold('after-a-stop');
 
 /* What is still to be done once the desk has lifted a stop: common practice, no published source. */
 
