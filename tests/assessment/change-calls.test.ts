@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type { ChangeDetail, ChangeGap } from '../../server/mechanics/assessment/change/detail.ts';
 import { bareInches } from '../../server/mechanics/assessment/common/said.ts';
@@ -7,10 +8,7 @@ import { memberOf } from '../../shared/member.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
-import { assessAsTold } from '../tools/told/assess-as-told.ts';
 import { CALLS, type ChangeCall } from './change-calls.ts';
-
-const assess = assessAsTold('change-calls');
 
 /** The orders in which a call's entries are made. */
 const ORDERS = [1, 2, 3] as const;

@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('change-arms-of-gaps');
 
 /*
  * A gap read with the arms that are on says nothing of those that are planned but by what the ratio changes: gap less the

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
 import { asOneSpring, goesSolidFirst, type Nest } from '../../../server/mechanics/springs/nested.ts';
@@ -7,9 +8,6 @@ import { read } from '../../mechanics/assessment/plain-build.ts';
 import { facesOf, linesOf } from '../../tools/call-faces.ts';
 import { asWritten } from '../../tools/page-text.ts';
 import { callOf, recordOf } from '../../tools/record-of-evidence.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('change-nest');
 
 /*
  * Two springs on one valve, each by itself (trade practice 2.9): .361 × 1.65 − .016 = .580 net; the outer has 1.850 − .580

@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('change-read-or-worked');
 
 /*
  * Gaps that were read beside what is known of them otherwise: lash that may be in one, a calculation that excludes it, one

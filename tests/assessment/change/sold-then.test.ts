@@ -1,14 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { evidenceOf } from '../../../server/assessment/evidence.ts';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import type { BuildRecord } from '../../../server/records/whole-build/build-record.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
 import { IN } from '../../tools/evidence-of-swaps.ts';
 import { callOf, recordOf } from '../../tools/record-of-evidence.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('change-sold-then');
 
 /** With which arms a gap was read is asked by what they were sold as when it was read. */
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type {
   ArmEvidence,
   Evidence,
@@ -7,9 +8,6 @@ import type {
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read, SET_UP } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('change-swapped-arm');
 
 /*
  * What is worked out is of the arm that sits on the valve now. By hand, lobe .340, lash .016: with A, 1.500, net lift .494;

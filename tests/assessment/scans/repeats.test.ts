@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { curve, scan, scanned } from './scans.ts';
-
-const assess = assessAsTold('scans-repeats');
 
 /*
  * Scans that can't all be right. Two readings of one gap come within the dial's ±.002 either way, .004 (trade practice,

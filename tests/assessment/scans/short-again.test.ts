@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { read } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { curve, scan, scanned } from './scans.ts';
-
-const assess = assessAsTold('scans-short-again');
 
 /* A short gap with room left: nobody runs it, and it can be read again once the desk allows that (desk playbook: any short they mean to run). */
 const SHORT = scan(curve(0.076));

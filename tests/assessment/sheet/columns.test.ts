@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { on } from './eight.ts';
-
-const assess = assessAsTold('sheet-columns');
 
 /* Columns of a sheet beside one another. A column copied: trade practice 7, row 16; springs: the same, 2.5. */
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 
 /*
  * Several valves off alike. Odd beyond .008 of the siblings, repeats within .002: common practice, no published source.
@@ -11,8 +11,6 @@ import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { subjectSaid } from '../../../server/mechanics/assessment/common/said.ts';
 import { read } from '../../mechanics/assessment/plain-build.ts';
 import { on } from './eight.ts';
-
-const assess = assessAsTold('sheet-groups');
 
 const said = (evidence: Evidence): string[] =>
   assess(evidence)

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { read } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { armed, on, SIDES } from './eight.ts';
-
-const assess = assessAsTold('sheet-one-odd');
 
 /*
  * One valve of sixteen. Odd beyond .008 of the siblings, repeats within .002, a lobe worn from .010 on: common practice,

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { passesOf, stamped } from '../../mechanics/assessment/plain.ts';
 import { intakes, PLAIN, read, SET_UP } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('sheet-one-row');
 
 /* One valve of a sheet, read once more, on a hydraulic lifter, or under a name that the engine has not: common practice, no published source. */
 

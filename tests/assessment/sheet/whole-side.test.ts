@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { placeOf } from '../../../server/mechanics/assessment/common/said.ts';
 import type {
   Evidence,
@@ -11,9 +12,6 @@ import { IN, MM } from '../../../server/mechanics/kit/si.ts';
 import type { ValveName } from '../../../shared/schemas/words.ts';
 import { stamped } from '../../mechanics/assessment/plain.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-
-const assess = assessAsTold('sheet-whole-side');
 
 /*
  * What all valves of a side say together. Bands of a light-spring ratio (2 % ordinary, 2 to 4.5 % over made for flex),

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ofAdjuster } from '../../../server/mechanics/assessment/missing/of-adjuster.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { scanOf } from './piston-scan.ts';
 import { intakes, PLAIN } from './plain-build.ts';
-
-const assess = assessAsTold('after-a-stop');
 
 /* What is still to be done once the desk has lifted a stop: common practice, no published source. */
 

@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence, SatThen } from '../../../server/mechanics/assessment/evidence.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { armOf, setUpOn, together, VERIFY } from './whole-sheet.ts';
-
-const assess = assessAsTold('arm-elsewhere');
 
 /* A set-up names A on 1 intake, where by the record B sat; A sat on 3 intake. .526 over the lobe of .3503 is 1.501. */
 

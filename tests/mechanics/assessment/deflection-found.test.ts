@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { armOf, setUpOn, together, VERIFY } from './whole-sheet.ts';
-
-const assess = assessAsTold('deflection-found');
 
 /*
  * .561 on the light spring less .501 on the running one is .060, more than the .005 to .040 in that is usual on studs:

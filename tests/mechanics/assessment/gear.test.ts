@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import type { ValveGear } from '../../../shared/schemas/words.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, read, SET_UP } from './plain-build.ts';
-
-const assess = assessAsTold('gear');
 
 /** What does not apply to a valve gear: how each is made, general knowledge from memory. The figures are invented. */
 

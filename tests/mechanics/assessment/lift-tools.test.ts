@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PassEvidence, SetUpEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ofRatio } from '../../../server/mechanics/assessment/missing/of-ratio.ts';
 import { ratioKnown, ratioRead } from '../../../server/mechanics/assessment/ratio/ratio.ts';
 import { explainReadings } from '../../../server/mechanics/explain-readings/explain.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, read, SET_UP } from './plain-build.ts';
-
-const assess = assessAsTold('lift-tools');
 
 /*
  * Lifts read without an indicator. How far off a tool may be is common practice, no published source; what follows

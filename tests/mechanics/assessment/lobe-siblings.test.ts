@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, read } from './plain-build.ts';
-
-const assess = assessAsTold('lobe-siblings');
 
 /*
  * The card prints .350. A lobe that reads .330 is .020 under it; .010 is the wear limit, and two others of its side that

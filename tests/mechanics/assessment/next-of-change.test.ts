@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, read } from './plain-build.ts';
-
-const assess = assessAsTold('next-of-change');
 
 /** A change from 1.5 to 1.6 of which everything that is only said is known: invented figures. */
 const KNOWN: Evidence = {

@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { forBench } from '../../../server/mechanics/assessment/for-bench.ts';
 import { goalOf, planOf } from '../../../shared/schemas/goals.ts';
 import { GOALS } from '../../../shared/schemas/words.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { buildOf, cleanSetUp, lobe, nothingKnown, passesOf, stamped } from './plain.ts';
 import { read } from './plain-build.ts';
-
-const assess = assessAsTold('next');
 
 const nextOf = (evidence: Evidence) => assess(evidence).next;
 const withCall = (call: Partial<Evidence['call']>): Evidence => ({

@@ -1,11 +1,9 @@
 import { expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { NOISE_QUESTIONS } from '../../../shared/schemas/noise.ts';
 import type { ValveName } from '../../../shared/schemas/words.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, read } from './plain-build.ts';
-
-const assess = assessAsTold('noise-second-intake');
 
 /*
  * A noise at one of two intakes. Invented figures: lobes .350, the second intake of cylinder 2 down by .020. That a

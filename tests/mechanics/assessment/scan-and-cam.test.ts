@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type {
   Evidence,
   ScanEvidence,
@@ -7,11 +8,8 @@ import type {
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { type Kept, workingsOf } from '../../tools/record/kept-workings.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { scanOf } from './piston-scan.ts';
 import { PLAIN } from './plain-build.ts';
-
-const assess = assessAsTold('scan-and-cam');
 
 /*
  * Advance costs the intake its gap to the piston, retard the exhaust: a cam maker’s pages (trade practice 2.8). By hand:

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { type ExactEngine, exactLeast, gapAt, lobeAt } from '../helpers/exact-gap.ts';
 import { PLAIN } from './plain-build.ts';
-
-const assess = assessAsTold('scan-change');
 
 const ENGINE: ExactEngine = {
   stroke: 3.48,

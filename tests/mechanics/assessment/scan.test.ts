@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence, Side } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { PLAIN, read } from './plain-build.ts';
-
-const assess = assessAsTold('scan');
 
 type Pair = readonly [angle: number, inches: number];
 

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { sheetPart } from '../../../server/mechanics/assessment/sheet/sheet.ts';
 import { actionUnder, stopReasons } from '../../../server/mechanics/assessment/stop.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { intakes, PLAIN, read } from './plain-build.ts';
-
-const assess = assessAsTold('stop');
 
 const call = (more: Partial<Evidence['call']>): Evidence => ({ ...PLAIN, call: { ...PLAIN.call, ...more } });
 const codes = (evidence: Evidence) => stopReasons(evidence, sheetPart(evidence).stop).map(({ code }) => code);

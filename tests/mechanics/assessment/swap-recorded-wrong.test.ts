@@ -1,9 +1,7 @@
 import { expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { ArmEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { armOf, EIGHT, sixteen } from './whole-sheet.ts';
-
-const assess = assessAsTold('swap-recorded-wrong');
 
 /* Two arms that were put on record the wrong way round and put right were not swapped by that. */
 

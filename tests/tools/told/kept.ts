@@ -47,7 +47,7 @@ export const fileName = (said: string): string =>
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-|-$/g, '')
-    .slice(0, 60)
+    .slice(0, 80)
     .replace(/-$/, '');
 
 const USUAL = 'usual.json';
