@@ -10,6 +10,7 @@ import { OF_LOCK } from './of-lock.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_ORDER } from './of-order.ts';
 import { OF_OTHERS } from './of-others.ts';
+import { OF_OWN_ARMS } from './of-own-arms.ts';
 import { OF_PART } from './of-part.ts';
 import { OF_PIECES } from './of-pieces.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
@@ -28,6 +29,7 @@ export const CALLS: readonly Call[] = [
   ...OF_ARMS,
   ...OF_ORDER,
   ...OF_CHANGED_ARMS,
+  ...OF_OWN_ARMS,
   ...OF_CHANGE,
   ...OF_CHANGE_PARTS,
   ...OF_PART,
