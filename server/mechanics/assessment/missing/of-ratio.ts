@@ -47,7 +47,8 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
-const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again or struck out: (.*)$/;
+const ENTERED_AGAIN =
+  /^((?:pass \d+|passes \d[\d, and]*)(?: of the lobe)?|the reading) entered again or struck out: (.*)$/;
 
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
 function codeOf(lack: string): string {

@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { passSaid } from './passes-repeat.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** Whether a pass is of the other place is asked before it is entered again: how its lack would begin. */
@@ -7,7 +8,7 @@ const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuesti
   questions
     .filter(({ code, answered }) => code === 'pass-of-other-lift' && answered === undefined)
     .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
-    .map(({ pass }) => `pass ${pass} entered again or struck out: it reads`);
+    .map((pass) => `${passSaid(pass)} entered again or struck out: it reads`);
 
 /** Passes that drift lie apart by that: the base is looked at before any more are taken. */
 const ofDrift = ({ lobe, valve }: SetUpRead, questions: readonly AssessedQuestion[]): string[] => {

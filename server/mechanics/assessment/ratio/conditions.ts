@@ -5,6 +5,7 @@ import { listed } from '../common/said.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
+import { OF_LOBE, passSaid } from './passes-repeat.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { SINKING, sinks, sunkLacks } from './sinking.ts';
 
@@ -64,7 +65,7 @@ function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly Asses
         ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
     );
   return all.map(({ pass, why, code }) => {
-    const again = `pass ${pass.pass} entered again or struck out: it ${why}`;
+    const again = `${passSaid(pass)} entered again or struck out: it ${why}`;
     if (code !== 'turn-apart') return again;
     if (looked(pass.id, true)) return `${again}, and that was found to be so`;
     if (!looked(pass.id, false)) return again;
@@ -102,11 +103,13 @@ function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): 
   return question.restsOn.length === 0 || !question.restsOn.every((id) => named.includes(id));
 }
 
-/** `pass 2`, `passes 1, 2 and 3`; without one of them `the reading`. */
+/** `pass 2`, `passes 1, 2 and 3 of the lobe`; without one of them `the reading`. */
 function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
-  const numbers = standing.filter(({ id }) => ids.includes(id)).map(({ pass }) => String(pass));
+  const own = standing.filter(({ id }) => ids.includes(id));
+  const numbers = own.map(({ pass }) => String(pass));
   if (numbers.length === 0) return 'the reading';
-  return `${numbers.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(numbers)])}`;
+  const of = own.every(({ kind }) => kind === 'lobe-lift') ? OF_LOBE : '';
+  return `${numbers.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(numbers)])}${of}`;
 }
 
 /** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
@@ -130,7 +133,9 @@ export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, ow
     : code === 'ratio-not-listed'
       ? 'the ratio that the part number has, as what they are sold as'
       : `${passesSaid(restsOn, own)} entered again or struck out`;
-  return `${what}: asked “${ask}”, the answer was yes`;
+  // With a caliper again it would come out the same.
+  const how = code === 'caliper-on-lobe' ? '; at the lifter it is read right' : '';
+  return `${what}: asked “${ask}”, the answer was yes${how}`;
 }
 
 /** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */

@@ -10,6 +10,9 @@ export const EQUAL = 1e-9 * IN;
 const USUAL_PASSES = 3;
 const MOST_PASSES = 25;
 
+/** What goes behind the numbers of passes that are all of the lobe. */
+export const OF_LOBE = ' of the lobe';
+
 /** More passes of the same scatter lie further apart: by the mean range of so many normal values, d2. */
 export function widening(count: number): number {
   const most = Math.min(count, MOST_PASSES);
@@ -20,6 +23,10 @@ export const spreadOf = (passes: readonly PassEvidence[]): number => {
   const values = passes.map(({ value }) => value);
   return values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
 };
+
+/** `pass 2`, `pass 2 of the lobe`: lobe and valve have passes of one number. */
+export const passSaid = ({ pass, kind }: Pick<PassEvidence, 'pass' | 'kind'>): string =>
+  `pass ${pass}${kind === 'lobe-lift' ? OF_LOBE : ''}`;
 
 export function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
   const apart = spreadOf(used);
@@ -36,7 +43,7 @@ export function oddLacks(
     const pass = passes[index];
     if (pass === undefined) return [];
     const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the others`;
-    return [`pass ${pass.pass} entered again or struck out: it reads ${inches(pass.value)}, ${away}`];
+    return [`${passSaid(pass)} entered again or struck out: it reads ${inches(pass.value)}, ${away}`];
   });
 }
 
