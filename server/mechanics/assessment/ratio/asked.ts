@@ -12,7 +12,7 @@ import { answerTo, codeOf, foundBy, passNamed } from './answers.ts';
 import { ARM_ELSEWHERE, armElsewhereAsked } from './arm-elsewhere.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
-import { saysZero, withSayings } from './sayings.ts';
+import { SPRINGS_SWAPPED, saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 import { isSlip, isToldTwice } from './told-by-swap.ts';
@@ -31,6 +31,8 @@ function foundOn(
   question: AssessedQuestion,
   answer: AnswerEvidence,
 ): boolean | undefined {
+  // Asked again by what was read since, it is of other readings than those that were turned round.
+  if (question.code === SPRINGS_SWAPPED && foundBy(answer) === true) return undefined;
   // That it was not moved leaves open which arm or valve it was.
   if (question.code === ARM_ELSEWHERE) return undefined;
   const number = passNamed(answer);
@@ -112,6 +114,29 @@ function knownBefore(evidence: Evidence, own: SetUpRead, answer: AnswerEvidence)
   return { ...own, setUp: { ...then, ...defined({ armId: then.armId ?? armId }), armTaken, answers } };
 }
 
+/** The same of every set-up that the answer was said of. */
+const allBefore = (
+  evidence: Evidence,
+  all: readonly SetUpRead[],
+  answer: AnswerEvidence,
+): readonly SetUpRead[] =>
+  codeOf(answer) === SPRINGS_SWAPPED
+    ? all.map((each) =>
+        each.setUp.answers.some(({ id }) => id === answer.id) ? knownBefore(evidence, each, answer) : each,
+      )
+    : all;
+
+/** What an answer found to be so, as its set-up was known before it. */
+export const foundIn = (
+  evidence: Evidence,
+  own: SetUpRead,
+  all: readonly SetUpRead[],
+  answer: AnswerEvidence,
+): AssessedQuestion[] =>
+  questionsOf(evidence, knownBefore(evidence, own, answer), all).filter(
+    ({ answered }) => answered?.entryId === answer.id && answered.found === true,
+  );
+
 /**
  * What a set-up is asked as it is known now. A question that its own answer has settled is kept with the answer, though
  * it would not be asked any more.
@@ -126,7 +151,7 @@ export function questionsOfSetUp(
   const settled = own.setUp.answers
     .filter(({ id }) => !told.has(id))
     .flatMap((answer) =>
-      questionsOf(evidence, knownBefore(evidence, own, answer), all).filter(
+      questionsOf(evidence, knownBefore(evidence, own, answer), allBefore(evidence, all, answer)).filter(
         ({ answered }) => answered?.entryId === answer.id,
       ),
     );

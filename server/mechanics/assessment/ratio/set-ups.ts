@@ -2,6 +2,7 @@ import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, SetUpEvidence } from '../evidence.ts';
 import { answersOf } from './answers.ts';
 import { answersOfArm } from './answers-of-arm.ts';
+import { answersOfPair } from './answers-of-pair.ts';
 import { withSayings } from './sayings.ts';
 
 /** A set-up as it is known now, with what was looked at since. */
@@ -38,10 +39,15 @@ function armOf(
 export function setUpsNow(evidence: Evidence): SetUpNow[] {
   const { statements, answers } = evidence;
   const placed = evidence.setUps.map((setUp) => withSayings(setUp, statements, answersOf(setUp.id, answers)));
+  const armed = placed.map((place) => ({ ...place, ...armOf(evidence, placed, place) }));
   return placed
     .map((place, index) => {
       const arm = armOf(evidence, placed, place);
-      const own = [...answersOf(place.id, answers), ...answersOfArm({ ...place, ...arm }, answers)];
+      const own = [
+        ...answersOf(place.id, answers),
+        ...answersOfArm({ ...place, ...arm }, answers),
+        ...answersOfPair(evidence, { ...place, ...arm }, armed),
+      ];
       const given = own.toSorted((a, b) => a.line - b.line);
       return { ...withSayings(evidence.setUps[index] ?? place, statements, given), ...arm, answers: given };
     })
