@@ -1,4 +1,5 @@
 import type { Call } from './call.ts';
+import { OF_ANSWERS } from './of-answers.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
@@ -27,6 +28,7 @@ import { OF_TURNS } from './of-turns.ts';
 export const CALLS: readonly Call[] = [
   ...OF_RATIO,
   ...OF_ARMS,
+  ...OF_ANSWERS,
   ...OF_ORDER,
   ...OF_CHANGED_ARMS,
   ...OF_OWN_ARMS,

@@ -115,7 +115,7 @@ export const sheetView = z
   })
   .meta({ id: 'Sheet' });
 
-const figureOf = ({ word, lacks, entryIds, apart, ...own }: SheetCellDetail) => ({
+const figureOf = ({ word, lacks, entryIds, apart, readAgain = [], ...own }: SheetCellDetail) => ({
   kind: own.kind,
   spring: own.spring,
   value: own.value,
@@ -123,7 +123,7 @@ const figureOf = ({ word, lacks, entryIds, apart, ...own }: SheetCellDetail) => 
   high: own.high,
   passes: own.passes,
   spread: own.spread,
-  apart: apart.map(({ entryId }) => entryId),
+  apart: [...apart.map(({ entryId }) => entryId), ...readAgain],
   verdict: word,
   judgementId: own.judgementId,
   because: lacks,

@@ -33,6 +33,7 @@ import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioKnown, ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
+import { withReadSince } from './read-since/read-since.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
 import { waitingForSheet } from './sheet/against-set-ups.ts';
@@ -65,7 +66,9 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(withPutOnLater(withPartMarks(evidence))));
+  speaking(evidence.call.units ?? 'inch', () =>
+    assessed(withReadSince(withPutOnLater(withPartMarks(evidence)))),
+  );
 
 function assessed(evidence: Evidence): Assessment {
   const isPushrod = forChange(evidence) === evidence;

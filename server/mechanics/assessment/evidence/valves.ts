@@ -42,6 +42,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly kind: SheetKindName;
   readonly reading: Bounds;
   readonly readAs: string;
+  /** Found wrong by an answer, and taken again since. */
+  readonly readAgain?: true;
   readonly tool: string;
   readonly spring: Spring;
   readonly lifter: LifterState;

@@ -22,6 +22,8 @@ export interface SheetCellDetail {
   readonly apart: readonly { readonly entryId: string; readonly off: number; readonly turns: number }[];
   /** Passes that do not go together, and nothing says which is right. */
   readonly undecided?: true;
+  /** Readings of it that were found wrong by an answer, and taken again since: in no figure. */
+  readonly readAgain?: readonly string[];
   readonly lacks: readonly string[];
   readonly word?: GapWord;
   readonly judgementId?: string;
