@@ -141,6 +141,8 @@ const BANK_FOUND = [
   },
 ];
 
+const SIX_LOW = ['.568', '.5685', '.5674', '.568', '.5683', '.532', '.567', '.5687'];
+
 /* What is entered because of an answer is the cure of what was answered: no source, the design of the assessment. */
 export const OF_ANSWERS: readonly Call[] = [
   {
@@ -313,6 +315,36 @@ export const OF_ANSWERS: readonly Call[] = [
       headline: /No intake stands out: all 8/,
       asksNot: ['group-off', 'read-otherwise'],
       next: 'said',
+    },
+  },
+  {
+    // 5 turns and 68 read the wrong way round is 5 and 32; it was looked at, and which arm it is was said last.
+    said: 'The hand ran the right way, I looked; and it is arm F that sits on six',
+    goal: 'one-valve-differs',
+    entries: [
+      ...START,
+      described(cam('.355 in')),
+      described({ rockers: { nominalRatio: 1.6 } }),
+      named('sheet', onSheet(SIX_LOW.map((text, at) => row('intake')(`${text} in`, at)))),
+      {
+        name: 'looked',
+        method: 'POST',
+        path: 'build/answers',
+        body: {
+          question: 'Could the hand have been read backwards?',
+          questionId: 'question:hand-read-backwards:6-intake:light:could-the-hand-have-been-read-backwards',
+          code: 'hand-read-backwards',
+          answer: 'not-found',
+        },
+        after: ['sheet'],
+      },
+      arm('F', { ratioStamp: '1.6' }),
+      placed('F', 6),
+    ],
+    expected: {
+      headline: /6 intake is the odd one/,
+      never: [/6 intake is not set against the others yet/],
+      next: 'read-again',
     },
   },
 ];

@@ -32,6 +32,10 @@ function armOf(
   return named.length === 1 && only !== undefined ? { armId: only, armTaken: true } : { armTaken: false };
 }
 
+/** The line of the first pass of a set-up. */
+const firstLine = ({ passes }: Evidence, id: string): number =>
+  Math.min(...passes.filter(({ setUpId }) => setUpId === id).map(({ line }) => line));
+
 /**
  * The set-ups by their number, each as it is known now: what is said late judges the readings already there. Which
  * valve and arm it is comes first, since questions about an arm are answered for all of its set-ups.
@@ -45,7 +49,7 @@ export function setUpsNow(evidence: Evidence): SetUpNow[] {
       const arm = armOf(evidence, placed, place);
       const own = [
         ...answersOf(place.id, answers),
-        ...answersOfArm({ ...place, ...arm }, answers),
+        ...answersOfArm({ ...place, ...arm }, answers, firstLine(evidence, place.id)),
         ...answersOfPair(evidence, { ...place, ...arm }, armed),
       ];
       const given = own.toSorted((a, b) => a.line - b.line);

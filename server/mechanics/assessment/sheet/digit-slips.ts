@@ -5,7 +5,7 @@ import { digitsAround } from '../../questions/digits-swapped.ts';
 import { ENTER_AGAIN } from '../../questions/words.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import { asked, beforeNamed } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
@@ -106,6 +106,7 @@ export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly She
             about: valveSubject(row),
             step: 'sheet',
             among: armId === undefined ? spring : `${spring}-${armId}`,
+            ...beforeNamed(armId, lot.readings, spring),
             answers: evidence.answers,
           },
         ),

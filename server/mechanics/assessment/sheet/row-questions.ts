@@ -3,7 +3,7 @@ import { digitsSwapped } from '../../questions/digits-swapped.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import { defaultTolerances, type Tolerances } from '../../questions/tolerances.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
-import { asked, type Doubt } from '../common/asked.ts';
+import { asked, beforeNamed, type Doubt, type KnownBefore } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { digitSlips } from './digit-slips.ts';
@@ -81,12 +81,16 @@ function ofRow(
 function placeOfDoubt(
   { restsOn }: Doubt,
   row: SheetRow,
-  { spring, armId }: Pick<LiftLot, 'spring' | 'armId'>,
-): { readonly about: Subject; readonly among?: string } {
+  { spring, armId, readings }: Pick<LiftLot, 'spring' | 'armId' | 'readings'>,
+): { readonly about: Subject; readonly among?: string; readonly before?: KnownBefore } {
   if (restsOn.length === 0) return { about: { of: 'side', valve: sideOfValve(row.valve) } };
   const about = valveSubject(row);
   if (restsOn.every((id) => row.lobes.some((lobe) => lobe.id === id))) return { about, among: 'lobe' };
-  return { about, among: armId === undefined ? spring : `${spring}-${armId}` };
+  return {
+    about,
+    among: armId === undefined ? spring : `${spring}-${armId}`,
+    ...beforeNamed(armId, readings, spring),
+  };
 }
 
 /** One question of one id, at its strongest: what is asked of the lobe comes up with each lot of lifts. */
