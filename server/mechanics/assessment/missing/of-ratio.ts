@@ -13,6 +13,10 @@ import { oneValve } from './one-valve.ts';
 
 const PASSES = 3;
 
+/** As many as are left to be read. */
+const passesLeft = (count: number): string =>
+  ['three passes', 'two more passes', 'one more pass'][count] ?? 'three passes';
+
 function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
@@ -34,7 +38,7 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
             'lobe-passes',
             'lobe lift',
             last.lobe.passes.used.length,
-            `Read the lobe lift of ${at} at the lifter, three passes.`,
+            `Read the lobe lift of ${at} at the lifter, ${passesLeft(last.lobe.passes.used.length)}.`,
           ),
         ]
       : []),
@@ -42,7 +46,7 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
       'valve-passes',
       'valve lift',
       last.valve.used.length,
-      `Read the valve lift of ${at}, three passes${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
+      `Read the valve lift of ${at}, ${passesLeft(last.valve.used.length)}${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
     ),
   ];
 }

@@ -53,13 +53,15 @@ export interface SheetRatioDetail extends ValvePlace {
 }
 
 export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
-  /** As the figures have it; once a swap has told, the part or the position alone. */
-  readonly cause: OddCause | 'part' | 'position';
+  /** As the figures have it; once a swap has told, the part or the position alone; another arm by its mark. */
+  readonly cause: OddCause | 'part' | 'position' | 'mark';
   readonly judgementId: string;
   /** It is low on a lifter that may sink: that comes before its arm. */
   readonly sinks?: true;
   /** It is low by just its lash, and nobody said whether that was out: that comes before its arm too. */
   readonly lash?: true;
+  /** It reads as its own arm is stamped, where the others are held to be another ratio. */
+  readonly asMarked?: { readonly mark: number; readonly others: number };
   /** The arm that sits there. */
   readonly armName?: string;
   /** Passes of its own lift and lobe. */

@@ -14,6 +14,8 @@ import type { SheetRow } from './rows.ts';
 
 interface WornLobe {
   readonly place: ValvePlace;
+  /** How far it is down on the others [m]. */
+  readonly by: number;
   readonly question: AssessedQuestion;
   readonly stop: StopReason;
 }
@@ -103,6 +105,7 @@ export function wornLobes(
       );
       return {
         place,
+        by,
         question,
         stop: {
           id: `stop:lobe-worn:${cylinder}-${valve}`,

@@ -19,6 +19,7 @@ import { heldOf } from './held.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes, wornNotToRun } from './lobe-worn.ts';
+import { isMarked, markedTold } from './marked-told.ts';
 import { oddBefore } from './odd-before.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
@@ -32,6 +33,7 @@ import { coarseTold } from './side-coarse.ts';
 import { unlikeSprings } from './side-springs.ts';
 import { sidesTold } from './side-told.ts';
 import { swapJudgement } from './swaps.ts';
+import { besidesWorn, wornTold } from './worn-told.ts';
 
 /** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
 const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
@@ -56,8 +58,10 @@ export function sheetPart(
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
   const lashAsked = lashAskedOf(raised);
-  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
+  const { sides: all, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
+  const worn = wornLobes(evidence, all, rows, lobesOfSetUps(known));
+  const sides = besidesWorn(all, worn);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
   const before = oddBefore(evidence, rows, swaps, doubted);
   const waiting = [
@@ -68,9 +72,11 @@ export function sheetPart(
       .map(({ side }) => side),
     ...before.map(({ place }) => sideOfValve(place.valve)),
   ];
-  const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
+  // What is another arm by its mark is no part of what the others come to.
+  const marked = new Set(sides.flatMap(({ odd }) => odd.filter(isMarked)).map(placeOf));
+  const ofSet = certain.filter((row) => !marked.has(placeOf(row)));
+  const told = sidesTold(evidence, ofSet, { sides: all, ratios, waiting }, raised);
   const grouped = groupsTold(evidence, rows, sides);
-  const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
   const offCard = sidesOffCard(told.judgements);
   const underCard = lobesUnderCard(evidence, rows, known, {
     told: new Set([
@@ -115,6 +121,8 @@ export function sheetPart(
     ...inDoubtJudgements(rows, doubtsOf),
     ...underCard.map(({ judgement }) => judgement),
     ...grouped.judgements,
+    ...wornTold(worn),
+    ...markedTold(sides, (place) => restsOn(placeOf(place))),
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
     ...before.map(({ judgement }) => judgement),
