@@ -1,5 +1,6 @@
 import type { Call } from './call.ts';
 import { OF_ANSWERS } from './of-answers.ts';
+import { OF_ANSWERS_ON_SHEET } from './of-answers-on-sheet.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
@@ -29,6 +30,7 @@ export const CALLS: readonly Call[] = [
   ...OF_RATIO,
   ...OF_ARMS,
   ...OF_ANSWERS,
+  ...OF_ANSWERS_ON_SHEET,
   ...OF_ORDER,
   ...OF_CHANGED_ARMS,
   ...OF_OWN_ARMS,

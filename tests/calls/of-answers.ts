@@ -1,21 +1,10 @@
 import type { Call } from './call.ts';
-import {
-  answered,
-  arm,
-  asked,
-  chose,
-  described,
-  type Entry,
-  onSheet,
-  passes,
-  placed,
-  setUp,
-} from './entry.ts';
+import { answered, arm, asked, described, type Entry, passes, placed, setUp } from './entry.ts';
 
-const cam = (lobeLift: string) => ({
+export const cam = (lobeLift: string) => ({
   cam: { assumedRatio: 1.6, intake: { lobeLift, lash: '.016 in' }, exhaust: { lobeLift } },
 });
-const START = [
+export const START = [
   asked('none'),
   described({ engine: { cylinders: 8, lifter: 'solid-flat', bankOrder: '1 3 5 7 / 2 4 6 8' } }),
 ];
@@ -46,7 +35,7 @@ const corrected = (reading: string, peak: string, after: string): Entry => ({
   after: [after],
 });
 
-const named = (name: string, entry: Entry): Entry => ({ ...entry, name });
+export const named = (name: string, entry: Entry): Entry => ({ ...entry, name });
 
 /* .509 over .318 is 1.601; a turn of the usual dial is .100 in. */
 const A_TURN_SHORT = [
@@ -83,65 +72,6 @@ const RIGHT_WAY_ROUND = {
   never: [/entered again/, /Enter /],
   next: 'said',
 };
-
-const row = (valve: string) => (reading: string, at: number) => ({
-  cylinder: at + 1,
-  valve,
-  kind: 'valve-lift',
-  reading,
-});
-const EXHAUSTS = ['.4370', '.4375', '.4365', '.4371', '.5372', '.5365', '.5377', '.5368'];
-const oneTurn = (at: number) => ({
-  ...chose('turn-miscounted', 'found', {
-    ask: 'Could one turn of the dial be missing?',
-    after: ['sheet'],
-  }),
-  name: `turn of ${at}`,
-});
-const ofValve = (at: number, entry: Entry): Entry => ({
-  ...entry,
-  body: {
-    ...entry.body,
-    questionId: `question:turn-miscounted:${at}-exhaust:light:could-one-turn-of-the-dial-be-missing`,
-  },
-});
-const TURNS_FOUND = [1, 2, 3, 4].map((at) => ofValve(at, oneTurn(at)));
-const AGAIN = ['.5369', '.5376', '.5364', '.5373'].map((reading, at) => ({
-  ...onSheet([row('exhaust')(`${reading} in`, at)]),
-  name: `${at + 1} again`,
-  after: [`turn of ${at + 1}`],
-}));
-const ON_SHEET = [
-  ...START,
-  described(cam('.3358 in')),
-  described({ rockers: { nominalRatio: 1.6 } }),
-  named('sheet', onSheet(EXHAUSTS.map((text, at) => row('exhaust')(`${text} in`, at)))),
-];
-
-/* .568 less .016 of lash is .552, on every valve of one bank. */
-const INTAKES = ['.568', '.552', '.569', '.5525', '.5685', '.5515', '.567', '.552'];
-const GROUP =
-  'Bank 2-4-6-8 reads .016 in low against bank 1-3-5-7 on its intakes. Was the lash left in there, or were they read with another indicator base or another spring?';
-const BANK_FOUND = [
-  ...START,
-  described(cam('.355 in')),
-  described({ rockers: { nominalRatio: 1.6 } }),
-  named('sheet', onSheet(INTAKES.map((text, at) => row('intake')(`${text} in`, at)))),
-  {
-    name: 'lash found',
-    method: 'POST' as const,
-    path: 'build/answers',
-    body: {
-      question: GROUP,
-      questionId: 'question:group-off:intake:light-2-4-6-8:are-valves-off-for-what-they-have-in-common',
-      code: 'group-off',
-      answer: 'lash',
-    },
-    after: ['sheet'],
-  },
-];
-
-const SIX_LOW = ['.568', '.5685', '.5674', '.568', '.5683', '.532', '.567', '.5687'];
 
 /* What is entered because of an answer is the cure of what was answered: no source, the design of the assessment. */
 export const OF_ANSWERS: readonly Call[] = [
@@ -279,72 +209,6 @@ export const OF_ANSWERS: readonly Call[] = [
       words: { 'ratio:3-intake:A:mark': 'agrees' },
       never: [/lie \.\d+ in apart/, /find first what moves/],
       next: 'said',
-    },
-  },
-  {
-    said: 'One to four exhaust were a turn short, all four; I read them again',
-    goal: 'one-valve-differs',
-    entries: [...ON_SHEET, ...TURNS_FOUND, ...AGAIN],
-    expected: {
-      headline: /No exhaust stands out: all 8/,
-      asksNot: ['turn-miscounted', 'read-otherwise', 'pass-apart'],
-      next: 'said',
-    },
-  },
-  {
-    said: 'They were a turn short; I have read two of them again so far',
-    goal: 'one-valve-differs',
-    entries: [...ON_SHEET, ...TURNS_FOUND, ...AGAIN.slice(0, 2)],
-    expected: {
-      asksNot: ['read-otherwise', 'pass-apart'],
-      says: [/3 exhaust: enter that reading again/],
-      next: 'turn-miscounted',
-    },
-  },
-  {
-    said: 'The right bank had the lash in; that is zero now, and they are all five sixty-eight',
-    goal: 'one-valve-differs',
-    entries: [
-      ...BANK_FOUND,
-      ...['.5681', '.5674', '.5685', '.5679'].map((reading, at) => ({
-        ...onSheet([row('intake')(`${reading} in`, 2 * at + 1)]),
-        after: ['lash found'],
-      })),
-    ],
-    expected: {
-      headline: /No intake stands out: all 8/,
-      asksNot: ['group-off', 'read-otherwise'],
-      next: 'said',
-    },
-  },
-  {
-    // 5 turns and 68 read the wrong way round is 5 and 32; it was looked at, and which arm it is was said last.
-    said: 'The hand ran the right way, I looked; and it is arm F that sits on six',
-    goal: 'one-valve-differs',
-    entries: [
-      ...START,
-      described(cam('.355 in')),
-      described({ rockers: { nominalRatio: 1.6 } }),
-      named('sheet', onSheet(SIX_LOW.map((text, at) => row('intake')(`${text} in`, at)))),
-      {
-        name: 'looked',
-        method: 'POST',
-        path: 'build/answers',
-        body: {
-          question: 'Could the hand have been read backwards?',
-          questionId: 'question:hand-read-backwards:6-intake:light:could-the-hand-have-been-read-backwards',
-          code: 'hand-read-backwards',
-          answer: 'not-found',
-        },
-        after: ['sheet'],
-      },
-      arm('F', { ratioStamp: '1.6' }),
-      placed('F', 6),
-    ],
-    expected: {
-      headline: /6 intake is the odd one/,
-      never: [/6 intake is not set against the others yet/],
-      next: 'read-again',
     },
   },
 ];
