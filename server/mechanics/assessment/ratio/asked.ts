@@ -56,6 +56,10 @@ const OF_A_DIAL: ReadonlySet<string> = new Set([
   'drifting-passes',
 ]);
 
+/** How far it leans is said with how it stood, and not asked once more. */
+const leanAnswered = ({ code }: AssessedQuestion, { setUp }: SetUpRead): AnswerEvidence | undefined =>
+  code === 'plunger-tilted' ? setUp.answers.findLast(({ lean }) => lean !== undefined) : undefined;
+
 /** `12 deg` */
 const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 
@@ -78,7 +82,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     !OF_ONE_READING.has(question.code) ||
     answerTo(question, questions, own.setUp.answers) !== undefined;
   return questions.filter(isOpen).map((question) => {
-    const answer = answerTo(question, questions, own.setUp.answers);
+    const answer = answerTo(question, questions, own.setUp.answers) ?? leanAnswered(question, own);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);
     const { id: entryId, value, lean } = answer;
@@ -147,7 +151,13 @@ export function questionsOfSetUp(
   all: readonly SetUpRead[],
 ): AssessedQuestion[] {
   const now = questionsOf(evidence, own, all);
-  const told = new Set(now.map(({ answered }) => answered?.entryId));
+  const told = new Set(
+    own.setUp.answers
+      .filter((answer) =>
+        now.some(({ code, answered }) => answered?.entryId === answer.id && code === codeOf(answer)),
+      )
+      .map(({ id }) => id),
+  );
   const settled = own.setUp.answers
     .filter(({ id }) => !told.has(id))
     .flatMap((answer) =>
