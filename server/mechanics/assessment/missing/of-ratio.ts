@@ -8,6 +8,7 @@ import type { GroupExplained } from '../ratio/explain.ts';
 import { isLightSpringFirst, isSaid, lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
+import { SINKING } from '../ratio/sinking.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 import { oneValve } from './one-valve.ts';
 
@@ -81,6 +82,8 @@ function askFor(at: string, lack: string): string {
     );
   if (lack === READ_BACK_WRONG)
     return `${at}: put right the entry that was wrong, then read the entries back once more.`;
+  if (lack === SINKING)
+    return `${at}: put a solid lifter in, or lock this one solid at the same seat height, and take the passes again: these sink.`;
   if (/^(one more pass|a reading) /.test(lack)) return `${at}: take ${lack}.`;
   return `Wanted for ${at}: ${lack}.`;
 }

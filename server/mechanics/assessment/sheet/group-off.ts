@@ -69,7 +69,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
     .sort();
   const words = wordsOf(evidence, sides, first);
   const id = `group-off:${first.spring}:${both ? 'both' : first.side}:${cylindersOf(own)}`;
-  const read = readSaid(words, banks);
+  const read = readSaid(words, banks || (own.length === 1 && !both));
   const judgement: Omit<Judgement, 'sentence' | 'lacks'> = {
     id,
     about,
