@@ -61,6 +61,27 @@ const BANK_FOUND = [
 
 const SIX_LOW = ['.568', '.5685', '.5674', '.568', '.5683', '.532', '.567', '.5687'];
 
+/* .552 over .355 is 1.555; .5683 over it is 1.601. */
+const IN = ['.5520', '.5525', '.5515', '.5521', '.5527', '.5518', '.5523', '.5519'];
+const OUT = ['.5683', '.5688', '.5679', '.5684', '.5690', '.5681', '.5686', '.5682'];
+const LASH_ASKED = [
+  ...START,
+  described({ cam: { assumedRatio: 1.6, intake: { lobeLift: '.355 in' } } }),
+  named('sheet', onSheet(IN.map((text, at) => row('intake')(`${text} in`, at)))),
+];
+const lashSaid = (answer: string): Entry => ({
+  name: 'lash said',
+  method: 'POST',
+  path: 'build/answers',
+  body: {
+    question: 'How was the lash when the valves of the sheet were read?',
+    questionId: 'question:lash-not-said:build:sheet:how-was-the-lash-when-the-valves-of-the-sheet-were-read',
+    code: 'lash-not-said',
+    answer,
+  },
+  after: ['sheet'],
+});
+
 /** Lobes of a row of four, the last .018 in under the others: past the .010 in that a lobe may be down. */
 const LOW_LOBE = ['.3350', '.3352', '.3347', '.3170'];
 const OF_LOW = ['.5360', '.5365', '.5355', '.5072'];
@@ -171,6 +192,33 @@ export const OF_ANSWERS_ON_SHEET: readonly Call[] = [
       headline: /^The lobe of 4 exhaust is worn, as was looked at: it is \.018 in down on the others/,
       says: [/Do not run it: the lobe of 4 exhaust is worn/],
       never: [/at the lifter once more/, /is the odd one/],
+      next: 'said',
+    },
+  },
+  {
+    said: 'All alike; and yes, the lash was out on every one of them',
+    goal: 'one-valve-differs',
+    entries: [...LASH_ASKED, lashSaid('zero')],
+    expected: { headline: /No intake stands out: all 8/, never: [/How the lash was/], next: 'said' },
+  },
+  {
+    said: 'All alike; but the lash was in, on every one of them',
+    goal: 'one-valve-differs',
+    entries: [...LASH_ASKED, lashSaid('set')],
+    expected: { headline: /Not their ratio yet: the lash was left in/, next: 'read-again' },
+  },
+  {
+    said: 'The lash was in on every one; now I have them all again with it out',
+    goal: 'one-valve-differs',
+    entries: [
+      ...LASH_ASKED,
+      lashSaid('set'),
+      { ...onSheet(OUT.map((text, at) => row('intake')(`${text} in`, at))), after: ['lash said'] },
+    ],
+    expected: {
+      headline: /No intake stands out: all 8 [^\n]*1\.601/,
+      asksNot: ['read-otherwise'],
+      never: [/lash was left in/, /How the lash was is/],
       next: 'said',
     },
   },

@@ -47,6 +47,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly tool: string;
   readonly spring: Spring;
   readonly lifter: LifterState;
+  /** How the lash was, as was answered of the whole sheet. */
+  readonly lash?: Exclude<LashState, 'not-said'>;
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;

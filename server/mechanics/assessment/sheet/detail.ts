@@ -46,6 +46,8 @@ export interface SheetRatioDetail extends ValvePlace {
   readonly low?: number;
   readonly high?: number;
   readonly lobeFrom: 'read' | 'card';
+  /** How the lash was, where that was said. */
+  readonly lash?: 'zero' | 'set';
   readonly lobeLift?: number;
   /** What each of the two was read with was said; else its ± is that of any entry. */
   readonly toolSaid: boolean;

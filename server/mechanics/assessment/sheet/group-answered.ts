@@ -57,6 +57,8 @@ export const heldByAnswer = (evidence: Evidence): HeldByAnswer[] => [
       }),
     ),
   ...evidence.answers.flatMap(({ questionId, answer, line }): HeldByAnswer[] => {
+    if (questionId?.startsWith('question:lash-not-said:build:sheet:') && /^set\b/.test(answer))
+      return [{ line, kind: 'valve-lift' }];
     const [, code, about = '', spring = ''] = WHOLE.exec(questionId ?? '') ?? [];
     if (code === 'side-off' && /^set-up\b/.test(answer))
       return [{ line, kind: 'valve-lift', spring, ...sideIn(about) }];

@@ -9,9 +9,12 @@ export type Off = Level & Required<Pick<Level, 'ratio' | 'claim'>>;
 export const hasBoth = (level: Level): level is Off => level.ratio !== undefined && level.claim !== undefined;
 
 /** The lash of the card, left in, would make it [m]. */
-function lashOf({ card }: Evidence, { side, ratio, claim, lifts, hydraulic }: Off): number | undefined {
+function lashOf(
+  { card }: Evidence,
+  { side, ratio, claim, lifts, hydraulic, lash: said }: Off,
+): number | undefined {
   const { lash } = card[side];
-  if (lash === undefined || lash <= 0 || hydraulic) return undefined;
+  if (lash === undefined || lash <= 0 || hydraulic || said === 'zero') return undefined;
   const short = lifts * (claim.ratio / ratio.value - 1);
   return lashMakesIt(short, lash) ? lash : undefined;
 }

@@ -16,14 +16,21 @@ export const claimed = ({ claim }: Level): string =>
     : `the ${nominalSaid(claim.ratio)} ${claim.to === 'mark' ? 'stamped on them' : 'they are sold as'}`;
 
 /** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
-export const lashLack = ({ hydraulic }: Level): string =>
-  hydraulic ? 'a reading on a solid or locked lifter' : 'how the lash was when they were read';
+/** What is next is found by it. */
+export const AT_ZERO = 'a reading of them at zero lash';
+
+export function lashLack({ hydraulic, lash }: Level): string[] {
+  if (hydraulic) return ['a reading on a solid or locked lifter'];
+  if (lash === undefined) return ['how the lash was when they were read'];
+  return lash === 'set' ? [AT_ZERO] : [];
+}
 
 /** The same as it is told after what was found. */
-export const lashTold = ({ hydraulic }: Level): string =>
-  hydraulic
-    ? 'Not their ratio yet: a hydraulic lifter that sinks reads low.'
-    : 'How the lash was is not said.';
+export function lashTold({ hydraulic, lash }: Level): string {
+  if (hydraulic) return ' Not their ratio yet: a hydraulic lifter that sinks reads low.';
+  if (lash === undefined) return ' How the lash was is not said.';
+  return lash === 'set' ? ' Not their ratio yet: the lash was left in.' : '';
+}
 
 export const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 
@@ -35,8 +42,8 @@ export function standing(level: Level): string {
     return ' Not known: their ratio. It takes the lobe lift under each, read at the lifter or taken from the card.';
   const at = `Their middle ratio${SPRING[spring]} is ${ratioSaid(ratio.value)}`;
   if (claim === undefined || spring === 'not-said') return ` ${at}${named}.`;
+  if (spring === 'running') return ` ${at}; a loaded ratio is set against no mark.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
-  if (spring === 'running') return ` ${away}; a loaded ratio is set against no mark.`;
   if (bands.includes('over'))
     return ` ${away}: ordinary for arms made with room for flex. Use ${ratioSaid(ratio.value)} for every clearance.`;
   return ` ${away}.`;

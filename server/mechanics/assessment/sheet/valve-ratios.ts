@@ -10,7 +10,8 @@ import { gappedIn, heldOf } from './held.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
 function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
-  return isHydraulicLifter(engine.lifter)
+  // Left in, that is lacking of the ratio itself.
+  return isHydraulicLifter(engine.lifter) || ratio.lash !== undefined
     ? []
     : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }
