@@ -3,8 +3,8 @@ import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import { passesApart } from '../../valve-sheet/apart.ts';
 import { inches, listed } from '../common/said.ts';
-import type { AnswerEvidence, Evidence, PassEvidence, PassKind } from '../evidence.ts';
-import { codeOf, foundBy, passNamed } from './answers.ts';
+import type { Evidence, PassEvidence, PassKind } from '../evidence.ts';
+import { countedSince } from './counted-since.ts';
 import type { AsideCode } from './detail.ts';
 import { EQUAL, lacksOf, oddLacks, spreadOf, undecidedLacks, widening } from './passes-repeat.ts';
 import type { SetUpNow } from './set-ups.ts';
@@ -116,18 +116,6 @@ function turnsByCount(
     const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} ${by}, whose turns were counted`;
     return [aside(pass, 'turn-apart', why, '; it is not averaged with it')];
   });
-}
-
-/** What was entered because turns were found miscounted was counted: it is the cure of the others, and not apart from them. */
-function countedSince({ answers }: SetUpNow): (pass: PassEvidence) => boolean {
-  const found = answers.filter(
-    (answer) =>
-      codeOf(answer) === 'turn-miscounted' && (foundBy(answer) === true || passNamed(answer) !== undefined),
-  );
-  const isOfLobe = ({ questionId = '', question }: AnswerEvidence) =>
-    questionId.includes('-at-the-lobe') || question.includes(' at the lobe');
-  return ({ kind, line }) =>
-    found.some((answer) => answer.line < line && isOfLobe(answer) === (kind === 'lobe-lift'));
 }
 
 /** How far off the tool of these passes may be, and whether it is a dial. */
