@@ -1,4 +1,6 @@
 import type { Call } from './call.ts';
+import { OF_ANSWERS } from './of-answers.ts';
+import { OF_ANSWERS_ON_SHEET } from './of-answers-on-sheet.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CARD } from './of-card.ts';
 import { OF_CHANGE } from './of-change.ts';
@@ -12,6 +14,7 @@ import { OF_LOCK } from './of-lock.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_ORDER } from './of-order.ts';
 import { OF_OTHERS } from './of-others.ts';
+import { OF_OWN_ARMS } from './of-own-arms.ts';
 import { OF_PART } from './of-part.ts';
 import { OF_PIECES } from './of-pieces.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
@@ -26,10 +29,10 @@ import { OF_TURNS } from './of-turns.ts';
 
 /** The calls by what they are about. */
 export const CALLS_ABOUT = {
-  ratio: [...OF_RATIO, ...OF_ARMS, ...OF_ORDER, ...OF_PUT_RIGHT],
+  ratio: [...OF_RATIO, ...OF_ARMS, ...OF_ANSWERS, ...OF_ORDER, ...OF_PUT_RIGHT],
   change: [...OF_CHANGED_ARMS, ...OF_CHANGE, ...OF_CHANGE_PARTS],
   part: [...OF_PART, ...OF_PIECES],
-  sheet: [...OF_SHEET, ...OF_SIDE, ...OF_GROUPS],
+  sheet: [...OF_SHEET, ...OF_SIDE, ...OF_GROUPS, ...OF_ANSWERS_ON_SHEET, ...OF_OWN_ARMS],
   setting: [...OF_SETTING, ...OF_TURNS, ...OF_HEAT, ...OF_SET_AGAIN, ...OF_HYDRAULIC],
   noise: [...OF_NOISE, ...OF_LOCK],
   others: [...OF_STOP, ...OF_SCAN, ...OF_OTHERS, ...OF_DOUBTS, ...OF_CARD],

@@ -108,7 +108,7 @@ export const OF_GROUPS: readonly Call[] = [
     ],
     expected: {
       headline: /7 and 8 intake read \.012 in low .* The lash was in, as was answered\./,
-      says: [/8 exhaust read \.011 in low .* The lash was in, as was answered\./],
+      says: [/8 exhaust reads \.011 in low .* The lash was in, as was answered\./],
       never: [/odd one/, /ask how they were read/],
       next: 'read-again',
     },

@@ -93,6 +93,7 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     name: 'assessment-common',
     sources: [
       'assessment/common',
+      'assessment/read-since',
       ...['assess', 'contact-asked', 'for-bench', 'headline-order', 'words-of'].map(
         (name) => `assessment/${name}.ts`,
       ),

@@ -60,7 +60,16 @@ const odd = z.object({
   valveOff: out('length', 'valve lift less the median of the others').optional(),
   lobeOff: out('length', 'lobe lift less the median of the others').optional(),
   outlier: z.boolean(),
-  cause: z.enum(['lobe', 'rocker-or-position', 'part', 'position', 'both', 'measure-lobe', 'cannot-tell']),
+  cause: z.enum([
+    'lobe',
+    'rocker-or-position',
+    'part',
+    'position',
+    'mark',
+    'both',
+    'measure-lobe',
+    'cannot-tell',
+  ]),
   words: z.string(),
   judgementId: z.string(),
   swap: z.string().meta({ description: 'the swap that would decide' }).optional(),
@@ -115,7 +124,7 @@ export const sheetView = z
   })
   .meta({ id: 'Sheet' });
 
-const figureOf = ({ word, lacks, entryIds, apart, ...own }: SheetCellDetail) => ({
+const figureOf = ({ word, lacks, entryIds, apart, readAgain = [], ...own }: SheetCellDetail) => ({
   kind: own.kind,
   spring: own.spring,
   value: own.value,
@@ -123,7 +132,7 @@ const figureOf = ({ word, lacks, entryIds, apart, ...own }: SheetCellDetail) => 
   high: own.high,
   passes: own.passes,
   spread: own.spread,
-  apart: apart.map(({ entryId }) => entryId),
+  apart: [...apart.map(({ entryId }) => entryId), ...readAgain],
   verdict: word,
   judgementId: own.judgementId,
   because: lacks,

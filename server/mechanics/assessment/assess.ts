@@ -18,6 +18,7 @@ import { nextOfNoise } from './noise/next-of-noise.ts';
 import { withPartMarks } from './part/arm-marks.ts';
 import { partNext } from './part/tell.ts';
 import { detailsOf, notToRunOf, type PartsSaid, partsSaid, questionsOf } from './parts-said.ts';
+import { withReadSince } from './read-since/read-since.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 
 /**
@@ -31,7 +32,9 @@ import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(withPutOnLater(withPartMarks(evidence))));
+  speaking(evidence.call.units ?? 'inch', () =>
+    assessed(withReadSince(withPutOnLater(withPartMarks(evidence)))),
+  );
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
 

@@ -27,8 +27,10 @@ function asksOf(
     .map(({ question, at }) => ({ text: question.ask, href: `#${cardId(at)}` }));
 }
 
-function leftOut({ record }: CallContext, { apart }: SheetCellDetail): string {
-  const out = record.sheetReadings.filter(({ id }) => apart.some(({ entryId }) => entryId === id));
+function leftOut({ record }: CallContext, { apart, readAgain = [] }: SheetCellDetail): string {
+  const out = record.sheetReadings.filter(
+    ({ id }) => readAgain.includes(id) || apart.some(({ entryId }) => entryId === id),
+  );
   return out.length === 0
     ? ''
     : `left out: ${out.map(({ reading }) => asEntered(reading.readAs)).join(', ')}`;

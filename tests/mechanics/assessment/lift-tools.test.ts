@@ -57,9 +57,9 @@ test('the small hand is looked at on a dial, and nowhere else', () => {
     const { explained } = ratioRead(evidence, ratioKnown(evidence), []);
     return ofRatio(evidence, explained).find(({ code }) => code.startsWith('valve-passes'))?.ask;
   };
-  expect(sentence({})).toBe('Read the valve lift of 1 intake, three passes.');
+  expect(sentence({})).toBe('Read the valve lift of 1 intake, two more passes.');
   expect(sentence({ tool: 'indicator' })).toBe(
-    'Read the valve lift of 1 intake, three passes, small hand first.',
+    'Read the valve lift of 1 intake, two more passes, small hand first.',
   );
 });
 

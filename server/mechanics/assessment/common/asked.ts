@@ -20,11 +20,29 @@ export interface Doubt {
   readonly restsOn: readonly string[];
 }
 
+/** How a question was known before its arm was named, and the line of the first entry that it is about. */
+export interface KnownBefore {
+  readonly among?: string;
+  readonly line: number;
+}
+
+/** `known`: what told it from others while the arm was not named; nothing where no arm is, or nothing was read. */
+export const beforeNamed = (
+  armId: string | undefined,
+  entries: readonly { readonly line: number }[],
+  among?: string,
+): { readonly before?: KnownBefore } =>
+  armId === undefined || entries.length === 0
+    ? {}
+    : { before: { ...defined({ among }), line: Math.min(...entries.map(({ line }) => line)) } };
+
 interface AskedOf {
   readonly about: Subject;
   readonly step: StepName;
   /** What else tells it from another question of the same word, e.g. the spring. */
   readonly among?: string;
+  /** Which arm it is was said after it was asked: what was answered till then is answered. */
+  readonly before?: KnownBefore;
   readonly answers: readonly AnswerEvidence[];
   /** Answers other than the usual two. */
   readonly choices?: AssessedQuestion['answers'];
@@ -66,13 +84,14 @@ export const isAskedAs = (kept: string, ask: string): boolean => kept === ask ||
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
 function answerTo(
-  question: { readonly id: string; readonly ask: string },
+  question: { readonly id: string; readonly ask: string; readonly before?: { id: string; line: number } },
   answers: readonly AnswerEvidence[],
 ): AnswerEvidence | undefined {
   const fitting = answers.filter((answer) =>
     answer.questionId === undefined
       ? answer.setUpId === undefined && isAskedAs(answer.question, question.ask)
-      : answer.questionId === question.id,
+      : answer.questionId === question.id ||
+        (answer.questionId === question.before?.id && answer.line > question.before.line),
   );
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
@@ -104,16 +123,28 @@ function isAnswered({ answer, found }: AnswerEvidence, choices: AssessedQuestion
 }
 
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
-export function asked(doubt: Doubt, { about, step, among, answers, choices }: AskedOf): AssessedQuestion {
-  const id = [
-    'question',
-    doubt.code,
-    keyOf(about),
-    ...(among === undefined ? [] : [among]),
-    wordsOf(doubt.knownBy ?? doubt.ask),
-  ].join(':');
+export function asked(
+  doubt: Doubt,
+  { about, step, among, before, answers, choices }: AskedOf,
+): AssessedQuestion {
+  const idAmong = (others: string | undefined) =>
+    [
+      'question',
+      doubt.code,
+      keyOf(about),
+      ...(others === undefined ? [] : [others]),
+      wordsOf(doubt.knownBy ?? doubt.ask),
+    ].join(':');
+  const id = idAmong(among);
+  const said = answerTo(
+    {
+      id,
+      ask: doubt.ask,
+      ...(before === undefined ? {} : { before: { id: idAmong(before.among), line: before.line } }),
+    },
+    answers,
+  );
   const own = choices ?? CHOICES;
-  const said = answerTo({ id, ask: doubt.ask }, answers);
   const answer = said !== undefined && isAnswered(said, own) ? said : undefined;
   return {
     id,

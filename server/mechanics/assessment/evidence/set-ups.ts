@@ -81,6 +81,8 @@ export interface PassEvidence extends EvidenceEntry {
   /** The small hand was read, and which way the hand ran. */
   readonly counted: boolean;
   readonly readAs: string;
+  /** Found wrong by an answer, and taken again since. */
+  readonly readAgain?: true;
   /** The day it was entered, `2026-03-14`. */
   readonly day?: string;
 }

@@ -42,9 +42,13 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly kind: SheetKindName;
   readonly reading: Bounds;
   readonly readAs: string;
+  /** Found wrong by an answer, and taken again since. */
+  readonly readAgain?: true;
   readonly tool: string;
   readonly spring: Spring;
   readonly lifter: LifterState;
+  /** How the lash was, as was answered of the whole sheet. */
+  readonly lash?: Exclude<LashState, 'not-said'>;
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;

@@ -21,7 +21,7 @@ function codeOf(lack: RatioLack): string {
     case 'read-back-wrong':
       return 'read-back';
     case 'enter-again':
-      return `enter-again-${hyphened(passesSaid(lack.passes), /[^a-z0-9]+/g)}`;
+      return `enter-again-${hyphened(passesSaid(lack), /[^a-z0-9]+/g)}`;
     default:
       return ofLift(lack) ?? hyphened(inAnyUnits(lackSaid(lack)), /[^a-z]+/g);
   }
@@ -50,9 +50,11 @@ const TAKEN: ReadonlySet<LackCode> = new Set([
 function askFor(at: string, lack: RatioLack): string {
   if (isSaid(lack)) return `Ask for ${at} ${lackSaid(lack)}.`;
   if (lack.code === 'enter-again')
-    return `Enter ${passesSaid(lack.passes)} of ${at} again, or strike ${lack.passes.length > 1 ? 'them' : 'it'} out with the reason: ${lack.why}.`;
+    return `Enter ${passesSaid(lack)} of ${at} again, or strike ${lack.passes.length > 1 ? 'them' : 'it'} out with the reason: ${lack.why}.`;
   if (lack.code === 'read-back-wrong')
     return `${at}: put right the entry that was wrong, then read the entries back once more.`;
+  if (lack.code === 'sinking')
+    return `${at}: put a solid lifter in, or lock this one solid at the same seat height, and take the passes again: these sink.`;
   return TAKEN.has(lack.code) ? `${at}: take ${lackSaid(lack)}.` : `Wanted for ${at}: ${lackSaid(lack)}.`;
 }
 

@@ -35,6 +35,9 @@ interface EndGiven {
 /** More than this is not said at once: it is on the page. */
 const LONGEST = 300;
 
+/** What does not go into that is not passed over in silence. */
+const ON_THE_PAGE = ' More of it stands on the page.';
+
 interface Found {
   readonly first: string;
   /** What else is told by the same step. */
@@ -46,7 +49,9 @@ function foundIn([first, ...more]: readonly Headline[]): Found | undefined {
   if (first === undefined || first.sentence.length > LONGEST) return undefined;
   let others = '';
   for (const { step, sentence } of more) {
-    if (step !== first.step || first.sentence.length + others.length + sentence.length > LONGEST) break;
+    if (step !== first.step) break;
+    if (first.sentence.length + others.length + sentence.length > LONGEST)
+      return { first: first.sentence, others: `${others}${ON_THE_PAGE}` };
     others = `${others} ${sentence}`;
   }
   return { first: first.sentence, others };

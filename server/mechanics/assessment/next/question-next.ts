@@ -35,7 +35,9 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (code === 'threads-differ') return 'work the turns out again with the thread that is on it.';
   return code === 'ratio-not-listed'
     ? 'look the part number up, and say which ratio they are sold as.'
-    : 'enter that reading again, or strike it out with the reason.';
+    : restsOn.length > 1
+      ? 'enter those readings again, or strike them out with the reason.'
+      : 'enter that reading again, or strike it out with the reason.';
 }
 
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */

@@ -11,18 +11,28 @@ const AS_OF_SET_UP: Readonly<Record<string, string>> = {
   'hand-read-backwards': 'hand-read-backwards',
 };
 
-/** Answers to questions about this arm on this valve, as answers of each of its set-ups. */
+/**
+ * Answers to questions about this arm on this valve, as answers of each of its set-ups. `since`: the line of the first
+ * pass of the set-up; what was answered after it, before the arm was named, was of this arm.
+ */
 export function answersOfArm(
   setUp: ValvePlace & { readonly armId?: string },
   answers: readonly AnswerEvidence[],
+  since: number,
 ): AnswerEvidence[] {
+  const { cylinder, valve, armId } = setUp;
   return answers.flatMap((answer) => {
     const code = AS_OF_SET_UP[codeOf(answer)];
     const { questionId, setUpId } = answer;
     if (code === undefined || questionId === undefined || setUpId !== undefined) return [];
-    const start = `question:${codeOf(answer)}:${groupKey(setUp)}:`;
+    const keys = [
+      groupKey(setUp),
+      ...(armId !== undefined && answer.line > since ? [groupKey({ cylinder, valve })] : []),
+    ];
     // What follows is the question's own words; with a colon more it is of another arm on this valve.
-    const isOurs = questionId.startsWith(start) && !questionId.slice(start.length).includes(':');
+    const isOurs = keys
+      .map((key) => `question:${codeOf(answer)}:${key}:`)
+      .some((start) => questionId.startsWith(start) && !questionId.slice(start.length).includes(':'));
     return isOurs ? [{ ...answer, code }] : [];
   });
 }

@@ -1,14 +1,15 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import type { PassEvidence } from '../evidence.ts';
 import type { LiftRead, RatioLack } from './lack.ts';
+import { liftOf } from './passes-repeat.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
-/** Whether a pass is of the other place is asked before it is entered again: the numbers of those passes. */
-const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): number[] =>
+/** Whether a pass is of the other place is asked before it is entered again: those passes. */
+const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): PassEvidence[] =>
   questions
     .filter(({ code, answered }) => code === 'pass-of-other-lift' && answered === undefined)
-    .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
-    .map(({ pass }) => pass);
+    .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)));
 
 /** Passes that drift lie apart by that: the base is looked at before any more are taken. */
 const ofDrift = ({ lobe, valve }: SetUpRead, questions: readonly AssessedQuestion[]): LiftRead[] => {
@@ -31,7 +32,10 @@ export function askedBefore(
   return (lack) => {
     switch (lack.code) {
       case 'enter-again':
-        return lack.byFellows && lack.passes.some((pass) => otherLift.includes(pass));
+        return (
+          lack.byFellows &&
+          otherLift.some((each) => liftOf(each) === lack.lift && lack.passes.includes(each.pass))
+        );
       case 'one-more-pass':
         return !lack.smallHand && drifting.includes(lack.lift);
       case 'passes-apart':

@@ -12,7 +12,7 @@ import { answerTo, codeOf, foundBy, passNamed } from './answers.ts';
 import { ARM_ELSEWHERE, armElsewhereAsked } from './arm-elsewhere.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
-import { saysZero, withSayings } from './sayings.ts';
+import { SPRINGS_SWAPPED, saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 import { isSlip, isToldTwice } from './told-by-swap.ts';
@@ -31,6 +31,8 @@ function foundOn(
   question: AssessedQuestion,
   answer: AnswerEvidence,
 ): boolean | undefined {
+  // Asked again by what was read since, it is of other readings than those that were turned round.
+  if (question.code === SPRINGS_SWAPPED && foundBy(answer) === true) return undefined;
   // That it was not moved leaves open which arm or valve it was.
   if (question.code === ARM_ELSEWHERE) return undefined;
   const number = passNamed(answer);
@@ -54,6 +56,10 @@ const OF_A_DIAL: ReadonlySet<string> = new Set([
   'drifting-passes',
 ]);
 
+/** How far it leans is said with how it stood, and not asked once more. */
+const leanAnswered = ({ code }: AssessedQuestion, { setUp }: SetUpRead): AnswerEvidence | undefined =>
+  code === 'plunger-tilted' ? setUp.answers.findLast(({ lean }) => lean !== undefined) : undefined;
+
 /** `12 deg` */
 const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 
@@ -76,7 +82,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     !OF_ONE_READING.has(question.code) ||
     answerTo(question, questions, own.setUp.answers) !== undefined;
   return questions.filter(isOpen).map((question) => {
-    const answer = answerTo(question, questions, own.setUp.answers);
+    const answer = answerTo(question, questions, own.setUp.answers) ?? leanAnswered(question, own);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);
     const { id: entryId, value, lean } = answer;
@@ -112,6 +118,29 @@ function knownBefore(evidence: Evidence, own: SetUpRead, answer: AnswerEvidence)
   return { ...own, setUp: { ...then, ...defined({ armId: then.armId ?? armId }), armTaken, answers } };
 }
 
+/** The same of every set-up that the answer was said of. */
+const allBefore = (
+  evidence: Evidence,
+  all: readonly SetUpRead[],
+  answer: AnswerEvidence,
+): readonly SetUpRead[] =>
+  codeOf(answer) === SPRINGS_SWAPPED
+    ? all.map((each) =>
+        each.setUp.answers.some(({ id }) => id === answer.id) ? knownBefore(evidence, each, answer) : each,
+      )
+    : all;
+
+/** What an answer found to be so, as its set-up was known before it. */
+export const foundIn = (
+  evidence: Evidence,
+  own: SetUpRead,
+  all: readonly SetUpRead[],
+  answer: AnswerEvidence,
+): AssessedQuestion[] =>
+  questionsOf(evidence, knownBefore(evidence, own, answer), all).filter(
+    ({ answered }) => answered?.entryId === answer.id && answered.found === true,
+  );
+
 /**
  * What a set-up is asked as it is known now. A question that its own answer has settled is kept with the answer, though
  * it would not be asked any more.
@@ -122,11 +151,17 @@ export function questionsOfSetUp(
   all: readonly SetUpRead[],
 ): AssessedQuestion[] {
   const now = questionsOf(evidence, own, all);
-  const told = new Set(now.map(({ answered }) => answered?.entryId));
+  const told = new Set(
+    own.setUp.answers
+      .filter((answer) =>
+        now.some(({ code, answered }) => answered?.entryId === answer.id && code === codeOf(answer)),
+      )
+      .map(({ id }) => id),
+  );
   const settled = own.setUp.answers
     .filter(({ id }) => !told.has(id))
     .flatMap((answer) =>
-      questionsOf(evidence, knownBefore(evidence, own, answer), all).filter(
+      questionsOf(evidence, knownBefore(evidence, own, answer), allBefore(evidence, all, answer)).filter(
         ({ answered }) => answered?.entryId === answer.id,
       ),
     );

@@ -68,6 +68,14 @@ const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
   ],
   'plunger-tilted': STANDS,
   'alignment-not-said': STANDS,
+  'springs-swapped': [
+    choice(
+      'found',
+      'Yes, the wrong way round',
+      'The readings already there count for the other spring, those of the other set-up too.',
+    ),
+    choice('not-found', 'Looked: each is as noted', 'The readings count as they are noted.'),
+  ],
   'stated-not-read': COMES_FROM,
   'card-against-itself': CARD_READ,
   'rests-on-not-said': [

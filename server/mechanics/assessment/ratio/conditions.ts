@@ -6,6 +6,7 @@ import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import { answerTo, type RatioLack } from './lack.ts';
 import { askedSaid, eachOnce } from './lack-said.ts';
+import { againOf } from './passes-repeat.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { sinks, sunkLacks } from './sinking.ts';
 
@@ -59,12 +60,7 @@ function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly Asses
         ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
     );
   return all.map(({ pass, why, code }): RatioLack => {
-    const again = (also: string): RatioLack => ({
-      code: 'enter-again',
-      passes: [pass.pass],
-      byFellows: code === 'turn-apart',
-      why: `it ${why}${also}`,
-    });
+    const again = (also: string) => againOf([pass], code === 'turn-apart', `it ${why}${also}`);
     if (code !== 'turn-apart') return again('');
     if (looked(pass.id, true)) return again(', and that was found to be so');
     if (!looked(pass.id, false)) return again('');
@@ -107,10 +103,6 @@ function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): 
   return question.restsOn.length === 0 || !question.restsOn.every((id) => named.includes(id));
 }
 
-/** The numbers of these passes, as far as they are of this set-up. */
-const numbersOf = (ids: readonly string[], { standing }: SetUpRead): number[] =>
-  standing.filter(({ id }) => ids.includes(id)).map(({ pass }) => pass);
-
 /** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
 const ABOUT_CARD: ReadonlySet<string> = new Set([
   'wrong-card-row',
@@ -125,15 +117,17 @@ export const isAboutCard = ({ code, restsOn }: Pick<AssessedQuestion, 'code' | '
 /** A doubt that was found to be so. */
 export function foundLack({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): RatioLack {
   const pass = answered === undefined ? undefined : passNamed(answered);
-  const again = (passes: readonly number[]): RatioLack => ({
-    code: 'enter-again',
-    passes,
-    byFellows: false,
-    why: askedSaid(ask),
-  });
-  if (pass !== undefined) return again([pass]);
+  // With a caliper again it would come out the same.
+  const how = code === 'caliper-on-lobe' ? '; at the lifter it is read right' : '';
+  const why = `${askedSaid(ask)}${how}`;
+  if (pass !== undefined) return { code: 'enter-again', passes: [pass], byFellows: false, why };
   if (isAboutCard({ code, restsOn })) return { code: 'card-lobe-wrong', ask };
-  return code === 'ratio-not-listed' ? { code: 'sold-as-other', ask } : again(numbersOf(restsOn, own));
+  if (code === 'ratio-not-listed') return { code: 'sold-as-other', ask };
+  return againOf(
+    own.standing.filter(({ id }) => restsOn.includes(id)),
+    false,
+    why,
+  );
 }
 
 /** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */

@@ -3,7 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { usualDeflection } from '../../kit/allowances.ts';
 import { againstUsual } from '../../ratio-readings/deflection.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import { asked, beforeNamed } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
@@ -64,6 +64,10 @@ export function deflectionAsked(
         answers: evidence.answers,
         choices: CHOICES,
         ...defined({ among: group.armId }),
+        ...beforeNamed(
+          group.armId,
+          group.own.flatMap(({ standing }) => standing),
+        ),
       },
     ),
   ];

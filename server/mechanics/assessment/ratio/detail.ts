@@ -14,7 +14,7 @@ export interface PassDetail
   /** Left out where the pass is in the figures. */
   readonly aside?: { readonly code: AsideCode; readonly sentence: string };
 }
-export type AsideCode = 'turn-apart' | 'zero-off' | 'no-lift';
+export type AsideCode = 'turn-apart' | 'zero-off' | 'no-lift' | 'read-again';
 
 /** What the valve moved, and what is in it. SI. */
 export interface LiftDetail {

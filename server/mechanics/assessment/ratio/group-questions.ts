@@ -3,7 +3,7 @@ import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { Cause, Question } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import { asked, beforeNamed } from '../common/asked.ts';
 import { inches, valveSubject } from '../common/said.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { isAskedAs } from './asked-as.ts';
@@ -128,6 +128,10 @@ export function groupQuestions(
         about: valveSubject(group),
         step: 'ratio',
         answers: evidence.answers,
+        ...beforeNamed(
+          group.armId,
+          group.own.flatMap(({ standing }) => standing),
+        ),
         ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
       },
     );

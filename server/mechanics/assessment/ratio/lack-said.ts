@@ -1,6 +1,6 @@
 import { valveSaid } from '../../../../shared/schemas/words.ts';
 import { inches, listed } from '../common/said.ts';
-import type { PlainLack, RatioLack } from './lack.ts';
+import type { EnteredAgain, PlainLack, RatioLack } from './lack.ts';
 
 const PLAIN: Readonly<Record<PlainLack, string>> = {
   'which-spring': 'which spring is on the valve',
@@ -18,10 +18,10 @@ const PLAIN: Readonly<Record<PlainLack, string>> = {
 
 const LIGHT_SPRING_FIRST = 'a reading on a light spring with a solid lifter, at zero lash';
 
-/** `pass 2`, `passes 1, 2 and 3`; without one of them `the reading`. A pass of each lift may have the same number. */
-export function passesSaid(passes: readonly number[]): string {
+/** `pass 2`, `passes 1, 2 and 3 of the lobe`; without one of them `the reading`. A pass of each lift may have the same number. */
+export function passesSaid({ passes, lift }: Pick<EnteredAgain, 'passes' | 'lift'>): string {
   if (passes.length === 0) return 'the reading';
-  return `${passes.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(passes.map(String))])}`;
+  return `${passes.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(passes.map(String))])}${lift === 'lobe' ? ' of the lobe' : ''}`;
 }
 
 /** The words of a lack, named as a thing: they go on from “it lacks” and “first:”. */
@@ -44,7 +44,7 @@ export function lackSaid(lack: RatioLack): string {
     case 'passes-scatter':
       return `a reading that repeats: these ${lack.passes} passes lie ${inches(lack.apart)} apart; find first what moves, the indicator’s base, its plunger or the lifter`;
     case 'enter-again':
-      return `${passesSaid(lack.passes)} entered again or struck out: ${lack.why}`;
+      return `${passesSaid(lack)} entered again or struck out: ${lack.why}`;
     case 'lobe-lift':
       return `the ${valveSaid(lack.valve)} lobe lift on the cam card, or read at the lifter`;
     case 'lobe-lift-from':

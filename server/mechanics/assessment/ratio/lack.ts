@@ -52,11 +52,13 @@ type NotRepeated =
 
 /**
  * A reading that only a person enters again or strikes out. `passes` are their numbers, none where the reading is one
- * of another set-up; `byFellows`: it reads otherwise than the passes beside it.
+ * of another set-up; `lift`: what they are of, left out where they are of both or none; `byFellows`: it reads otherwise
+ * than the passes beside it.
  */
-interface EnteredAgain {
+export interface EnteredAgain {
   readonly code: 'enter-again';
   readonly passes: readonly number[];
+  readonly lift?: LiftRead;
   readonly byFellows: boolean;
   readonly why: string;
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { IN } from '../../kit/si.ts';
 import { controlConstants } from '../../statistics/control-constants.ts';
 import { inches } from '../common/said.ts';
@@ -22,6 +23,25 @@ export const spreadOf = (passes: readonly PassEvidence[]): number => {
   return values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
 };
 
+export const liftOf = ({ kind }: Pick<PassEvidence, 'kind'>): LiftRead =>
+  kind === 'lobe-lift' ? 'lobe' : 'valve';
+
+/** Passes that only a person enters again or strikes out; lobe and valve have passes of one number. */
+export function againOf(
+  passes: readonly Pick<PassEvidence, 'pass' | 'kind'>[],
+  byFellows: boolean,
+  why: string,
+): RatioLack {
+  const [lift, ...others] = new Set(passes.map(liftOf));
+  return {
+    code: 'enter-again',
+    passes: passes.map(({ pass }) => pass),
+    byFellows,
+    why,
+    ...defined({ lift: others.length === 0 ? lift : undefined }),
+  };
+}
+
 export function lacksOf(used: readonly PassEvidence[], spread: number, lift: LiftRead): RatioLack[] {
   const apart = spreadOf(used);
   if (apart <= spread + EQUAL) return [];
@@ -37,8 +57,7 @@ export function oddLacks(
     const pass = passes[index];
     if (pass === undefined) return [];
     const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the others`;
-    const why = `it reads ${inches(pass.value)}, ${away}`;
-    return [{ code: 'enter-again', passes: [pass.pass], byFellows: true, why }];
+    return [againOf([pass], true, `it reads ${inches(pass.value)}, ${away}`)];
   });
 }
 

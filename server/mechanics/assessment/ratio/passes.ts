@@ -2,8 +2,9 @@ import { allowance } from '../../kit/allowances.ts';
 import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import { passesApart } from '../../valve-sheet/apart.ts';
-import { inches } from '../common/said.ts';
+import { inches, listed } from '../common/said.ts';
 import type { Evidence, PassEvidence, PassKind } from '../evidence.ts';
+import { countedSince } from './counted-since.ts';
 import type { AsideCode } from './detail.ts';
 import type { LiftRead, RatioLack } from './lack.ts';
 import { EQUAL, lacksOf, oddLacks, spreadOf, undecidedLacks, widening } from './passes-repeat.ts';
@@ -99,16 +100,21 @@ function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: nu
  * Passes whose turns were not counted, whole turns away from those whose turns were: the count decides, however many
  * they are.
  */
-function turnsByCount(passes: readonly PassEvidence[], perTurn: number, spread: number): PassAside[] {
-  const counted = passes.filter((pass) => pass.counted);
+function turnsByCount(
+  passes: readonly PassEvidence[],
+  perTurn: number,
+  spread: number,
+  isCounted: (pass: PassEvidence) => boolean,
+): PassAside[] {
+  const counted = passes.filter(isCounted);
   if (counted.length === 0 || spreadOf(counted) > spread + EQUAL) return [];
   const right = meanOf(counted);
-  const by = counted.map(({ pass }) => pass).join(', ');
+  const by = `${counted.length === 1 ? 'pass' : 'passes'} ${listed(counted.map(({ pass }) => String(pass)))}`;
   return passes.flatMap((pass): PassAside[] => {
     const turns = Math.round((right - pass.value) / perTurn);
-    if (pass.counted || turns === 0 || Math.abs(right - pass.value - turns * perTurn) > spread + EQUAL)
+    if (isCounted(pass) || turns === 0 || Math.abs(right - pass.value - turns * perTurn) > spread + EQUAL)
       return [];
-    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} pass ${by}, whose turns were counted`;
+    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} ${by}, whose turns were counted`;
     return [aside(pass, 'turn-apart', why, '; it is not averaged with it')];
   });
 }
@@ -140,7 +146,8 @@ export function usedPasses(
     .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
   const zeros = withoutZeroOff(real);
   const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
-  const byCount = turnsByCount(returned, perTurn, spread);
+  const since = countedSince(setUp);
+  const byCount = turnsByCount(returned, perTurn, spread, (pass) => pass.counted || since(pass));
   const alike = returned.filter((pass) => !byCount.some((each) => each.pass === pass));
   const found = turnsApart(alike, perTurn, spread);
   const { odd, undecided } = found;

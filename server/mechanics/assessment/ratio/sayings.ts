@@ -4,6 +4,8 @@ import { armBy } from './arm-elsewhere.ts';
 
 type Facts = Pick<SetUpEvidence, SetUpFact>;
 
+export const SPRINGS_SWAPPED = 'springs-swapped';
+
 /** What somebody said of a set-up after it was started: a statement of its own, or the answer to a question. */
 interface Saying {
   readonly line: number;
@@ -65,19 +67,29 @@ function saidBy(answer: AnswerEvidence): Partial<Facts> {
   }
 }
 
+const OTHER: Readonly<Partial<Record<Facts['spring'], Facts['spring']>>> = {
+  light: 'running',
+  running: 'light',
+};
+
+/** Two springs noted the wrong way round: what was read on the one was read on the other. */
+const springBy = (answer: AnswerEvidence, { spring }: Facts): Partial<Facts> =>
+  codeOf(answer) === SPRINGS_SWAPPED && foundBy(answer) === true ? is('spring', OTHER[spring]) : {};
+
 /** Only the word that it begins with: "looked, it is the intake" denies that it was another. */
 const firstWord = <Word extends string>(text: string, words: readonly Word[]): Word | undefined =>
   words.find((word) => text === word || text.startsWith(`${word}:`));
 
-/** Questions of which valve and arm it was: an answer is said of the set-up as it was entered, not of what came of another. */
-const OF_PLACE: ReadonlySet<string> = new Set(['arm-sits-elsewhere', 'valve-swapped']);
+/** Questions whose answer is said of the set-up as it was entered, not of what came of another answer to the same. */
+const AS_ENTERED: ReadonlySet<string> = new Set(['arm-sits-elsewhere', 'valve-swapped', SPRINGS_SWAPPED]);
 
 /** Answers that count: one given again puts the one before it right. */
 const counting = (answers: readonly AnswerEvidence[]): AnswerEvidence[] => {
   const sorted = answers.toSorted((a, b) => a.line - b.line);
   return sorted.filter(
     (answer) =>
-      !OF_PLACE.has(codeOf(answer)) || sorted.findLast((each) => codeOf(each) === codeOf(answer)) === answer,
+      !AS_ENTERED.has(codeOf(answer)) ||
+      sorted.findLast((each) => codeOf(each) === codeOf(answer)) === answer,
   );
 };
 
@@ -101,7 +113,7 @@ export function withSayings<SetUp extends SetUpEvidence>(
       line: answer.line,
       of: (known: SetUpEvidence) => {
         const { says, notKnown } = armBy(answer, known);
-        return { says: { ...saidBy(answer), ...says }, notKnown };
+        return { says: { ...saidBy(answer), ...springBy(answer, known), ...says }, notKnown };
       },
     })),
   ];

@@ -9,6 +9,19 @@ import type { SetUpRead } from './set-up-read.ts';
 import { throughLift } from './through-lift.ts';
 import { toolSaid } from './tool-said.ts';
 
+/** One that was found wrong stays where it is, with why it is in no figure. */
+const readAgain = ({ passes }: Evidence, { setUp }: SetUpRead): PassDetail[] =>
+  passes
+    .filter((each) => each.setUpId === setUp.id && each.readAgain === true)
+    .map(({ id, kind, pass, value, zeroReturn, atLobeLift, counted, readAs }) => ({
+      ...{ entryId: id, kind, pass, value, counted, readAs },
+      ...defined({ zeroReturn, atLobeLift }),
+      aside: {
+        code: 'read-again',
+        sentence: `Pass ${pass} was found wrong, as was answered, and was read again; it is in no figure.`,
+      },
+    }));
+
 function passDetails({ standing, valve, lobe }: SetUpRead): PassDetail[] {
   const asides = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
   return standing.map((pass) => {
@@ -52,7 +65,7 @@ export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly
     setUp,
     ...(arm === undefined ? {} : { armName: arm.name }),
     armTaken,
-    passes: passDetails(read),
+    passes: [...passDetails(read), ...readAgain(evidence, read)],
     lobe,
     ...defined({ lift: read.lift, input, result, nominals }),
     quantityId: ratioQuantityId(known),

@@ -2,6 +2,7 @@ import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, SetUpEvidence } from '../evidence.ts';
 import { answersOf } from './answers.ts';
 import { answersOfArm } from './answers-of-arm.ts';
+import { answersOfPair } from './answers-of-pair.ts';
 import { withSayings } from './sayings.ts';
 
 /** A set-up as it is known now, with what was looked at since. */
@@ -31,6 +32,10 @@ function armOf(
   return named.length === 1 && only !== undefined ? { armId: only, armTaken: true } : { armTaken: false };
 }
 
+/** The line of the first pass of a set-up. */
+const firstLine = ({ passes }: Evidence, id: string): number =>
+  Math.min(...passes.filter(({ setUpId }) => setUpId === id).map(({ line }) => line));
+
 /**
  * The set-ups by their number, each as it is known now: what is said late judges the readings already there. Which
  * valve and arm it is comes first, since questions about an arm are answered for all of its set-ups.
@@ -38,10 +43,15 @@ function armOf(
 export function setUpsNow(evidence: Evidence): SetUpNow[] {
   const { statements, answers } = evidence;
   const placed = evidence.setUps.map((setUp) => withSayings(setUp, statements, answersOf(setUp.id, answers)));
+  const armed = placed.map((place) => ({ ...place, ...armOf(evidence, placed, place) }));
   return placed
     .map((place, index) => {
       const arm = armOf(evidence, placed, place);
-      const own = [...answersOf(place.id, answers), ...answersOfArm({ ...place, ...arm }, answers)];
+      const own = [
+        ...answersOf(place.id, answers),
+        ...answersOfArm({ ...place, ...arm }, answers, firstLine(evidence, place.id)),
+        ...answersOfPair(evidence, { ...place, ...arm }, armed),
+      ];
       const given = own.toSorted((a, b) => a.line - b.line);
       return { ...withSayings(evidence.setUps[index] ?? place, statements, given), ...arm, answers: given };
     })

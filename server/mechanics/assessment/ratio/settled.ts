@@ -60,7 +60,9 @@ export const askedNow = (
     questions.flatMap((question) => {
       const again = question.about.of === 'set-up' ? since.get(question.about.setUpId) : undefined;
       if (again === undefined || OF_BOTH.has(question.code)) return [question];
-      if (again.alike && question.answered === undefined) return [];
+      // Whether a lifter sinks was answered by reading on one that cannot, on whichever spring.
+      const isAnswered = again.alike || question.code === 'falling-passes';
+      if (isAnswered && question.answered === undefined) return [];
       return [inDoubt(question) ? noLonger(question) : question];
     }),
   );

@@ -1,6 +1,6 @@
 import { allowance } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import { asked, beforeNamed } from '../common/asked.ts';
 import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from './known.ts';
@@ -98,6 +98,11 @@ export function whichHolds(
       step: 'ratio',
       among: [...(setUp?.armId === undefined ? [] : [setUp.armId]), setUp?.spring, ...numbersOf(own)].join(
         '-',
+      ),
+      ...beforeNamed(
+        setUp?.armId,
+        own.flatMap(({ read }) => read.standing),
+        [setUp?.spring, ...numbersOf(own)].join('-'),
       ),
       answers: evidence.answers,
       choices: choicesOf(own),

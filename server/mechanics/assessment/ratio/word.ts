@@ -36,6 +36,10 @@ const wordBeside = (explained: GroupExplained, claim: Claim): RatioWord =>
     ? 'differs'
     : 'cannot-tell';
 
+/** A swap told that it is this very arm. */
+const isOfArm = ({ group: { told } }: GroupExplained): boolean =>
+  told?.verdict === 'part' && told.odd === 'own';
+
 /**
  * The word against what the arm is held to be, where nothing is lacking for one. It is the inference's, which was told
  * the first claim; and it is said only where the interval that stands beside it says the same: one that reaches over
@@ -48,12 +52,10 @@ export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord 
   const bands = bandsAgainst(explained, claim);
   const within = bands.includes('within');
   if (result.againstMark === 'agrees' && within && bands.length === 1) return 'agrees';
+  // What went along with the arm to another valve was no mistake of reading it on the one.
+  if (isOfArm(explained) && bands.length > 0 && !within && !bands.includes('over')) return 'differs';
   return result.againstMark === 'differs' && !within ? 'differs' : 'cannot-tell';
 }
-
-/** A swap told that it is this very arm. */
-const isOfArm = ({ group: { told } }: GroupExplained): boolean =>
-  told?.verdict === 'part' && told.odd === 'own';
 
 /** So far off what the arm is held to be that the reading is doubted before the part is, unless a swap told that it is the arm. */
 export function isDoubted(explained: GroupExplained): boolean {

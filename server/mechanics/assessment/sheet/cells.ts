@@ -5,7 +5,8 @@ import { toolAllowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { foundTwice, gapOf, WHICH_HOLDS } from '../common/found-twice.ts';
 import { newestLash } from '../common/newest-lash.ts';
-import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../evidence.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, GapName, SheetEvidence, SheetKindName, Spring } from '../evidence.ts';
 import type { SheetCellDetail } from './detail.ts';
 import { liftHalf, perTurnOf } from './dial.ts';
 import { gapJudgement, type JudgedGap, judgeGap, ofNow, worstOf } from './gap.ts';
@@ -19,6 +20,24 @@ const idsOf = (readings: readonly SheetEvidence[]): string[] => readings.map(({ 
 
 const isGap = (kind: SheetKindName): kind is GapName => GAP_KINDS.some((gap) => gap === kind);
 const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] => isGap(entry.kind);
+
+/** Readings of the same that were found wrong by an answer, and taken again since. */
+const readAgainOf = (
+  { sheet }: Evidence,
+  row: SheetRow,
+  kind: SheetKindName,
+  spring?: Spring,
+): Pick<SheetCellDetail, 'readAgain'> => {
+  const ids = sheet.flatMap((each) =>
+    each.readAgain === true &&
+    each.kind === kind &&
+    placeOf(each) === placeOf(row) &&
+    (spring === undefined || each.spring === spring)
+      ? [each.id]
+      : [],
+  );
+  return ids.length === 0 ? {} : { readAgain: ids.sort() };
+};
 
 const cell = (
   kind: SheetKindName,
@@ -106,10 +125,16 @@ export function figureCells(evidence: Evidence, row: SheetRow): SheetCellDetail[
   return [
     ...(row.lobe === undefined
       ? []
-      : [cell('lobe-lift', row.lobes, row.lobe, liftHalf(evidence, row.lobes))]),
+      : [
+          {
+            ...cell('lobe-lift', row.lobes, row.lobe, liftHalf(evidence, row.lobes)),
+            ...readAgainOf(evidence, row, 'lobe-lift'),
+          },
+        ]),
     ...row.lifts.map(({ spring, readings, figure }) => ({
       ...cell('valve-lift', readings, figure, liftHalf(evidence, readings)),
       spring,
+      ...readAgainOf(evidence, row, 'valve-lift', spring),
     })),
     ...setCells(evidence, row),
   ];

@@ -11,7 +11,7 @@ import { sideOf } from './odd.ts';
 import { positionsOf } from './position.ts';
 import type { SheetRow } from './rows.ts';
 import type { LobesRead } from './swap-lifts.ts';
-import { swapsOf } from './swaps.ts';
+import { swapsAcross, swapsOf } from './swaps.ts';
 
 /** The springs that lifts were read on; lobes alone are one sheet too, wherever they were read. */
 function springsOf(rows: readonly SheetRow[], ofSetUps: readonly LobeOfSetUp[]): Spring[] {
@@ -57,7 +57,10 @@ export function compare(
   const lots = armLots(evidence, rows, known, doubted);
   const lobes = lobesRead(evidence, rows, known);
   const ofSetUps = lobesOfSetUps(known);
-  const made = SIDES.flatMap((side) => swapsOf(evidence, { lots, every }, side, lobes));
+  const made = [
+    ...SIDES.flatMap((side) => swapsOf(evidence, { lots, every }, [side], lobes)),
+    ...swapsAcross(evidence, { lots, every }, lobes),
+  ];
   const { swaps, questions } = positionsOf(made, evidence.answers);
   const sides = springsOf(rows, ofSetUps).flatMap((spring) =>
     SIDES.map((side) =>

@@ -22,6 +22,8 @@ export interface SheetCellDetail {
   readonly apart: readonly { readonly entryId: string; readonly off: number; readonly turns: number }[];
   /** Passes that do not go together, and nothing says which is right. */
   readonly undecided?: true;
+  /** Readings of it that were found wrong by an answer, and taken again since: in no figure. */
+  readonly readAgain?: readonly string[];
   readonly lacks: readonly string[];
   readonly word?: GapWord;
   readonly judgementId?: string;
@@ -47,6 +49,8 @@ export interface SheetRatioDetail extends ValvePlace {
   readonly low?: number;
   readonly high?: number;
   readonly lobeFrom: 'read' | 'card';
+  /** How the lash was, where that was said. */
+  readonly lash?: 'zero' | 'set';
   readonly lobeLift?: number;
   /** What each of the two was read with was said; else its ± is that of any entry. */
   readonly toolSaid: boolean;
@@ -54,13 +58,15 @@ export interface SheetRatioDetail extends ValvePlace {
 }
 
 export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
-  /** As the figures have it; once a swap has told, the part or the position alone. */
-  readonly cause: OddCause | 'part' | 'position';
+  /** As the figures have it; once a swap has told, the part or the position alone; another arm by its mark. */
+  readonly cause: OddCause | 'part' | 'position' | 'mark';
   readonly judgementId: string;
   /** It is low on a lifter that may sink: that comes before its arm. */
   readonly sinks?: true;
   /** It is low by just its lash, and nobody said whether that was out: that comes before its arm too. */
   readonly lash?: true;
+  /** It reads as its own arm is stamped, where the others are held to be another ratio. */
+  readonly asMarked?: { readonly mark: number; readonly others: number };
   /** The arm that sits there. */
   readonly armName?: string;
   /** Passes of its own lift and lobe. */

@@ -7,7 +7,8 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
+import { knownAmong } from './known-among.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 import { middleOfSiblings } from './siblings-middle.ts';
 
 /** What a reading may have been, by other readings: of the same arm on another valve, of this one again, of its siblings. */
@@ -93,7 +94,7 @@ export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly She
           {
             about: valveSubject(row),
             step: 'sheet',
-            among: amongLots(row, lot),
+            ...knownAmong(row, lot),
             answers: evidence.answers,
           },
         ),

@@ -29,8 +29,45 @@ const answersOf = ({ answers }: Evidence): GroupAnswer[] =>
     })
     .toSorted((a, b) => b.answer.line - a.answer.line);
 
+const chosenIn = ({ answer }: GroupAnswer): string => answer.answer.split(':')[0]?.trim() ?? '';
+
 const isIn = ({ cylinders }: GroupAnswer, { cylinder }: ValvePlace): boolean =>
   cylinders.has(String(cylinder));
+
+const WHOLE = /^question:(side-off|lobes-off-card):(build|intake|exhaust):([a-z-]+):/;
+
+/** Readings that an answer about many valves at once found wrong: nothing but the newer ones counts. */
+interface HeldByAnswer {
+  readonly line: number;
+  readonly kind: 'lobe-lift' | 'valve-lift';
+  readonly spring?: string;
+  readonly side?: string;
+  readonly cylinders?: ReadonlySet<string>;
+}
+
+const sideIn = (about: string): Pick<HeldByAnswer, 'side'> => (about === 'build' ? {} : { side: about });
+
+/** What was answered of groups, sides and columns of lobes that has them read again. */
+export const heldByAnswer = (evidence: Evidence): HeldByAnswer[] => [
+  ...answersOf(evidence)
+    .filter((each) => HELD[chosenIn(each)] !== undefined)
+    .map(
+      ({ answer: { line }, about, spring, cylinders }): HeldByAnswer => ({
+        ...{ line, kind: 'valve-lift', spring, cylinders },
+        ...sideIn(about),
+      }),
+    ),
+  ...evidence.answers.flatMap(({ questionId, answer, line }): HeldByAnswer[] => {
+    if (questionId?.startsWith('question:lash-not-said:build:sheet:') && /^set\b/.test(answer))
+      return [{ line, kind: 'valve-lift' }];
+    const [, code, about = '', spring = ''] = WHOLE.exec(questionId ?? '') ?? [];
+    if (code === 'side-off' && /^set-up\b/.test(answer))
+      return [{ line, kind: 'valve-lift', spring, ...sideIn(about) }];
+    return code === 'lobes-off-card' && /^dial\b/.test(answer)
+      ? [{ line, kind: 'lobe-lift', ...sideIn(about) }]
+      : [];
+  }),
+];
 
 /** As some of them are read again, fewer are off: what was answered of all holds for those that are left. */
 export function stillAnswered(
@@ -57,8 +94,6 @@ const WAS_READ: Readonly<Record<string, string>> = {
   lash: 'with the lash in',
   'set-up': 'otherwise than the others',
 };
-
-const chosenIn = ({ answer }: GroupAnswer): string => answer.answer.split(':')[0]?.trim() ?? '';
 
 /** How a valve was read at first, as was answered of all that were off with it: `with the lash in`. */
 export const wasRead = (evidence: Evidence, place: ValvePlace, spring: string): string | undefined =>

@@ -68,11 +68,13 @@ function groupOf(
       lifts.flatMap(({ spring, readings }) => (spring === first.spring ? readings.map(({ id }) => id) : [])),
     )
     .sort();
+  const { own, banks } = first.groups;
+  const isBoth = sides.length > 1;
   return {
     first,
-    own: first.groups.own,
-    about: sides.length > 1 ? { of: 'build' } : { of: 'side', valve: sideOfValve(first.side) },
-    read: readSaid(wordsOf(evidence, sides, first), first.groups.banks),
+    own,
+    about: isBoth ? { of: 'build' } : { of: 'side', valve: sideOfValve(first.side) },
+    read: readSaid(wordsOf(evidence, sides, first), banks || (own.length === 1 && !isBoth)),
     restsOn,
   };
 }

@@ -44,7 +44,8 @@ function shortBy(
 
 function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
   const known = [usableLash(evidence, row)?.gap.value, evidence.card[sideOfValve(row.valve)].lash];
-  return row.lifts.flatMap((lot) => {
+  const open = row.lifts.filter(({ readings }) => readings.some(({ lash }) => lash !== 'zero'));
+  return open.flatMap((lot) => {
     const short = shortBy(evidence, row, lot, rows);
     if (short === undefined || short <= allowance('odd-beyond') || !isFirm(evidence, lot)) return [];
     const lash = known.find((each) => each !== undefined && each > 0 && lashMakesIt(short, each));

@@ -14,6 +14,8 @@ import { middleOfSiblings } from './siblings-middle.ts';
 
 interface WornLobe {
   readonly place: ValvePlace;
+  /** How far it is down on the others [m]. */
+  readonly by: number;
   readonly question: AssessedQuestion;
   readonly stop: StopReason;
 }
@@ -128,6 +130,7 @@ export function wornLobes(
       const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
       return {
         place,
+        by,
         question,
         stop: {
           ...wornStop(down, question),

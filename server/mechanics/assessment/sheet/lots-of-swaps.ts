@@ -38,16 +38,16 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
     cylinder: row.cylinder,
     valve: row.valve,
     spring,
-    // A sheet does not say how the lash was: it is read like the set-ups that have it out.
+    // Where nobody said how the lash was, it is read like the set-ups that have it out.
     method: [
       spring,
       lifterOf(
         evidence,
         readings.map(({ lifter }) => lifter),
       ),
-      'out',
+      readings.some(({ lash }) => lash === 'set') ? 'set not said' : 'out',
     ].join('|'),
-    lashOut: false,
+    lashOut: readings.every(({ lash }) => lash === 'zero'),
     half: liftHalf(evidence, readings),
     passes: figure.passes - figure.apart.length,
     restsOn: readings.map(({ id }) => id),

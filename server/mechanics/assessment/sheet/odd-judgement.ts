@@ -3,6 +3,7 @@ import { answerSaid } from '../common/chosen.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Side, ValvePlace } from '../evidence.ts';
 import type { SheetSideDetail } from './detail.ts';
+import { isMarked } from './marked-told.ts';
 import { oddNeeds, oddSaid } from './odd-said.ts';
 
 /** What is told of each odd valve; the swap is what it still lacks. */
@@ -10,15 +11,17 @@ export const oddJudgements = (
   { odd, spring }: SheetSideDetail,
   restsOn: (place: ValvePlace) => readonly string[],
 ): Judgement[] =>
-  odd.map((each) => ({
-    id: each.judgementId,
-    about: valveSubject(each),
-    against: { to: 'siblings' },
-    word: 'odd',
-    sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${oddSaid(each)}`,
-    lacks: [...oddNeeds(each), ...(each.swap === undefined ? [] : [each.swap])],
-    restsOn: restsOn(each),
-  }));
+  odd
+    .filter((each) => !isMarked(each))
+    .map((each) => ({
+      id: each.judgementId,
+      about: valveSubject(each),
+      against: { to: 'siblings' },
+      word: 'odd',
+      sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${oddSaid(each)}`,
+      lacks: [...oddNeeds(each), ...(each.swap === undefined ? [] : [each.swap])],
+      restsOn: restsOn(each),
+    }));
 
 const notYet = (question: AssessedQuestion): string =>
   question.answered?.found

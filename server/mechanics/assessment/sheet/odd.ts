@@ -9,6 +9,7 @@ import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
+import { asMarked } from './as-marked.ts';
 import type { SheetOddDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
 import { leftOfGroup } from './group-answered.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
@@ -87,8 +88,14 @@ export function sideOf(
   const odd = odds.map((each): SheetOddDetail => {
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
-    const { cause, touched } = causeBy(each, armId, swaps);
-    const sinks = maySink(evidence, row, of.spring) && (each.valveOff ?? 0) < 0 && each.cause !== 'lobe';
+    const marked = asMarked(evidence, each, own, besideOf(each, compared));
+    const { cause, touched } =
+      marked === undefined ? causeBy(each, armId, swaps) : ({ cause: 'mark', touched: true } as const);
+    const sinks =
+      marked === undefined &&
+      maySink(evidence, row, of.spring) &&
+      (each.valveOff ?? 0) < 0 &&
+      each.cause !== 'lobe';
     const lash = lashAsked.has(placeOf(each)) && !touched && each.cause !== 'lobe';
     const toSwap =
       touched || sinks || lash ? undefined : swapToDo(each, besideOf(each, compared), odds, evidence);
@@ -97,6 +104,7 @@ export function sideOf(
       cause,
       passes: passesOf(row, of.spring, lots),
       judgementId: oddId(each, of.spring),
+      ...defined({ asMarked: marked }),
       ...(sinks ? { sinks } : {}),
       ...(lash ? { lash } : {}),
       ...defined({ armName: armNameOf(evidence, armId), toSwap }),

@@ -67,8 +67,8 @@ export function questionInput(
     lobePasses: passes(row.lobes),
     spring: lot.spring,
     lifter: lifterOf(lot.readings),
-    // A sheet does not say how the lash was; what it may have left in is asked once, not on every row.
-    lash: 'not-said',
+    // What the lash may have left in is asked once of the sheet, not on every row.
+    lash: lot.readings.length > 0 && lot.readings.every(({ lash }) => lash === 'zero') ? 'zero' : 'not-said',
     restsOn: 'not-said',
     alignment: 'not-said',
     perTurn: perTurnOf(evidence, [...lot.readings, ...row.lobes]) / IN,

@@ -24,7 +24,10 @@ export function raisedByRows(
   const ofRows = [...rowQuestions(evidence, rows, tolerances), ...lashOfOne(evidence, rows)];
   return [
     ...besidesCopies(
-      [...besidesGroups(slipsLeft(ofRows, rows, lots), evidence, rows), ...copiedColumns(evidence, rows)],
+      [
+        ...besidesGroups(slipsLeft(evidence, ofRows, rows, lots), evidence, rows),
+        ...copiedColumns(evidence, rows),
+      ],
       columnsAlike(evidence, rows),
     ),
     ...readOtherwise(evidence, rows, lots, known),

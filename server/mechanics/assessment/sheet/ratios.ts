@@ -43,7 +43,12 @@ function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDet
       ...ratio,
       lobeFrom: lobe.from,
       toolSaid,
-      ...defined({ lobeLift: lobe.figure.value, soldAsThen: lot.soldAsThen, comesOff: lot.comesOff }),
+      ...defined({
+        lobeLift: lobe.figure.value,
+        lash: lot.readings[0]?.lash,
+        soldAsThen: lot.soldAsThen,
+        comesOff: lot.comesOff,
+      }),
       quantityId: `sheet:ratio:${lot.spring}:${row.cylinder}-${row.valve}`,
     },
   ];
@@ -53,7 +58,9 @@ function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDet
 export const ratiosOf = (evidence: Evidence, rows: readonly SheetRow[]): SheetRatioDetail[] =>
   rows.flatMap((row) => row.lifts.flatMap((lot) => ratioOf(evidence, row, lot)));
 
-/** The same as quantities; a sheet does not say how the lash was, and so is set against no mark. */
+const LASH_SAID = { zero: 'zero lash', set: 'lash left in', 'not-said': 'lash not said' } as const;
+
+/** The same as quantities. One arm is set against its mark in a set-up, where it is said how it was read. */
 export function ratioQuantities(
   ratios: readonly SheetRatioDetail[],
   rows: readonly SheetRow[],
@@ -72,7 +79,7 @@ export function ratioQuantities(
       basis: 'measured',
       conditions: [
         ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,
-        'lash not said',
+        LASH_SAID[lot?.readings[0]?.lash ?? 'not-said'],
         ...(ratio.soldAsThen === undefined
           ? []
           : [`with arms that were sold as ${nominalSaid(ratio.soldAsThen)}`]),
@@ -82,6 +89,7 @@ export function ratioQuantities(
       lacks: [
         ...(row === undefined ? [] : doubts(row, ratio.spring)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
+        ...(lot?.readings[0]?.lash === 'set' ? ['a reading at zero lash: it was left in'] : []),
         ...guessLack(lot?.readings ?? [], 'valve lift'),
         ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
         ...(lot?.figure.lacks ?? []),

@@ -3,15 +3,16 @@ import { digitsSwapped } from '../../questions/digits-swapped.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import { defaultTolerances, type Tolerances } from '../../questions/tolerances.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
-import { asked, type Doubt } from '../common/asked.ts';
+import { asked, type Doubt, type KnownBefore } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { digitSlips } from './digit-slips.ts';
+import { knownAmong } from './known-among.ts';
 import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
 import { middlesOfSide, questionInput } from './question-input.ts';
-import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 
 /** Doubts that a row of figures can raise by itself; how it was read is asked of the set-up. */
 const OF_A_ROW: ReadonlySet<string> = new Set([
@@ -86,11 +87,11 @@ function placeOfDoubt(
   { restsOn }: Doubt,
   row: SheetRow,
   lot: Omit<LiftLot, 'figure'>,
-): { readonly about: Subject; readonly among?: string } {
+): { readonly about: Subject; readonly among?: string; readonly before?: KnownBefore } {
   if (restsOn.length === 0) return { about: { of: 'side', valve: sideOfValve(row.valve) } };
   const about = valveSubject(row);
   if (restsOn.every((id) => row.lobes.some((lobe) => lobe.id === id))) return { about, among: 'lobe' };
-  return { about, among: amongLots(row, lot) };
+  return { about, ...knownAmong(row, lot) };
 }
 
 /** One question of one id, at its strongest: what is asked of the lobe comes up with each lot of lifts. */

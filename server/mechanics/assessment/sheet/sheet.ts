@@ -10,6 +10,7 @@ import type { SheetDetail, SheetRowDetail } from './detail.ts';
 import { gapsOfRows } from './gaps-of-rows.ts';
 import { heldOf } from './held.ts';
 import { wornNotToRun } from './lobe-worn.ts';
+import { markedTold } from './marked-told.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
@@ -22,6 +23,7 @@ import { coarseTold } from './side-coarse.ts';
 import { unlikeSprings } from './side-springs.ts';
 import { swapJudgement } from './swaps.ts';
 import { valvesCompared } from './valves-compared.ts';
+import { wornTold } from './worn-told.ts';
 
 /** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
 const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
@@ -39,13 +41,15 @@ type Compared = ReturnType<typeof valvesCompared>;
 function comparedSaid(
   evidence: Evidence,
   rows: readonly SheetRow[],
-  { doubts, underCard, grouped, sides, swaps, before, told }: Compared,
+  { doubts, underCard, grouped, worn, sides, swaps, before, told }: Compared,
   restsOn: (place: ValvePlace) => readonly string[],
 ): Judgement[] {
   return [
     ...inDoubtJudgements(rows, doubts.doubtsOf),
     ...underCard.map(({ judgement }) => judgement),
     ...grouped.judgements,
+    ...wornTold(worn),
+    ...markedTold(sides, restsOn),
     ...sides.flatMap((side) => oddJudgements(side, restsOn)),
     ...swaps.map(swapJudgement),
     ...before.map(({ judgement }) => judgement),

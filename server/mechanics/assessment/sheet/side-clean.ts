@@ -12,7 +12,7 @@ function cleanOf(level: Level): Judgement {
     id: `side:${spring}:${side}`,
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
-    sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)} ${lashTold(level)}`,
+    sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}${lashTold(level)}`,
     lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
     restsOn,
   };
@@ -23,14 +23,14 @@ function bothClean(intake: Level, exhaust: Level): Judgement[] {
   const [one, other] = [cleanOf(intake), cleanOf(exhaust)];
   const [a, b] = [intake.ratio, exhaust.ratio];
   if (a === undefined || b === undefined || ratioSaid(a.value) !== ratioSaid(b.value)) return [one, other];
-  if (intake.claim?.ratio !== exhaust.claim?.ratio) return [one, other];
+  if (intake.claim?.ratio !== exhaust.claim?.ratio || intake.lash !== exhaust.lash) return [one, other];
   const farthest = Math.max(intake.farthest, exhaust.farthest, allowance('repeat') / 2);
   return [
     {
       ...one,
       id: `side:${intake.spring}:both`,
       about: { of: 'build' },
-      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)} ${lashTold(intake)}`,
+      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)}${lashTold(intake)}`,
       restsOn: [...one.restsOn, ...other.restsOn].sort(),
     },
   ];

@@ -1,10 +1,11 @@
+import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, LifterState, Side, Spring } from '../evidence.ts';
+import type { Evidence, LifterState, SheetEvidence, Side, Spring } from '../evidence.ts';
 import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
 import type { Claim } from '../ratio/marks.ts';
 import { claimOfRow } from './claim-of-row.ts';
@@ -29,6 +30,8 @@ export interface Level {
   readonly lifts: number;
   /** Some were read on a lifter that may sink. */
   readonly sinks: boolean;
+  /** How the lash was, where that was said of all of them. */
+  readonly lash?: 'zero' | 'set';
   /** All of them were read on hydraulic lifters, said so or of the engine: no lash is left in. */
   readonly hydraulic: boolean;
   /** The lash was out, as was answered of those that had it in at first. */
@@ -68,6 +71,11 @@ function middleRatio(ratios: readonly SheetRatioDetail[]): Level['ratio'] {
   };
 }
 
+/** As it was said of each of them. */
+function lashOf([first, ...others]: readonly SheetEvidence[]): Level['lash'] {
+  return others.every(({ lash }) => lash === first?.lash) ? first?.lash : undefined;
+}
+
 /** How all valves of a side stand together, as read on one spring; rows in doubt stay out of it. */
 export function levelOf(
   evidence: Evidence,
@@ -100,6 +108,7 @@ export function levelOf(
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
+    ...defined({ lash: lashOf(read.flatMap(({ readings }) => readings)) }),
     hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => mayHaveSunk(lifter, evidence))),
     lashOut: isLashOut(evidence, sideOfValve(side), spring),
     lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),

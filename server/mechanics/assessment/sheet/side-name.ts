@@ -57,7 +57,7 @@ function weighed(input: ExplainInput): ExplanationResult | undefined {
  * condition, and without a chance, which would be heard as what was read.
  */
 export function nameOfSide(evidence: Evidence, level: Level): string {
-  const { spring, ratio, claim, sinks } = level;
+  const { spring, ratio, claim, sinks, lash } = level;
   const { gear = 'pushrod' } = evidence.engine;
   if (ratio === undefined || claim !== undefined || spring !== 'light' || sinks || gear !== 'pushrod')
     return '';
@@ -65,5 +65,6 @@ export function nameOfSide(evidence: Evidence, level: Level): string {
   const told = result === undefined ? [] : toldOf(result, ratio);
   if (told.length === 0) return '';
   const names = told.map((each) => `of ${nominalSaid(each.ratio)} arms`);
-  return `: with the lash out, a set ${names.join(', or ')}${names.length > 1 ? '; the part number tells which' : ''}`;
+  if (lash === 'set') return '';
+  return `: ${lash === 'zero' ? '' : 'with the lash out, '}a set ${names.join(', or ')}${names.length > 1 ? '; the part number tells which' : ''}`;
 }

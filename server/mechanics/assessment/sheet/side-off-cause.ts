@@ -11,10 +11,11 @@ export const hasBoth = (level: Level): level is Off => level.ratio !== undefined
 /** The lash of the card, left in, would make it [m]. */
 function lashOf(
   { card }: Evidence,
-  { side, ratio, claim, lifts, hydraulic, lashOut }: Off,
+  { side, ratio, claim, lifts, hydraulic, lash: said, lashOut }: Off,
 ): number | undefined {
   const { lash } = card[side];
-  if (lash === undefined || lash <= 0 || hydraulic || lashOut) return undefined;
+  if (lash === undefined || lash <= 0 || hydraulic || said === 'zero') return undefined;
+  if (lashOut && said === undefined) return undefined;
   const short = lifts * (claim.ratio / ratio.value - 1);
   return lashMakesIt(short, lash) ? lash : undefined;
 }

@@ -20,17 +20,23 @@ export function claimed({ claim }: Level): string {
     : `the ${ratio} they are sold as`;
 }
 
+/** What is next is found by it. */
+export const AT_ZERO = 'a reading of them at zero lash';
+
 /** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
-export const lashLack = ({ hydraulic, lashOut }: Level): string[] => {
+export function lashLack({ hydraulic, lash, lashOut }: Level): string[] {
   if (hydraulic) return ['a reading on a solid or locked lifter'];
-  return lashOut ? [] : ['how the lash was when they were read'];
-};
+  if (lash === undefined) return lashOut ? [] : ['how the lash was when they were read'];
+  return lash === 'set' ? [AT_ZERO] : [];
+}
 
 /** The same as it is told after what was found. */
-export const lashTold = ({ hydraulic, lashOut }: Level): string => {
-  if (hydraulic) return 'Not their ratio yet: a hydraulic lifter that sinks reads low.';
-  return lashOut ? 'They were read at zero lash, as was answered.' : 'How the lash was is not said.';
-};
+export function lashTold({ hydraulic, lash, lashOut }: Level): string {
+  if (hydraulic) return ' Not their ratio yet: a hydraulic lifter that sinks reads low.';
+  if (lash === 'set') return ' Not their ratio yet: the lash was left in.';
+  if (lashOut) return ' They were read at zero lash, as was answered.';
+  return lash === undefined ? ' How the lash was is not said.' : '';
+}
 
 export const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 
@@ -42,8 +48,8 @@ export function standing(level: Level): string {
     return ' Not known: their ratio. It takes the lobe lift under each, read at the lifter or taken from the card.';
   const at = `Their middle ratio${SPRING[spring]} is ${ratioSaid(ratio.value)}`;
   if (claim === undefined || spring === 'not-said') return ` ${at}${named}.`;
+  if (spring === 'running') return ` ${at}; a loaded ratio is set against no mark.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
-  if (spring === 'running') return ` ${away}; a loaded ratio is set against no mark.`;
   // What is off since makes no clearance.
   if (bands.includes('over') && claim.wasThen === true)
     return ` ${away}: ordinary for arms made with room for flex.`;

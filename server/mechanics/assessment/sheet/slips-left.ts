@@ -3,6 +3,8 @@ import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import { readsAsStamped } from './as-marked.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
@@ -52,9 +54,10 @@ function likeElsewhere(
 
 /**
  * The questions without slips of one reading that other readings speak against: what seven siblings, or the same arm on
- * another valve, read alike was not misread on this one. What was answered stays.
+ * another valve, read alike was not misread on this one, nor what its own stamp has. What was answered stays.
  */
 export function slipsLeft(
+  evidence: Evidence,
   questions: readonly AssessedQuestion[],
   rows: readonly SheetRow[],
   lots: readonly ArmLot[],
@@ -62,7 +65,12 @@ export function slipsLeft(
   const told = new Set(
     rows.flatMap((row) =>
       row.everyLift
-        .filter((lot) => likeSiblings(row, lot, rows) || likeElsewhere(row, lot, lots))
+        .filter(
+          (lot) =>
+            likeSiblings(row, lot, rows) ||
+            likeElsewhere(row, lot, lots) ||
+            readsAsStamped(evidence, row, lot, evidence.card[sideOfValve(row.valve)].lobeLift),
+        )
         .flatMap(({ readings }) => readings.map(({ id }) => id)),
     ),
   );

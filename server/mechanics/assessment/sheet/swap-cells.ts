@@ -20,7 +20,10 @@ export interface SwapCell {
 
 /** Two arms that have both sat on the same two valves. */
 export interface Swap {
+  /** That of its first valve. */
   readonly side: Side;
+  /** One of its valves is an intake and the other an exhaust: their lobes and siblings are not alike. */
+  readonly across?: true;
   readonly arms: readonly [string, string];
   readonly places: readonly [ValvePlace, ValvePlace];
 }
@@ -31,10 +34,10 @@ type Sat = ValvePlace & { readonly armId: string };
 
 const satOf = (
   all: readonly (ValvePlace & { readonly armId?: string })[],
-  side: Side,
+  sides: readonly Side[],
 ): { readonly been: readonly Sat[]; readonly keys: ReadonlySet<string> } => {
   const been = all
-    .filter(({ valve }) => sideOfValve(valve) === side)
+    .filter(({ valve }) => sides.includes(sideOfValve(valve)))
     .flatMap(({ armId, cylinder, valve }) => (armId === undefined ? [] : [{ armId, cylinder, valve }]));
   return { been, keys: new Set(been.map((each) => keyed(each.armId, each))) };
 };
@@ -49,14 +52,20 @@ const waysRound = ([a1, a2, b1, b2]: readonly string[]): string[][] =>
     [a2, b1],
   ].map((way) => way.flatMap((key) => key ?? []));
 
-/** Every two arms that the record has on the same two valves of a side: put there, read there, or read on three of the four. */
+const isAcross = ([one, other]: readonly ValvePlace[]): boolean =>
+  one !== undefined && other !== undefined && sideOfValve(one.valve) !== sideOfValve(other.valve);
+
+/**
+ * Every two arms that the record has on the same two valves: put there, read there, or read on three of the four. Of
+ * one side both valves are of it; of two sides one is of each.
+ */
 export function swapsMade(
   { seats, sat: put = [], arms: named }: Evidence,
   lots: readonly ArmLot[],
-  side: Side,
+  sides: readonly Side[],
 ): Swap[] {
-  const { been, keys: sat } = satOf([...lots, ...seats, ...put], side);
-  const [read, now] = [lots, seats].map((all) => satOf(all, side).keys);
+  const { been, keys: sat } = satOf([...lots, ...seats, ...put], sides);
+  const [read, now] = [lots, seats].map((all) => satOf(all, sides).keys);
   const isRead = (key: string) => read?.has(key) === true;
   const sitsNow = (key: string) => now?.has(key) === true;
   const nameOf = (id: string) => `${named.find((arm) => arm.id === id)?.name ?? ''}\n${id}`;
@@ -68,6 +77,7 @@ export function swapsMade(
   ].sort(byPlace);
   return pairsOf(arms).flatMap((pair) =>
     pairsOf(places)
+      .filter((two) => isAcross(two) === sides.length > 1)
       .filter((two) => {
         const four = pair.flatMap((armId) => two.map((place) => keyed(armId, place)));
         if (four.filter(isRead).length >= ENOUGH_READ) return true;
@@ -78,7 +88,14 @@ export function swapsMade(
           waysRound(four).every((way) => way.some(isSeen));
         return four.every((key) => (moved ? sat.has(key) : isSeen(key)));
       })
-      .map((two): Swap => ({ side, arms: pair, places: two })),
+      .map(
+        (two): Swap => ({
+          side: sideOfValve(two[0].valve),
+          arms: pair,
+          places: two,
+          ...(isAcross(two) ? { across: true as const } : {}),
+        }),
+      ),
   );
 }
 

@@ -11,8 +11,22 @@ import type { ArmLot } from './lots-of-swaps.ts';
 import { oddByMark } from './odd-by-mark.ts';
 import type { Swap, SwapCell } from './swap-cells.ts';
 
-/** Lobe lifts that were read, by the valve [m]. */
-export type LobesRead = ReadonlyMap<string, { readonly value: number; readonly half: number }>;
+/** Lobe lifts by the valve [m]: read, or those of the card where two sides are set against each other. */
+export type LobesRead = ReadonlyMap<
+  string,
+  { readonly value: number; readonly half: number; readonly ofCard?: true }
+>;
+
+/** The card's lobe where none was read: by it a lift of the one side is set against one of the other. */
+export function withCard({ card }: Evidence, places: readonly ValvePlace[], lobes: LobesRead): LobesRead {
+  const ofCard = places.flatMap((place) => {
+    const value = card[sideOfValve(place.valve)].lobeLift;
+    return value === undefined || value <= 0
+      ? []
+      : [[placeOf(place), { value, half: allowance('card-lobe'), ofCard: true as const }] as const];
+  });
+  return new Map([...ofCard, ...lobes]);
+}
 
 /** Lifts are brought to one lobe where every lobe was read, so that a low lobe is not taken for a low arm. */
 function onOneLobe(lobes: LobesRead, swap: Swap) {
@@ -20,11 +34,12 @@ function onOneLobe(lobes: LobesRead, swap: Swap) {
   const mean = own.reduce((sum, { value }) => sum + value, 0) / own.length;
   const all = own.length === swap.places.length;
   return {
-    lobesRead: all,
+    lobesRead: all && own.every(({ ofCard }) => ofCard !== true),
     /** The lobe that the lifts are brought to. */
     lobe: all ? mean : undefined,
     lift(at: ValvePlace, lift: number): number | undefined {
-      if (!all) return lift;
+      // Two lobes that nobody read or printed are not held to be alike on an intake and an exhaust.
+      if (!all) return swap.across === true ? undefined : lift;
       const lobe = lobes.get(placeOf(at));
       return lobe === undefined ? undefined : (lift * mean) / lobe.value;
     },
@@ -37,6 +52,7 @@ function onOneLobe(lobes: LobesRead, swap: Swap) {
 
 /** A valve of that side with an arm of its own: it took no part in the swap. */
 const isBeside = (lot: ArmLot, swap: Swap): boolean =>
+  swap.across !== true &&
   sideOfValve(lot.valve) === swap.side &&
   !swap.places.some((place) => placeOf(place) === placeOf(lot)) &&
   !(lot.armId !== undefined && swap.arms.includes(lot.armId));

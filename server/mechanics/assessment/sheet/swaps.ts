@@ -1,10 +1,12 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import type { Judgement } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
+import { decidedOf } from '../common/swap-told.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import { cellsOf, type Swap, type SwapCell, swapsMade } from './swap-cells.ts';
-import { type LobesRead, oddCells, toldByLifts } from './swap-lifts.ts';
+import { type LobesRead, oddCells, toldByLifts, withCard } from './swap-lifts.ts';
 import { needsOf, swapSaid } from './swap-said.ts';
 
 const readIn = (cells: readonly SwapCell[]): number => cells.filter(({ lift }) => lift !== undefined).length;
@@ -114,15 +116,24 @@ function toldIn(
 export const swapsOf = (
   evidence: Evidence,
   given: LotsGiven,
-  side: Side,
+  sides: readonly Side[],
   lobes: LobesRead,
 ): SheetSwapDetail[] =>
-  swapsMade(evidence, given.every, side)
+  swapsMade(evidence, given.every, sides)
     .flatMap((swap) =>
       tellingWays(evidence, swap, given.lots).map((way) => toldIn(way, evidence, swap, given, lobes)),
     )
     // The odd one's own first.
     .toSorted((a, b) => Number(a.readOdd.length === 0) - Number(b.readOdd.length === 0));
+
+/**
+ * Swaps between an intake and an exhaust valve, by their lobes: read, or as on the card. They were not made to set
+ * siblings against one another: one that decides nothing says nothing.
+ */
+export const swapsAcross = (evidence: Evidence, given: LotsGiven, lobes: LobesRead): SheetSwapDetail[] =>
+  swapsOf(evidence, given, SIDES, withCard(evidence, given.every, lobes)).filter(
+    (swap) => decidedOf(swap) !== undefined,
+  );
 
 export const swapJudgement = (swap: SheetSwapDetail): Judgement => ({
   id: swap.judgementId,

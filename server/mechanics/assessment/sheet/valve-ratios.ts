@@ -13,7 +13,10 @@ import { isOfSetBefore } from './rows.ts';
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
 function lashLack(evidence: Evidence, ratio: SheetRatioDetail): string[] {
   const { engine } = evidence;
-  return isHydraulicLifter(engine.lifter) || isLashOut(evidence, sideOfValve(ratio.valve), ratio.spring)
+  // Left in, that is lacking of the ratio itself.
+  return isHydraulicLifter(engine.lifter) ||
+    ratio.lash !== undefined ||
+    isLashOut(evidence, sideOfValve(ratio.valve), ratio.spring)
     ? []
     : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }

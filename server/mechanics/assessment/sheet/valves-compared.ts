@@ -11,10 +11,12 @@ import { groupsTold } from './group-off.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
+import { isMarked } from './marked-told.ts';
 import { oddBefore } from './odd-before.ts';
 import { ratiosOf } from './ratios.ts';
 import type { SheetRow } from './rows.ts';
 import { sidesTold } from './side-told.ts';
+import { besidesWorn } from './worn-told.ts';
 
 /** Sides of which nobody can say yet that none stands out. */
 const waitingSides = (
@@ -40,15 +42,18 @@ export function valvesCompared(
   const doubts = doubtsOfRows(rows, raised);
   const { doubtful, doubted } = doubts;
   const lashAsked = lashAskedOf(raised);
-  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
+  const { sides: all, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
+  const worn = wornLobes(evidence, all, rows, lobesOfSetUps(known));
+  const sides = besidesWorn(all, worn);
   const isDoubtful = (row: SheetRow): boolean => doubtful.has(placeOf(row));
   const before = oddBefore(evidence, rows, swaps, doubted);
   const waiting = waitingSides(rows.filter(isDoubtful), swaps, before);
-  const certain = rows.filter((row) => !isDoubtful(row));
-  const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
+  // What is another arm by its mark is no part of what the others come to.
+  const marked = new Set(sides.flatMap(({ odd }) => odd.filter(isMarked)).map(placeOf));
+  const ofSet = rows.filter((row) => !isDoubtful(row) && !marked.has(placeOf(row)));
+  const told = sidesTold(evidence, ofSet, { sides: all, ratios, waiting }, raised);
   const grouped = groupsTold(evidence, rows, sides);
-  const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
   const offCard = sidesOffCard(told.judgements);
   const underCard = lobesUnderCard(evidence, rows, known, {
     told: new Set([

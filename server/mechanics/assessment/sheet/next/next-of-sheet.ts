@@ -5,7 +5,7 @@ import { ofBefore } from './of-before.ts';
 import { ofCoarse } from './of-coarse.ts';
 import { doubtsOf, lashFirst, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
 import { ofOdd } from './of-odd.ts';
-import { ofReading } from './of-reading.ts';
+import { ofLashIn, ofReading } from './of-reading.ts';
 import { ofSprings } from './of-springs.ts';
 import { ofSwap } from './of-swap.ts';
 import type { Said } from './said.ts';
@@ -58,6 +58,7 @@ export function nextOfSheet(
     ...swaps.flatMap(ofSwap),
     ...ofBefore(judgements),
     ...ofReading(questions),
+    ...ofLashIn(judgements),
     ...ofCoarse(judgements),
     ...ofSprings(judgements),
     ...odd.filter(isClear).flatMap(ofValve),

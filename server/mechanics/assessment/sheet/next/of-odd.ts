@@ -65,7 +65,7 @@ export function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Sai
   const { cause, passes, valveOff, sinks } = odd;
   const about = valveSubject(odd);
   const place = placeOf(odd);
-  if (cause === 'part' || (cause === 'position' && passes.lobe > 0)) return [];
+  if (cause === 'part' || cause === 'mark' || (cause === 'position' && passes.lobe > 0)) return [];
   if (cause === 'lobe') return ofLobe(odd, rows);
   if (sinks === true)
     return [

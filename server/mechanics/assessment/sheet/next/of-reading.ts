@@ -1,5 +1,6 @@
-import type { AssessedQuestion } from '../../assessment.ts';
+import type { AssessedQuestion, Judgement } from '../../assessment.ts';
 import { lowerFirst } from '../../common/said.ts';
+import { AT_ZERO } from '../side-words.ts';
 import type { Said } from './said.ts';
 
 /** How they were read: whoever read them says so at once. */
@@ -15,4 +16,15 @@ export const ofReading = (questions: readonly AssessedQuestion[]): Said[] =>
       sentence: `Ask: ${lowerFirst(ask).slice(0, -1)}: ${answers.map(({ label }) => lowerFirst(label)).join(', or ')}?`,
       reason: 'What a lift shows hangs on it, and whoever read them knows.',
       turns: false as const,
+    }));
+
+/** Read with the lash in, as was answered of the whole sheet: all of them again before anything rests on them. */
+export const ofLashIn = (judgements: readonly Judgement[]): Said[] =>
+  judgements
+    .filter(({ lacks }) => lacks.includes(AT_ZERO))
+    .map(({ about, sentence }) => ({
+      action: 'read-again',
+      about,
+      sentence: 'Read the valve lifts of the sheet again with the lash taken up to zero.',
+      reason: sentence,
     }));

@@ -1,0 +1,48 @@
+import type { AnswerEvidence, Evidence, PassEvidence } from '../evidence.ts';
+import { foundBy, passNamed } from '../ratio/answers.ts';
+import { foundIn } from '../ratio/asked.ts';
+import { isAboutCard } from '../ratio/conditions.ts';
+import { setUpsRead } from '../ratio/set-up-read.ts';
+import { type SetUpNow, setUpsNow } from '../ratio/set-ups.ts';
+import { SAYS_MISREAD } from './says-misread.ts';
+
+const standingIn = ({ passes }: Evidence, { id }: SetUpNow): PassEvidence[] =>
+  passes.filter(({ setUpId, standing }) => standing && setUpId === id);
+
+/** The passes that an answer found wrong, of those that were there when it was given. */
+function foundWrong(evidence: Evidence, setUp: SetUpNow, answer: AnswerEvidence): PassEvidence[] {
+  const then = { ...evidence, passes: evidence.passes.filter(({ line }) => line < answer.line) };
+  const reads = setUpsRead(then);
+  const own = reads.find((read) => read.setUp.id === setUp.id);
+  if (own === undefined) return [];
+  const named = passNamed(answer);
+  const wrong = new Set(
+    foundIn(then, own, reads, answer)
+      .filter((question) => SAYS_MISREAD.has(question.code) && !isAboutCard(question))
+      .flatMap(({ restsOn }) => restsOn),
+  );
+  return own.standing.filter(({ id, pass }) => wrong.has(id) && (named === undefined || named === pass));
+}
+
+/** Passes of one kind that came after the answer as new ones; one that was put right keeps its number. */
+function readSince(own: readonly PassEvidence[], wrong: PassEvidence, { line }: AnswerEvidence): boolean {
+  const alike = own.filter(({ kind, atLobeLift }) => kind === wrong.kind && atLobeLift === wrong.atLobeLift);
+  const last = Math.max(...alike.filter((each) => each.line < line).map(({ pass }) => pass));
+  return alike.some((each) => each.line > line && each.pass > last);
+}
+
+function ofSetUp(evidence: Evidence, setUp: SetUpNow): string[] {
+  const own = standingIn(evidence, setUp);
+  const isCured = ({ line }: AnswerEvidence) =>
+    [-1, 1].every((way) => own.some((pass) => way * (pass.line - line) > 0));
+  return setUp.answers
+    .filter((answer) => (foundBy(answer) === true || passNamed(answer) !== undefined) && isCured(answer))
+    .flatMap((answer) => foundWrong(evidence, setUp, answer).filter((wrong) => readSince(own, wrong, answer)))
+    .map(({ id }) => id);
+}
+
+/** Passes that were found wrong by an answer, and taken again because of it. */
+export const passesReadSince = (evidence: Evidence): ReadonlySet<string> =>
+  new Set(
+    evidence.answers.length === 0 ? [] : setUpsNow(evidence).flatMap((setUp) => ofSetUp(evidence, setUp)),
+  );

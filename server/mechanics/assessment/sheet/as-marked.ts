@@ -1,0 +1,60 @@
+import { allowance } from '../../kit/allowances.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
+import { placeOf } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
+import type { Evidence } from '../evidence.ts';
+import { bandsOf } from '../ratio/bands.ts';
+import { claimsOn } from '../ratio/marks.ts';
+import { markOn } from '../ratio/stamp.ts';
+import type { SheetOddDetail } from './detail.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
+
+/** Fewer than this are nothing to be set against. */
+const FEWEST = 2;
+
+/** What most of these are held to be; nothing where no more than half are held to be one thing. */
+function mostHeld(held: readonly (number | undefined)[]): number | undefined {
+  const known = held.flatMap((each) => each ?? []);
+  const most = known.find((one) => 2 * known.filter((each) => sameRatio(each, one)).length > held.length);
+  return most;
+}
+
+/**
+ * An odd valve that reads as the stamp of its own arm has it, while the others are held to be another ratio: it is
+ * another arm, and no fault of it. What siblings differ by counts here too.
+ */
+export function asMarked(
+  evidence: Evidence,
+  odd: OddValve,
+  rows: readonly SheetRow[],
+  beside: readonly SheetValve[],
+): SheetOddDetail['asMarked'] {
+  const armOn = (place: SheetValve | OddValve) => rows.find((row) => placeOf(row) === placeOf(place))?.armId;
+  const held = (place: SheetValve) => claimsOn(evidence, armOn(place))[0]?.ratio;
+  const mark = markOn(evidence, armOn(odd));
+  const own = beside.find((each) => placeOf(each) === placeOf(odd))?.valveLift;
+  const others = beside.filter((each) => placeOf(each) !== placeOf(odd) && each.valveLift !== undefined);
+  const most = mostHeld(others.map(held));
+  if (mark === undefined || own === undefined || most === undefined || others.length < FEWEST)
+    return undefined;
+  if (sameRatio(mark, most)) return undefined;
+  const middle = medianKnown(others.map((each) => ((each.valveLift ?? 0) * most) / (held(each) ?? most)));
+  if (middle === undefined) return undefined;
+  const expected = (middle * mark) / most + mark * (odd.lobeOff ?? 0);
+  return Math.abs(own - expected) > allowance('odd-beyond') ? undefined : { mark, others: most };
+}
+
+/** A lift that its own lobe and the stamp of its arm make: no slip of one reading is left to ask. */
+export function readsAsStamped(
+  evidence: Evidence,
+  { lobe }: SheetRow,
+  { armId, figure, spring }: LiftLot,
+  cardLobe: number | undefined,
+): boolean {
+  const mark = markOn(evidence, armId);
+  const over = lobe?.value ?? cardLobe;
+  if (mark === undefined || over === undefined || over <= 0 || figure.value === undefined) return false;
+  const ratio = figure.value / over;
+  return spring === 'light' && bandsOf(mark, ratio, ratio).every((band) => band === 'within');
+}
