@@ -16,6 +16,7 @@ import { OF_PIECES } from './of-pieces.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
 import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
+import { OF_SCAN_ARMS } from './of-scan-arms.ts';
 import { OF_SET_AGAIN } from './of-set-again.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
@@ -42,6 +43,7 @@ export const CALLS: readonly Call[] = [
   ...OF_HYDRAULIC,
   ...OF_STOP,
   ...OF_SCAN,
+  ...OF_SCAN_ARMS,
   ...OF_NOISE,
   ...OF_LOCK,
   ...OF_PIECES,

@@ -77,7 +77,7 @@ function assessed(evidence: Evidence): Assessment {
   const { swaps } = sheet.detail;
   const known = waitingForSheet(setUps.known, sheet.questions);
   const read = ratioRead(ofThen, { ...setUps, known }, swaps);
-  const scans = scansPart(evidence);
+  const scans = scansPart(gapped);
   const ofSetUps = valveRatios(read.explained);
   const ratios =
     evidence.engine.gear === 'bucket'
