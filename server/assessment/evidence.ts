@@ -11,6 +11,7 @@ import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { firstEntry, stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
+import { standingSetUps } from '../records/set-ups/set-ups.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { armOfReading, armOfSetUp, satThen, soldInSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
@@ -96,6 +97,8 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const taken = takenWith(record);
   const sold = soldAsThen(record);
   const soldThen = soldInSetUp(record);
+  const setUps = standingSetUps(record.setUps);
+  const struckOut = new Set(record.setUps.filter(({ struck }) => struck).map(({ id }) => id));
   return {
     call: {
       goal: goalOf(call.goal),
@@ -110,12 +113,12 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(seatOf),
     ...(record.placements.length === 0 ? {} : { sat: record.placements.map(seatOf) }),
-    setUps: record.setUps.map((setUp) => ({
+    setUps: setUps.map((setUp) => ({
       ...setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
       ...soldThen(setUp),
     })),
-    statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
-    passes: record.readings.map(passEvidence),
+    statements: setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
+    passes: record.readings.filter(({ setUpId }) => !struckOut.has(setUpId)).map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
     scans: record.gapScans.map((scan) => {
       const { seq } = firstScan(scan);

@@ -4,7 +4,7 @@ import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
-import { evenIfFaulty, faultAt } from './two-forms.ts';
+import { came, evenIfFaulty, faultAt } from './two-forms.ts';
 import {
   ALIGNMENTS,
   keysOf,
@@ -61,6 +61,8 @@ export type NewSetUp = z.output<typeof newSetUp>;
 /** Facts of a set-up that need not be known at all: what was said of them may turn out to be no more than a guess. */
 export const MAY_BE_UNKNOWN = ['armId', 'lashSetting', 'travel', 'pushedIn'] as const;
 
+const reason = someWords('what was said, and by whom', 500);
+
 /** A set-up put right: only what was told later is given, and it holds for the readings already there. */
 export const correctSetUp = z
   .strictObject({
@@ -73,7 +75,11 @@ export const correctSetUp = z
       .max(MAY_BE_UNKNOWN.length)
       .optional()
       .meta({ description: 'facts that are not known after all' }),
-    reason: someWords('what was said, and by whom', 500),
+    struck: z
+      .literal(true)
+      .optional()
+      .meta({ description: 'it was begun by mistake: it is struck out, where no reading of it stands' }),
+    reason,
   })
   .superRefine((_, ctx) => {
     const { value } = ctx;
@@ -81,7 +87,11 @@ export const correctSetUp = z
     const said = given.filter(([, part]) => typeof part !== 'object' || Object.keys(part ?? {}).length > 0);
     if (said.length === 0 && ctx.issues.length === 0)
       faultAt(ctx, ['method'], 'required', 'is missing: nothing is put right yet; change what was not so');
+    if (came(ctx, 'struck') && said.length > 1)
+      faultAt(ctx, ['struck'], 'not-allowed', 'goes with a reason alone: there is nothing left to put right');
   }, evenIfFaulty);
+/** Why a set-up is struck out, as a form asks for it. */
+export const strikeSetUp = z.strictObject({ reason });
 export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;
 
 /** Ratios that a reading is set against unless the call names others: common nominals, no published source. */

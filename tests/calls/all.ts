@@ -20,6 +20,7 @@ import { OF_PIECES } from './of-pieces.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
 import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
+import { OF_SCAN_ARMS } from './of-scan-arms.ts';
 import { OF_SET_AGAIN } from './of-set-again.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
@@ -35,7 +36,7 @@ export const CALLS_ABOUT = {
   sheet: [...OF_SHEET, ...OF_SIDE, ...OF_GROUPS, ...OF_ANSWERS_ON_SHEET, ...OF_OWN_ARMS],
   setting: [...OF_SETTING, ...OF_TURNS, ...OF_HEAT, ...OF_SET_AGAIN, ...OF_HYDRAULIC],
   noise: [...OF_NOISE, ...OF_LOCK],
-  others: [...OF_STOP, ...OF_SCAN, ...OF_OTHERS, ...OF_DOUBTS, ...OF_CARD],
+  others: [...OF_STOP, ...OF_SCAN, ...OF_SCAN_ARMS, ...OF_OTHERS, ...OF_DOUBTS, ...OF_CARD],
 } satisfies Readonly<Record<string, readonly Call[]>>;
 
 /** Every call of the table. */

@@ -230,7 +230,7 @@ export class MemoryBuild {
   #shown({ id, facts }: Started, number: number): SetUp {
     const statements = this.#statements.filter(({ setUpId }) => setUpId === id);
     const about = { id, buildId: idOf('build', 1), number, revision: 1, by: WHO.by, at: AT };
-    return { ...about, ...asItStands(facts, statements), started: facts, statements };
+    return { ...about, ...asItStands(facts, statements), started: facts, struck: false, statements };
   }
 
   evidence(): Evidence {

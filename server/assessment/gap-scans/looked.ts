@@ -1,5 +1,7 @@
 import type { PasteGapScan } from '../../../shared/schemas/gap-scan.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { withOtherArms } from '../../mechanics/assessment/change/arms-of-gaps.ts';
+import { withScans } from '../../mechanics/assessment/scans/as-gap.ts';
 import type { ScanDetail } from '../../mechanics/assessment/scans/detail.ts';
 import { scansPart } from '../../mechanics/assessment/scans/scans.ts';
 import type { Call } from '../../records/calls/calls.ts';
@@ -40,6 +42,6 @@ export interface LookedAt {
 export function lookedScan(record: BuildRecord, call: Call, input: PasteGapScan, rows: ScanRows): LookedAt {
   if (rows.readings.length === 0 || rows.faults.length > 0) return { detail: undefined, questions: [] };
   const evidence = evidenceOf({ ...record, gapScans: [asKept(record, input, rows)] }, call);
-  const said = scansPart(evidence);
+  const said = scansPart(withOtherArms(withScans(evidence)));
   return { detail: said.detail.scans[0], questions: said.questions };
 }

@@ -3,6 +3,7 @@ import type { Gauged } from '../../../shared/schemas/gauged.ts';
 import type { SheetHow, SheetKind } from '../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import type { ValvePlace } from '../../mechanics/assessment/evidence.ts';
+import { noSuchValves } from '../../mechanics/assessment/gear/no-such-valve.ts';
 import { lashPart } from '../../mechanics/assessment/lash/lash.ts';
 import { sheetPart } from '../../mechanics/assessment/sheet/sheet.ts';
 import { nowOnValves } from '../../records/arms/placements.ts';
@@ -64,6 +65,7 @@ export function questionsOfNotKept(
   const asked = [
     ...sheetPart({ ...evidence, sheet }).questions,
     ...lashPart(evidence).questions.filter(({ step }) => step === 'sheet'),
+    ...noSuchValves({ ...evidence, sheet }),
   ];
   return asked.filter(({ restsOn }) => restsOn.some((id) => own.has(id)));
 }

@@ -197,6 +197,8 @@ export interface NotToRun {
   readonly wayOutAtBench?: string;
   /** It is done at once, under a stop too. */
   readonly atOnce?: boolean;
+  /** Open questions whose answer may take it away, each answered with nothing turned. */
+  readonly hangsOn?: readonly string[];
 }
 
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */

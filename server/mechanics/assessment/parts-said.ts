@@ -35,7 +35,7 @@ export type PartsSaid = ReturnType<typeof partsSaid>;
 export function partsSaid(evidence: Evidence) {
   const lifts = liftsRead(evidence);
   const { sheet } = lifts;
-  const scans = scansPart(evidence);
+  const scans = scansPart(lifts.gapped);
   const change = changeOf(evidence, lifts);
   const marks = marksPart(evidence, lifts.ratios);
   const timing = timingPart(evidence);

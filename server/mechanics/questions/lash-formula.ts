@@ -7,16 +7,22 @@ import { inch } from './words.ts';
 interface Sum {
   readonly name: string;
   readonly lift: number;
+  /** The ratio that it was calculated with. */
+  readonly ratio: number;
 }
 
-function sumsOf(input: QuestionInput, t: Tolerances): Sum[] {
-  const named = (name: string, lift: number | undefined) => (lift === undefined ? [] : [{ name, lift }]);
+function sumsOf(input: QuestionInput, t: Tolerances, expected: number): Sum[] {
+  const named = (name: string, lift: number | undefined, ratio = expected) =>
+    lift === undefined ? [] : [{ name, lift, ratio }];
   const stated = input.statedValveLift;
   // A number that a pass gave was read, not calculated.
   const wasRead =
     stated !== undefined && liftsOf(input.valvePasses).some((lift) => within(lift - stated, t.statedOff));
   const own = wasRead ? undefined : stated;
-  return [...named('lift in the sum', own), ...named('valve lift on the card', input.cardValveLift)];
+  return [
+    ...named('lift in the sum', own),
+    ...named('valve lift on the card', input.cardValveLift, input.cardRatio),
+  ];
 }
 
 function lobesFor(input: QuestionInput): number[] {
@@ -27,9 +33,10 @@ function lobesFor(input: QuestionInput): number[] {
 /** Row 11: the lash was taken off the lobe instead of off the lift at the valve. */
 export function lashFormula(input: QuestionInput, tolerances: Tolerances): Question[] {
   const lash = lashKnown(input);
-  const ratio = ratioExpected(input);
-  if (lash === undefined || ratio === undefined) return [];
-  return sumsOf(input, tolerances).flatMap((sum) => {
+  const expected = ratioExpected(input);
+  if (lash === undefined || expected === undefined) return [];
+  return sumsOf(input, tolerances, expected).flatMap((sum) => {
+    const { ratio } = sum;
     const wrong = (lobe: number) => Math.abs((lobe - lash) * ratio - sum.lift);
     const right = (lobe: number) =>
       Math.min(...[lash, 0].map((off) => Math.abs(lobe * ratio - off - sum.lift)));

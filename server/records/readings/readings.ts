@@ -13,6 +13,7 @@ import { Failure, notFound } from '../../problems/failure.ts';
 import { mayBeStopped, type TurningCheck } from '../calls/stop-signs.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
+import { isStruck, STRUCK } from '../set-ups/struck.ts';
 import { READING_EVENTS } from './events.ts';
 import { lengthReader } from './in-turns.ts';
 
@@ -142,7 +143,7 @@ async function passFor(
 ): Promise<{ readonly pass: number; readonly stopped: boolean }> {
   const found = await tx
     .selectFrom('set_up')
-    .select(mayBeStopped(principal, buildId).as('stopped'))
+    .select([mayBeStopped(principal, buildId).as('stopped'), isStruck(principal).as('struck')])
     .$if(pass === undefined, (query) =>
       query.select(({ selectFrom }) =>
         selectFrom('reading')
@@ -158,6 +159,7 @@ async function passFor(
     .where('id', '=', setUpId)
     .executeTakeFirst();
   if (found === undefined) throw notFound('set-up');
+  if (found.struck) throw new Failure('conflict', STRUCK);
   const next = pass ?? (found.last ?? 0) + 1;
   if (next > 99) throw new Failure('conflict', 'this set-up has its 99 passes; start a new one');
   return { pass: next, stopped: found.stopped };

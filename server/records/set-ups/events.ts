@@ -35,6 +35,7 @@ const said = z.object({
   lobeSource: z.enum(keysOf(LOBE_SOURCES)).optional(),
   lobeErrorLimit: readAs,
   notKnown: z.array(z.enum(MAY_BE_UNKNOWN)),
+  struck: z.literal(true).optional(),
 });
 
 /** How readings are taken, said before the first. */

@@ -20,6 +20,8 @@ export interface SetUp extends SetUpFacts {
   readonly revision: number;
   /** As it was said before the first reading. */
   readonly started: SetUpFacts;
+  /** It was begun by mistake: nothing is read in it, and nothing asked of it. */
+  readonly struck: boolean;
   /** What was put right since, in the order it was said. */
   readonly statements: readonly SetUpStatement[];
   readonly by: string;
@@ -43,6 +45,7 @@ export function toSetUp(row: Selectable<SetUpTable>): SetUp {
     revision: row.revision,
     ...started,
     started,
+    struck: false,
     statements: [],
     by: row.by_name,
     at: row.created_at,
@@ -52,8 +55,12 @@ export function toSetUp(row: Selectable<SetUpTable>): SetUp {
 /** The set-up as it stands now, with those of the statements that are about it. */
 export function withStatements(setUp: SetUp, all: readonly SetUpStatement[]): SetUp {
   const statements = all.filter(({ setUpId }) => setUpId === setUp.id);
-  return { ...setUp, ...asItStands(setUp.started, statements), statements };
+  const struck = statements.some(({ said }) => said.struck === true);
+  return { ...setUp, ...asItStands(setUp.started, statements), struck, statements };
 }
+
+/** Those that were not struck out. */
+export const standingSetUps = (setUps: readonly SetUp[]): SetUp[] => setUps.filter(({ struck }) => !struck);
 
 const OPEN = 'Marks, photographs, sizes of a loose part and notes can still be entered.';
 

@@ -13,7 +13,8 @@ const NO_DIAL =
   'counts turns, and the dial is not known: say the travel of its hand in one turn, or the reading as a length';
 
 /** The dial that turns are counted on: of the newest set-up. */
-export const newestDial = (setUps: readonly SetUp[]): Quantity | undefined => setUps.at(-1)?.method.perTurn;
+export const newestDial = (setUps: readonly SetUp[]): Quantity | undefined =>
+  setUps.findLast(({ struck }) => !struck)?.method.perTurn;
 
 /** The same of a build, unless the sheet has a dial of its own. */
 export async function dialOf(

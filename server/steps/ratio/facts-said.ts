@@ -14,7 +14,11 @@ import type { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
 
 type Said = DataOf<(typeof SET_UP_EVENTS)['set-up-put-right']>['said'];
 
-const IN_WORDS: readonly (readonly [keyof Said, string, Readonly<Record<string, string>>])[] = [
+const IN_WORDS: readonly (readonly [
+  Exclude<keyof Said, 'struck'>,
+  string,
+  Readonly<Record<string, string>>,
+])[] = [
   ['cylinder', 'cylinder', {}],
   ['valve', 'valve', VALVES],
   ['spring', 'spring', SPRINGS],

@@ -42,6 +42,7 @@ const FOR_MARK = 'light-spring-solid-lifter';
 const startedFor = ({ record }: CallContext, { cylinder, valve }: SetUp): SetUp | undefined =>
   record.setUps.findLast(
     ({ id, method, ...each }) =>
+      !each.struck &&
       each.cylinder === cylinder &&
       each.valve === valve &&
       method.spring === 'light' &&

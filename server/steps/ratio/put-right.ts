@@ -1,19 +1,23 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import { correctSetUp, MAY_BE_UNKNOWN } from '../../../shared/schemas/method.ts';
+import { correctSetUp, MAY_BE_UNKNOWN, strikeSetUp } from '../../../shared/schemas/method.ts';
 import { type CallContext, callIdOf, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { EntryCorrection } from '../../call/step-correction.ts';
 import { addressOf, spokenIn } from '../../call/step-form.ts';
+import type { Tx } from '../../database/database.ts';
 import { notFound } from '../../problems/failure.ts';
-import { getCall } from '../../records/calls/calls.ts';
+import { type Call, getCall } from '../../records/calls/calls.ts';
+import { stillStanding } from '../../records/corrections/entries.ts';
 import { putSetUpRight } from '../../records/set-ups/put-right.ts';
 import { noticeComponent } from '../../web/components.ts';
+import type { FormAnswer } from '../../web/form-route.ts';
 import { textField } from '../../web/forms/fields.ts';
 import { picksOf } from '../../web/forms/picked-reading.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS } from './set-up-fields.ts';
 import { fieldsOfSetUp } from './set-up-form.ts';
 
@@ -65,6 +69,10 @@ function putRightForm(context: CallContext, found: ShownSetUp): PageForm {
     ],
     buttons: [
       { label: 'Put this set-up right', kind: 'primary', key: 'k' },
+      // One with readings is put right: they are of something.
+      ...(stillStanding(found.readings).length > 0
+        ? []
+        : [{ label: 'Strike it out', kind: 'danger', name: 'act', value: 'strike' } as const]),
       { label: 'Leave it', href: `${context.base}/steps/ratio?set-up=${id}` },
     ],
   };
@@ -98,6 +106,16 @@ function body(context: CallContext, found: ShownSetUp, rejected: RejectedForm | 
   return { forms: [form], slots: [noticeComponent(HOLDS), formComponent(form, rejected)] };
 }
 
+/** One that was begun by mistake: only the reason is read. */
+async function strikeOut(tx: Tx, req: PageRequest, call: Call): Promise<FormAnswer> {
+  const units = await spokenIn(tx, req.principal, call);
+  const read = readForm(strikeSetUp, { reason: req.fields.reason ?? '' }, units);
+  if (!read.ok) return { faults: read.faults, typed: req.fields };
+  const said = { struck: true, ...read.data } as const;
+  await putSetUpRight(tx, req.principal, call.buildId, req.params.setUpId ?? '', said);
+  return addressOf(req, { step: 'ratio' });
+}
+
 /** A set-up put right: what was learnt late, or said wrongly, counts for the readings already there. */
 export const setUpCorrection: EntryCorrection = {
   path: '/set-ups/:setUpId',
@@ -116,6 +134,7 @@ export const setUpCorrection: EntryCorrection = {
   },
   async post(tx, req) {
     const call = await getCall(tx, req.principal, callIdOf(req));
+    if (req.fields.act === 'strike') return strikeOut(tx, req, call);
     const read = readForm(correctSetUp, changedFields(req.fields), await spokenIn(tx, req.principal, call));
     if (!read.ok) return { faults: read.faults, typed: req.fields };
     const { id } = await putSetUpRight(tx, req.principal, call.buildId, req.params.setUpId ?? '', read.data);

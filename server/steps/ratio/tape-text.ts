@@ -41,7 +41,7 @@ export const RATIO_TOLD = {
     },
     'set-up-put-right': ({ number, cylinder, valve, said, reason }) => ({
       kind: 'note',
-      text: `Set-up ${number} on ${cylinder} ${valveSaid(valve)} put right: ${factsSaid(said).join(', ')}; ${reason}`,
+      text: `Set-up ${number} on ${cylinder} ${valveSaid(valve)} ${said.struck === true ? 'struck out' : `put right: ${factsSaid(said).join(', ')}`}; ${reason}`,
     }),
   }),
   ...tellEvents(READING_EVENTS, {

@@ -13,10 +13,11 @@ import { stillStanding } from '../../records/corrections/entries.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { scanDrawings } from './drawing.ts';
+import { scanNamed } from './scan-named.ts';
 
 /** Every reading of the scans that stand, as it was entered: a line for each scan. */
-function readingsTable({ record }: CallContext): Component[] {
-  const scans = stillStanding(record.gapScans);
+function readingsTable(context: CallContext): Component[] {
+  const scans = stillStanding(context.record.gapScans);
   if (scans.length === 0) return [];
   return [
     tableComponent({
@@ -24,7 +25,7 @@ function readingsTable({ record }: CallContext): Component[] {
       columns: [{ label: 'Valve' }, { label: 'Gaps' }, { label: 'Who, when' }],
       rows: scans.map((scan) => ({
         cells: [
-          `${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}`,
+          scanNamed(scan, context),
           scan.readings
             .toSorted((a, b) => a.crankAngle.value - b.crankAngle.value)
             .map(({ crankAngle, gap }) => `${crankAngle.readAs} ${asEntered(gap.readAs)}`)

@@ -1,7 +1,7 @@
 import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type LookedAt, lookedScan } from '../../assessment/gap-scans/looked.ts';
-import { type CallContext, valveName } from '../../call/context.ts';
+import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { sentenceComponents, stepHeadlines } from '../../call/headline.ts';
@@ -14,9 +14,11 @@ import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { scanDrawings } from './drawing.ts';
 import { pasteForm, readPastedScan } from './forms/paste.ts';
 import { rowsForm } from './forms/rows.ts';
+import { scanNamed } from './scan-named.ts';
 
 /** Every scan of the record, each with the way to put it right; one that no longer stands with its reason. */
-function scansTable({ record, base }: CallContext): Component[] {
+function scansTable(context: CallContext): Component[] {
+  const { record, base } = context;
   if (record.gapScans.length === 0) return [];
   return [
     tableComponent({
@@ -24,7 +26,7 @@ function scansTable({ record, base }: CallContext): Component[] {
       columns: [{ label: 'Valve' }, { label: 'Scan' }],
       rows: record.gapScans.toReversed().map((scan) => ({
         cells: [
-          `${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}`,
+          scanNamed(scan, context),
           scan.replacedBy === undefined && !scan.struck
             ? { text: asTold(scan.readAs), href: `${base}/gap-scans/${scan.id}`, why: scan.by }
             : {

@@ -1,8 +1,9 @@
 import { asTold } from '../../../shared/quantities/as-entered.ts';
-import { type CallContext, valveName } from '../../call/context.ts';
+import type { CallContext } from '../../call/context.ts';
 import { questionsOf } from '../../call/question-form.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
+import { scanNamed } from './scan-named.ts';
 
 /** Each scan as it was read, what it says, and what it asks. */
 export function scanItems(context: CallContext): TakeoverItem[] {
@@ -10,7 +11,7 @@ export function scanItems(context: CallContext): TakeoverItem[] {
     ...stillStanding(context.record.gapScans).map(
       (scan): TakeoverItem => ({
         card: 'raw',
-        label: `Piston to valve over the crank, ${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}:`,
+        label: `Piston to valve over the crank, ${scanNamed(scan, context)}:`,
         text: asTold(scan.readAs),
       }),
     ),

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { described } from '../../calls/entry.ts';
+import { openToPlay } from '../../calls/play.ts';
 import { openCall } from '../../tools/call.ts';
 import { at } from '../../tools/numbers.ts';
 import { HOW, lift, sheetService } from './tools.ts';
@@ -72,4 +74,17 @@ test('a lash in a column that is a metric feeler is asked the same, pushed, look
   const look = await post(url, { text });
   expect(said(look.json.questions)).toEqual(asked);
   expect(at(look.json, 'questions', 0, 'lines')).toEqual([3]);
+});
+
+test('a row of a cylinder that the engine does not have is asked about before it is kept, as after', async () => {
+  const { service, person } = open();
+  const call = await openToPlay(service, person, 'one-valve-differs');
+  await call.enter(described({ engine: { cylinders: 8 } }));
+  const url = `/api/v1/builds/${call.buildId}/sheet/paste`;
+  const text = ['cyl\tvalve\tvalve lift', '8\tI\t.525 in', '9\tI\t.525 in'].join('\n');
+  const asked = ['no-such-valve', 9, expect.stringMatching(/^Cylinder 9, intake, has entries/)];
+  const look = await post(url, { ...HOW, text });
+  expect(said(look.json.questions)).toContainEqual(asked);
+  await post(url, { ...HOW, text, keep: true });
+  expect(said((await call.get('build/assessment')).questions)).toContainEqual(asked);
 });

@@ -151,9 +151,10 @@ describe('springs that would bind before anything is changed', () => {
     expect(said(bound('has-run', { answers })).coil?.word).toBe('short');
   });
 
-  test('of an engine that never ran it is asked, and short stays short', () => {
+  test('of an engine that never ran it is asked before parts are changed, and short stays short', () => {
     const { question, coil } = said(bound('never-run'));
-    expect([question?.weight, coil?.word]).toEqual(['weak', 'short']);
+    expect([question?.isNext, coil?.word]).toEqual([true, 'short']);
+    expect(assess(bound('never-run')).next?.action).toBe('springs-bind-already');
   });
 
   test('springs that clear at the old ratio are not asked, whatever the new one does', () => {

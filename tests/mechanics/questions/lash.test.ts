@@ -84,6 +84,14 @@ describe('lash taken off the lobe', () => {
     expect(question.size).toBe('Taken off at the valve it makes .544 in.');
   });
 
+  it('is not asked of a lift on the card that is its lobe times its own ratio, whatever arm is on', () => {
+    // .310 × 1.5 = .465; (.310 − .020) × 1.6 comes near it by chance.
+    const card = { cardLobeLift: 0.31, cardValveLift: 0.465, cardLash: 0.02, cardRatio: 1.5 };
+    const bare = { ...plain, valvePasses: [], lobePasses: [], nominalRatio: 1.6, ...card };
+    expect(weightOf(lashFormula, bare)).toBe('quiet');
+    expect(weightOf(lashFormula, { ...bare, cardValveLift: (0.31 - 0.02) * 1.5 })).not.toBe('quiet');
+  });
+
   it('is not asked of a number that a pass gave', () => {
     expect(weightOf(lashFormula, { ...plain, valvePasses: valve(0.5344), statedValveLift: 0.5344 })).toBe(
       'quiet',

@@ -73,6 +73,7 @@ export function setUpOf(set: SetUpEvidence, all: readonly SetUpStatementEvidence
     revision: 1,
     ...asItStands(started, statements),
     started,
+    struck: false,
     statements,
     by: WHO.by,
     at: AT,

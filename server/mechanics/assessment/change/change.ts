@@ -87,7 +87,10 @@ export function changePart(
     judgements: details.flatMap(calculatedJudgements),
     questions,
     stop: [],
-    notToRun: [...shortGaps(details), ...studs.notToRun],
+    notToRun: [
+      ...shortGaps(details, [...questions.map((question) => ({ question })), ...ofWorked]),
+      ...studs.notToRun,
+    ],
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
     headlines: [
       ...worstHeadlines(details),

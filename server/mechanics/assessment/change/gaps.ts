@@ -1,29 +1,30 @@
 import { defined } from '../../../../shared/defined.ts';
-import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import type { GapRow } from '../../consequences/types.ts';
-import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
+import { crankSaid } from '../../gap-scan/words.ts';
 import type { GapBounds } from '../common/gap-said.ts';
-import { inches } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
 import { gapId, sinkingNeeds, withLash } from '../sheet/gap.ts';
+import { bendNeeds } from '../sheet/gap-bend.ts';
 import { READ_AGAIN } from '../sheet/gap-found-off.ts';
 import { LASH_UNSAID } from '../sheet/gap-lash.ts';
 import { asTold } from './as-told.ts';
+import { becauseOf } from './because.ts';
 import type { ChangeGap } from './detail.ts';
 import { needSaid } from './figures.ts';
 import { WHICH_ARMS } from './pushrod-read-with.ts';
 import type { Variants } from './spread.ts';
-import { type GapsAsked, isEither, lashOff, workedGap } from './worked-gap.ts';
+import { atLeast, type GapsAsked, isEither, readThenOf, workedGap } from './worked-gap.ts';
+import { worstFirst } from './worst-first.ts';
 
 /** The gap before, with what the interval of the ratio before makes of it. */
 function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): ChangeGap['before'] {
   const before = asked.calculations.before(beforeAlone, name);
   if (before === undefined) return undefined;
-  if (before.basis === 'measured') return lashOff(name, before, asked);
+  if (before.basis === 'measured') return atLeast(name, before, asked);
   return { ...asTold(before), basis: 'calculated' };
 }
 
@@ -33,13 +34,6 @@ function scanGoesOn(needs: readonly string[], moved: ScanMoved | undefined): str
   const way = moved.after.edge === 'first' ? 'earlier' : 'later';
   return [
     `the scan read on at ${way} crank angles than ${crankSaid(moved.after.crankAngle)}: with that ratio its least moves past what was read`,
-  ];
-}
-
-function movedSaid(moved: ScanMoved | undefined): string[] {
-  if (moved === undefined) return [];
-  return [
-    `estimated from the scan: at each crank angle the lobe’s lift there times what the ratio changes; the least then lies ${nearSaid(moved.after.crankAngle)}, it was read ${nearSaid(moved.before.crankAngle)}`,
   ];
 }
 
@@ -65,27 +59,7 @@ function heldBy(name: GapName, asked: GapsAsked): string[] {
   ];
 }
 
-function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): string[] {
-  const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
-  return [
-    ...(from === undefined
-      ? []
-      : [
-          `calculated from ${asEntered(from.readAs)}, read with the arms ${from.otherArms === 'on-now' ? 'that are on now' : from.otherArms === 'off-since' ? 'that are off since' : 'before'}, and what the ratio changes`,
-        ]),
-    ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
-    ...(name === 'piston-to-valve' && word !== undefined
-      ? ['it is calculated: measure it before it runs']
-      : []),
-    ...(asked.bend > 0
-      ? [
-          `the ratio was read on the running spring: up to ${inches(asked.bend)} of lift is allowed for what bends`,
-        ]
-      : []),
-  ];
-}
-
-type GapAsked = GapRow & Pick<ChangeGap, 'before'>;
+type GapAsked = GapRow & Pick<ChangeGap, 'before' | 'readThen'>;
 
 const MEASURED = 'the gap measured on the engine';
 
@@ -114,17 +88,19 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
   const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;
-  const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
+  const from = judged?.entry;
+  // What was read on a spring that the train bends under is told from its limit by a light one.
+  const bends = from === undefined ? [] : bendNeeds(from);
   return {
     name,
     title: row.of === undefined ? row.title : `${row.title} of ${row.of}`,
-    ...defined({ before: row.before }),
+    ...defined({ before: row.before, readThen: row.readThen }),
     after: { ...gap, basis: isEither(name, asked) ? 'calculated' : (row.after?.basis ?? 'calculated') },
     limit: row.limit,
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...defined({ word }),
     because: becauseOf(name, asked, word),
-    lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : tellsIt(name, asked)] : lacks,
+    lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : (bends[0] ?? tellsIt(name, asked))] : lacks,
     ...(!isOfSheet && (hangs || lash?.question.answered !== undefined)
       ? defined({ lashAsked: lash?.question })
       : {}),
@@ -139,10 +115,9 @@ function read({ judged, judgement }: GapCell, row: GapAsked, worked: GapBounds |
   const { gap, limit, word, lacks } = judged;
   return {
     ofSheet: true,
-    ...defined({ worked }),
+    ...defined({ worked, before: row.before, readThen: row.readThen }),
     name: row.name,
     title: row.title,
-    ...defined({ before: row.before }),
     after: { ...gap, basis: 'measured' },
     limit,
     ...(gap.value === undefined ? {} : { margin: gap.value - limit.value }),
@@ -158,7 +133,10 @@ function read({ judged, judgement }: GapCell, row: GapAsked, worked: GapBounds |
 function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   const row: GapAsked = {
     ...asked.calculations.row(variants.middle, name),
-    ...defined({ before: gapBefore(name, variants, asked) }),
+    ...defined({
+      before: gapBefore(name, variants, asked),
+      readThen: readThenOf(name, variants, asked),
+    }),
   };
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
   const { title, before, after, limit, missing, measure } = row;
@@ -167,16 +145,6 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
-}
-
-const RANK = { short: 0, close: 1, clear: 3 } as const;
-
-/** Short, close, held back, clear, not known; of one kind the least margin first. */
-export function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
-  const rank = ({ word, after }: ChangeGap) =>
-    after === undefined ? 4 : word === undefined ? 2 : RANK[word];
-  const least = ({ after, limit }: ChangeGap) => (after?.low ?? after?.value ?? 0) - limit.value;
-  return gaps.toSorted((a, b) => rank(a) - rank(b) || least(a) - least(b));
 }
 
 /** Every gap of one valve or side, worst first: measured where it was read, else calculated, else what it lacks. */

@@ -4,6 +4,7 @@ import { firstSaid } from '../common/first-said.ts';
 import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
+import { hangsOn } from './hangs-on.ts';
 import { gapToldAtWorst } from './told.ts';
 
 const titleOf = ({ members: [{ gap }] }: GapGroup): string => gap.title.toLowerCase();
@@ -115,7 +116,10 @@ export function notUsedHeadlines(details: readonly ChangeDetail[]): Headline[] {
 }
 
 /** Gaps that come out short by calculation: parts that are planned are not fitted, an engine as it is is not run. */
-export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
+export function shortGaps(
+  details: readonly ChangeDetail[],
+  questions: Parameters<typeof hangsOn>[1],
+): NotToRun[] {
   return byPlan(details).flatMap(({ plan, key, details: here }) =>
     groupsOf(here).flatMap((group): NotToRun[] => {
       const { word, members, touching, name } = group;
@@ -123,11 +127,13 @@ export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
       if (word !== 'short' || gap.ofSheet === true) return [];
       const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
       const told = gapToldAtWorst(gap, others.length > 0);
+      const open = hangsOn(group, questions);
       return [
         {
           id: `not-to-run:gap-short:${name}${touching ? ':touching' : ''}${key}`,
           about: { of: 'build' },
           what: plan === undefined ? 'run' : 'fit',
+          ...(open.length === 0 ? {} : { hangsOn: open }),
           sentence: `${start}: ${titleOf(group)} on ${where(group)} comes out short, ${told}.`,
           wayOut:
             plan === undefined

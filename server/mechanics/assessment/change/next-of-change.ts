@@ -1,9 +1,12 @@
 import type { NextAction } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
+import { AGAINST_CALCULATED } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
+import { notKnownBrief } from './not-known.ts';
 import { READ_WITH, WHICH_ARMS } from './pushrod-read-with.ts';
+import { READ_OR_WORKED } from './read-against-worked.ts';
 
 /** What a call about a ratio asks for next, for the gaps that it was worked out for. */
 export interface NextOfChange {
@@ -11,6 +14,8 @@ export interface NextOfChange {
   readonly held: NextAction | undefined;
   /** It can't be told from its limit: what tells it. */
   readonly close: NextAction | undefined;
+  /** Gaps that nothing is known of: said with the answer, which does not stand for them. */
+  readonly notKnown: string | undefined;
 }
 
 /** What only has to be said: nothing is turned for it. */
@@ -33,6 +38,7 @@ function actionOf(
     sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack)}`,
     reason,
     ...(lack === WHICH_ARMS ? { settles: READ_WITH } : {}),
+    ...(lack.startsWith(READ_OR_WORKED) ? { settles: AGAINST_CALCULATED } : {}),
     turns: !isSaid(lack),
   };
 }
@@ -43,6 +49,7 @@ export function nextOfChange(details: readonly ChangeDetail[]): NextOfChange {
   const first = (fits: (group: GapGroup) => boolean) =>
     groups.find((group) => fits(group) && group.members[0].gap.lacks.length > 0);
   return {
+    notKnown: notKnownBrief(details),
     held: actionOf(
       first(({ word }) => word === undefined),
       'gap-waits',

@@ -16,6 +16,9 @@ const WORST: readonly GapName[] = [
   'cover',
 ];
 
+/** The headline of what is not known yet. */
+export const NOT_KNOWN = 'headline:change:not-known';
+
 interface Unknown {
   readonly gap: ChangeGap;
   readonly detail: ChangeDetail;
@@ -75,15 +78,29 @@ export function notKnownLines(details: readonly ChangeDetail[]): string[] {
   });
 }
 
+const countSaid = (unknown: readonly Unknown[]): string =>
+  unknown.length === 1 ? 'one gap' : `${unknown.length} gaps`;
+
+/** The same in a breath, to be said with the answer: `16 gaps, the worst of them pushrod to head`. */
+export function notKnownBrief(details: readonly ChangeDetail[]): string | undefined {
+  const unknown = unknownOf(details);
+  const [worst] = unknown;
+  if (worst === undefined) return undefined;
+  const title = worst.gap.title.toLowerCase();
+  return unknown.length === 1
+    ? `${title} on ${placesSaid([worst])}`
+    : `${countSaid(unknown)}, the worst of them ${title}`;
+}
+
 /** How many gaps nothing is known of, and the worst of them with what it needs. */
 export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
   const unknown = unknownOf(details);
   const [worst] = notKnownLines(details);
   if (worst === undefined) return [];
-  const count = unknown.length === 1 ? 'one gap' : `${unknown.length} gaps`;
+  const count = countSaid(unknown);
   return [
     {
-      id: 'headline:change:not-known',
+      id: NOT_KNOWN,
       about: { of: 'build' },
       step: 'consequences',
       sentence: `Not known yet: ${count}. ${unknown.length === 1 ? '' : 'The worst: '}${unknown.length === 1 ? worst : lowerFirst(worst)}.`,

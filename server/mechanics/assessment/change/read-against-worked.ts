@@ -1,11 +1,12 @@
+import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import type { Evidence, GapName, SheetEvidence } from '../evidence.ts';
 import { againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
-import { worstFirst } from './gaps.ts';
+import { worstFirst } from './worst-first.ts';
 
 /** What each calculation is made of, to be gone over. */
 const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
@@ -15,14 +16,35 @@ const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
   'pushrod-to-head': 'the same gap with the arms before, and pivot to tip',
 };
 
+/** How what such a gap waits for begins: the answer which of the two is off. */
+export const READ_OR_WORKED = 'an answer, since a reading of ';
+
 type Worked = Pick<ChangeDetail, 'about' | 'gaps' | 'plan'>;
 
 const isOfGap = (entry: SheetEvidence): entry is GapReading => GAP_KINDS.some((kind) => kind === entry.kind);
 
+/** One gap as it was read, and as it comes out with the arms that it was read with. */
+interface TwoWays {
+  readonly ids: readonly string[];
+  readonly read: GapBounds;
+  readonly worked?: GapBounds;
+}
+
+/** Read with the arms that it is told of, with others, or with both. */
+function twoWays({ after, ofSheet, worked, readThen, restsOn }: ChangeGap): TwoWays[] {
+  return [
+    ...(after === undefined || ofSheet !== true
+      ? []
+      : [{ ids: restsOn, read: after, ...defined({ worked }) }]),
+    ...(readThen === undefined
+      ? []
+      : [{ ids: [readThen.entryId], read: readThen.gap, worked: readThen.worked }]),
+  ];
+}
+
 /** Read less than it can come out at, or more: the two exclude each other. */
-function apart({ after, worked }: ChangeGap): 'less' | 'more' | undefined {
-  if (after?.basis !== 'measured' || worked === undefined) return undefined;
-  const { low, high } = after;
+function apart({ read: { low, high }, worked }: TwoWays): 'less' | 'more' | undefined {
+  if (worked === undefined) return undefined;
   if (high !== undefined && worked.low !== undefined && high < worked.low) return 'less';
   return low !== undefined && worked.high !== undefined && low > worked.high ? 'more' : undefined;
 }
@@ -32,31 +54,32 @@ interface ReadOrWorked {
   readonly question: AssessedQuestion;
 }
 
+function askedOf(name: GapName, two: TwoWays, { answers, sheet }: Evidence): ReadOrWorked[] {
+  const madeOf = MADE_OF[name];
+  const entry = sheet.filter(isOfGap).find(({ id }) => two.ids.includes(id));
+  if (madeOf === undefined || entry === undefined) return [];
+  const way = apart(two);
+  const out = two.worked === undefined ? '' : `, and comes out at ${gapSaid(two.worked)}`;
+  const question = againstCalculated(
+    entry,
+    {
+      weight: way === 'less' ? 'strong' : 'weak',
+      size: `It was read ${gapSaid(two.read)}${out}.`,
+      test: `With nothing turned: go over ${madeOf}, as entered.`,
+    },
+    answers,
+  );
+  return way === undefined && question.answered === undefined ? [] : [{ name, question }];
+}
+
 /**
  * A gap that was read and comes out as another by calculation: one of the figures is off. Where less was read, the others
  * that are calculated from the same figures are in doubt as well. What was answered stays in sight while its reading stands.
  */
-export function readAgainstWorked({ answers, sheet }: Evidence, details: readonly Worked[]): ReadOrWorked[] {
-  return details.flatMap(({ gaps }) =>
-    gaps.flatMap((gap): ReadOrWorked[] => {
-      const madeOf = MADE_OF[gap.name];
-      const entry = sheet.filter(isOfGap).find(({ id }) => gap.ofSheet === true && gap.restsOn.includes(id));
-      if (gap.after === undefined || madeOf === undefined || entry === undefined) return [];
-      const way = apart(gap);
-      const out = gap.worked === undefined ? '' : `, and comes out at ${gapSaid(gap.worked)}`;
-      const question = againstCalculated(
-        entry,
-        {
-          weight: way === 'less' ? 'strong' : 'weak',
-          size: `It was read ${gapSaid(gap.after)}${out}.`,
-          test: `With nothing turned: go over ${madeOf}, as entered.`,
-        },
-        answers,
-      );
-      return way === undefined && question.answered === undefined ? [] : [{ name: gap.name, question }];
-    }),
+export const readAgainstWorked = (evidence: Evidence, details: readonly Worked[]): ReadOrWorked[] =>
+  details.flatMap(({ gaps }) =>
+    gaps.flatMap((gap) => twoWays(gap).flatMap((two) => askedOf(gap.name, two, evidence))),
   );
-}
 
 /** What is calculated from figures that a reading speaks against has no word, unless it is short all the same. */
 export function untilWorkedIsSure<Detail extends Worked>(
@@ -66,16 +89,17 @@ export function untilWorkedIsSure<Detail extends Worked>(
   // Where the reading itself was found to be off it speaks against no figure.
   const doubted = asked.filter(({ question }) => inDoubt(question) && question.answered?.found !== true);
   if (doubted.length === 0) return [...details];
+  // What is worked out from a reading rests on that one, and not on the figures.
   const isDoubted = (gap: ChangeGap): boolean =>
-    gap.after?.basis === 'calculated' && doubted.some(({ name }) => name === gap.name);
+    gap.after?.basis === 'calculated' &&
+    gap.before?.basis !== 'measured' &&
+    doubted.some(({ name }) => name === gap.name);
   const held = (gap: ChangeGap): ChangeGap => {
     if (!isDoubted(gap) || gap.word === 'short') return gap;
     const { word: _, ...open } = gap;
     return {
       ...open,
-      lacks: [
-        `an answer first: a reading of ${gap.title.toLowerCase()} is less than what comes out of the same figures`,
-      ],
+      lacks: [`${READ_OR_WORKED}${gap.title.toLowerCase()} is less than what comes out of the same figures`],
     };
   };
   return details.map((detail) => ({ ...detail, gaps: worstFirst(detail.gaps.map(held)) }));

@@ -3,8 +3,8 @@ import { placeOf } from '../common/said.ts';
 import type { Evidence, GapName, SheetEvidence, ValvePlace } from '../evidence.ts';
 import type { JudgedGap } from '../sheet/gap.ts';
 import type { ChangeGap } from './detail.ts';
-import { worstFirst } from './gaps.ts';
 import { gapsBefore } from './known.ts';
+import { worstFirst } from './worst-first.ts';
 
 /** Gaps of one valve that were read with arms which were sold alike. */
 export interface ReadAlike {

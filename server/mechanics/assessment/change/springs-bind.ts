@@ -5,7 +5,10 @@ import { overlapSaid } from '../common/gap-said.ts';
 import { inches, nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
-import { worstFirst } from './gaps.ts';
+import { worstFirst } from './worst-first.ts';
+
+/** The question whether the heights of the springs were read right. */
+export const BINDS_ALREADY = 'springs-bind-already';
 
 type Worked = Pick<ChangeDetail, 'about' | 'before' | 'gaps'>;
 
@@ -41,7 +44,7 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
   return [
     asked(
       {
-        code: 'springs-bind-already',
+        code: BINDS_ALREADY,
         weight: has ? 'strong' : 'weak',
         ask: `Were installed height and coil-bind height of ${of} read right? With them the spring would go solid before anything is changed.`,
         size: `Installed ${inches(installedHeight)}, coil-bind ${inches(solidHeight)}: with ${nominalSaid(worst.before.value)} it would go solid ${overlapSaid(gap)} before full lift.${has ? ' The engine ran with them.' : ''}`,

@@ -5,8 +5,9 @@ import type { GapBounds } from '../common/gap-said.ts';
 import type { Evidence, GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
 import type { JudgedGap } from '../sheet/gap.ts';
+import { bendIn } from '../sheet/gap-bend.ts';
 import { asTold } from './as-told.ts';
-import type { ChangeRatio } from './detail.ts';
+import type { ChangeGap, ChangeRatio } from './detail.ts';
 import type { GapCalculations } from './gap-calculations.ts';
 import { type PushrodRead, readWith } from './pushrod-read-with.ts';
 import { type Ends, spreadOf, type Variants } from './spread.ts';
@@ -38,10 +39,19 @@ export interface GapsAsked {
 /** Where a gap stands in for all of it: its value, else the end that is known. */
 const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
 
-/** The low end with the lash taken up that was in the scan it is from: once, and not as one doubt among others. */
-export function lashOff<Given extends GapBounds>(name: GapName, gap: Given, { before }: GapsAsked): Given {
-  const lash = before.find(({ entry }) => entry.kind === name)?.entry.scan?.lash ?? 0;
-  return lash === 0 || gap.low === undefined ? gap : { ...gap, low: gap.low - lash };
+/**
+ * The low end with the lash taken up that was in the scan it is from, and with what the train bends on a running spring:
+ * once, and not as one doubt among others.
+ */
+export function atLeast<Given extends GapBounds>(
+  name: GapName,
+  gap: Given,
+  { before, evidence }: GapsAsked,
+): Given {
+  const entry = before.find((each) => each.entry.kind === name)?.entry;
+  if (entry === undefined || gap.low === undefined) return gap;
+  const less = (entry.scan?.lash ?? 0) + bendIn(entry, evidence);
+  return less === 0 ? gap : { ...gap, low: gap.low - less };
 }
 
 /** What a gap is with each end of the ratios; the one before counts only where the gap is calculated from it. */
@@ -69,7 +79,7 @@ function withEnds(middle: KnownGap, ends: Ends): GapBounds {
 /** What a gap comes out at. */
 function workedOut(name: GapName, variants: Variants, asked: GapsAsked): GapBounds | undefined {
   const middle = asked.calculations.after(variants.middle, name);
-  return middle && asTold(lashOff(name, withEnds(middle, endsOf(name, variants, asked)), asked));
+  return middle && asTold(atLeast(name, withEnds(middle, endsOf(name, variants, asked)), asked));
 }
 
 /** It was taken once, and other arms than those that are on may have been on: it waits for a word on that. */
@@ -90,4 +100,20 @@ export function workedGap(name: GapName, variants: Variants, asked: GapsAsked): 
     low: Math.min(one.low ?? two.low, two.low),
     high: Math.max(one.high ?? two.high, two.high),
   };
+}
+
+/**
+ * What was read with other arms, beside what comes out with those from figures alone: they speak of one gap. Of pushrod to
+ * head that figure is a reading itself.
+ */
+export function readThenOf(
+  name: GapName,
+  { beforeAlone }: Variants,
+  { before, calculations }: GapsAsked,
+): ChangeGap['readThen'] {
+  const judged = before.find(({ entry }) => entry.kind === name);
+  if (judged === undefined || name === 'pushrod-to-head') return undefined;
+  const { scanBefore: _, ...alone } = beforeAlone;
+  const worked = calculations.before({ ...alone, readBefore: {} }, name);
+  return worked && { entryId: judged.entry.id, gap: judged.gap, worked: asTold(worked) };
 }

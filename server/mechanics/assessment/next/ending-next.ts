@@ -1,8 +1,11 @@
 import type { Headline, NextAction } from '../assessment.ts';
+import type { NextOfChange } from '../change/next-of-change.ts';
+import { NOT_KNOWN } from '../change/not-known.ts';
 import type { Lacking } from '../missing/missing.ts';
 import { BUILD, lackingNext } from './lacking-next.ts';
 
 const WHOLE = 'Everything that the answer needs is there.';
+const IN_PART = 'What it asks for is there. What is not known yet is said with the answer.';
 
 const CLOSE: NextAction = {
   id: 'next:notes:close',
@@ -30,6 +33,7 @@ interface EndGiven {
   readonly atEnd: readonly Lacking[];
   readonly lacking: readonly Lacking[];
   readonly headlines: readonly Headline[];
+  readonly ofChange: Pick<NextOfChange, 'notKnown'> | undefined;
 }
 
 /** More than this is not said at once: it is on the page. */
@@ -48,7 +52,9 @@ interface Found {
 function foundIn([first, ...more]: readonly Headline[]): Found | undefined {
   if (first === undefined || first.sentence.length > LONGEST) return undefined;
   let others = '';
-  for (const { step, sentence } of more) {
+  for (const { id, step, sentence } of more) {
+    // What is not known is said in a breath of its own, however little room there is.
+    if (id === NOT_KNOWN) continue;
     if (step !== first.step) break;
     if (first.sentence.length + others.length + sentence.length > LONGEST)
       return { first: first.sentence, others: `${others}${ON_THE_PAGE}` };
@@ -59,12 +65,17 @@ function foundIn([first, ...more]: readonly Headline[]): Found | undefined {
 
 const WHO = 'who does what by when';
 
+/** Gaps that nothing is known of, unless that is the answer itself. */
+const gapsSaid = ({ ofChange, headlines: [first] }: Pick<EndGiven, 'ofChange' | 'headlines'>): string =>
+  ofChange?.notKnown === undefined || first?.id === NOT_KNOWN ? '' : ` Not known yet: ${ofChange.notKnown}.`;
+
 /** The last minute: what was found, what is not known, who does what by when, and that it is written down. */
-function toSay({ headlines, lacking }: EndGiven, ask: string): Pick<NextAction, 'sentence' | 'besideAnswer'> {
+function toSay(given: EndGiven, ask: string): Pick<NextAction, 'sentence' | 'besideAnswer'> {
+  const { headlines, lacking } = given;
   const found = foundIn(headlines);
   if (found === undefined) return { sentence: ask };
   const valves = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
-  const then = `${found.others}${valves} Then ${WHO}; write it in the notes.`;
+  const then = `${found.others}${valves}${gapsSaid(given)} Then ${WHO}; write it in the notes.`;
   return {
     sentence: `Say what was found. ${found.first}${then}`,
     besideAnswer: `Say what was found.${then}`,
@@ -72,14 +83,14 @@ function toSay({ headlines, lacking }: EndGiven, ask: string): Pick<NextAction, 
 }
 
 /** The same at the engine: what was found, and that the desk goes on from there. */
-function toHear({ headlines }: EndGiven): Pick<NextAction, 'sentenceAtBench' | 'besideAnswerAtBench'> {
-  const found = foundIn(headlines);
+function toHear(given: EndGiven): Pick<NextAction, 'sentenceAtBench' | 'besideAnswerAtBench'> {
+  const found = foundIn(given.headlines);
   const then = `The desk says ${WHO}.`;
   return found === undefined
     ? { sentenceAtBench: then, besideAnswerAtBench: then }
     : {
-        sentenceAtBench: `Found: ${found.first}${found.others} ${then}`,
-        besideAnswerAtBench: `${found.others} ${then}`.trim(),
+        sentenceAtBench: `Found: ${found.first}${found.others}${gapsSaid(given)} ${then}`,
+        besideAnswerAtBench: `${found.others}${gapsSaid(given)} ${then}`.trim(),
       };
 }
 
@@ -93,6 +104,6 @@ export function endingNext(given: EndGiven): NextAction | undefined {
     ...toSay(given, found.sentence),
     ...toHear(given),
     ...whereFound(given.headlines),
-    reason: WHOLE,
+    reason: given.ofChange?.notKnown === undefined ? WHOLE : IN_PART,
   };
 }

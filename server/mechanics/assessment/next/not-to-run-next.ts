@@ -3,6 +3,7 @@ import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, NextAction, NotToRun } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { keyOf, lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
+import { questionNext } from './question-next.ts';
 
 const LIFTED = 'not-to-run:stop:';
 /** What is read or measured to know whether it may run: each by the beginning of its id, with the step it is done in. */
@@ -40,14 +41,29 @@ function readAgain({ about }: NotToRun, questions: readonly AssessedQuestion[]):
   };
 }
 
+/** Nothing that is open may take it away. */
+const isSure = ({ hangsOn = [] }: NotToRun): boolean => hangsOn.length === 0;
+
+/** What nobody has to turn for, and by which it may fit after all, is asked before parts are changed. */
+function mayTakeAway(
+  { hangsOn = [] }: NotToRun,
+  questions: readonly AssessedQuestion[],
+): NextAction | undefined {
+  const open = questions.find(({ id, answered }) => answered === undefined && hangsOn.includes(id));
+  return open === undefined ? undefined : questionNext([{ ...open, weight: 'strong' }]);
+}
+
 /** A stop that was lifted to read its gap again, or parts that are not to be fitted: before anything else is asked. */
 export function notToRunNext(
   notToRun: readonly NotToRun[],
   questions: readonly AssessedQuestion[],
 ): NextAction | undefined {
+  const fits = notToRun.filter(({ what }) => what === 'fit');
   const first =
-    notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? notToRun.find(({ what }) => what === 'fit');
+    notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? fits.find((each) => isSure(each)) ?? fits[0];
   if (first === undefined) return undefined;
+  const before = mayTakeAway(first, questions);
+  if (before !== undefined) return before;
   const lifted = first.id.startsWith(LIFTED);
   const again = lifted ? readAgain(first, questions) : undefined;
   if (again !== undefined) return again;

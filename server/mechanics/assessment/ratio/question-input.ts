@@ -3,6 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { LobeSource } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
+import { plansOf } from '../change/plans.ts';
 import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, PassEvidence, PassKind, Spring } from '../evidence.ts';
 import { lashesOnLog } from './lash-offered.ts';
@@ -60,6 +61,13 @@ const asDoubted = (source: LobeSource): 'card' | 'indicator' | 'caliper' =>
 const leanTold = (answers: readonly AnswerEvidence[]): number | undefined =>
   answers.flatMap(({ lean }) => lean ?? []).at(-1);
 
+/** Of a planned change the card is for what was sold before, whatever arm is read: it is for no other rocker. */
+function soldNow(evidence: Evidence, { soldAsThen }: SetUpRead['setUp']): number[] {
+  const { soldAs } = evidence.rockers;
+  const isChange = soldAsThen !== undefined || plansOf(evidence).length > 0;
+  return soldAs === undefined || !isChange ? [] : [soldAs];
+}
+
 /** What the questions are asked from: inches, and what is known now of card, mark and springs. */
 export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): QuestionInput {
   const { setUp, standing, lobe } = own;
@@ -100,7 +108,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     cardRatio: evidence.card.assumedRatio,
     nominalRatio: claim?.ratio,
     nominalFrom: claim?.to,
-    alsoHeldAs: others.map(({ ratio }) => ratio),
+    alsoHeldAs: [...others.map(({ ratio }) => ratio), ...soldNow(evidence, setUp)],
     lightRatio: light?.ratio,
     runningRatio: running?.ratio,
     lightLash: light?.lash,

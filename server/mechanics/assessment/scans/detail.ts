@@ -7,6 +7,8 @@ export interface ScanDetail extends ValvePlace {
   readonly scanId: string;
   readonly line: number;
   readonly arms: 'these' | 'before';
+  /** With which arms it was read, where those are not simply what is on. */
+  readonly withArms: string;
   /** Figures in order of the crank, one to an angle. */
   readonly stations: readonly { readonly crankAngle: number; readonly gap: number }[];
   /** Readings between gauges. */

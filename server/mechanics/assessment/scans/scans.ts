@@ -11,13 +11,15 @@ import type { ScanDetail, ScansDetail } from './detail.ts';
 import { questionsOfScan } from './questions.ts';
 import { repeatsAsked } from './repeats.ts';
 import { type Scanned, scanned } from './scanned.ts';
+import { withArms } from './with-arms.ts';
 
 const isPistonGap = (entry: SheetEvidence): entry is JudgedGap['entry'] => entry.kind === 'piston-to-valve';
 
 /** A scan in one sentence, its word with it; lash, spring and lifter speak through what it needs. */
 function saidOf({ entry, gap, limit, word, lacks }: JudgedGap): string {
   const where = entry.scan?.where ?? '';
-  const arms = entry.arms === 'before' ? ', with the arms before' : '';
+  const armsOf = withArms(entry);
+  const arms = armsOf === '' ? '' : `, ${armsOf}`;
   const end = word ?? `no word yet, it needs ${lacks.join('; ')}`;
   const least = gap.value === undefined ? '' : entry.scan?.soFar === true ? 'least so far ' : 'least ';
   return `Scan of ${placeOf(entry)}${arms}: ${least}${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}${entry.scan?.withCam ?? ''}`;
@@ -33,6 +35,7 @@ function detailOf(each: Scanned, judged: JudgedGap, questions: readonly Assessed
     cylinder: scan.cylinder,
     valve: scan.valve,
     arms: scan.arms,
+    withArms: withArms(judged.entry),
     stations: stations.map(({ crankAngle, gap: at }) => ({ crankAngle, gap: at })),
     between,
     least: gap,
@@ -57,6 +60,7 @@ function quantityOf({ least, lacks, ...scan }: ScanDetail, { entry }: JudgedGap)
     ...least,
     basis: 'measured',
     conditions: [
+      ...(scan.withArms === '' ? [] : [scan.withArms]),
       ...(entry.spring === 'not-said' ? [] : [`${entry.spring} spring`]),
       ...(entry.lifter === 'not-said' ? [] : [`${entry.lifter} lifter`]),
       ...(of === undefined || of.lashSaid === '' ? [] : [of.lashSaid]),
@@ -66,13 +70,21 @@ function quantityOf({ least, lacks, ...scan }: ScanDetail, { entry }: JudgedGap)
   };
 }
 
+/** Of arms that are off, or come off: it stands behind what was read with those that are on. */
+const isOfOthers = ({ entry: { arms, otherArms } }: JudgedGap): boolean =>
+  arms === 'before' || otherArms === 'off-since';
+
 /** The worst of a valve stands first, whenever it was read. */
 const leastOf = ({ detail: { least } }: { readonly detail: ScanDetail }): number =>
   least.value ?? least.low ?? least.high ?? Number.POSITIVE_INFINITY;
 
 /** Each scan that stands: its least with its interval, its word, and what it is asked. The worst gap of a valve is told by the sheet. */
 export function scansPart(evidence: Evidence): PartSaid<ScansDetail> {
-  const gaps = scanGaps(evidence).filter(isPistonGap);
+  // With what arms each was read stands on its gap, where the sheet has it.
+  const onSheet = new Map(evidence.sheet.map((entry) => [entry.id, entry]));
+  const gaps = scanGaps(evidence)
+    .map((gap) => onSheet.get(gap.id) ?? gap)
+    .filter(isPistonGap);
   const found = (evidence.scans ?? [])
     .filter(({ standing }) => standing)
     .flatMap((scan) => {
@@ -83,7 +95,13 @@ export function scansPart(evidence: Evidence): PartSaid<ScansDetail> {
       const judged = judgeGap(entry, evidence);
       return [{ scan, judged, questions, detail: detailOf(each, judged, questions) }];
     })
-    .toSorted((a, b) => byPlace(a.scan, b.scan) || leastOf(a) - leastOf(b) || byId(a.scan, b.scan));
+    .toSorted(
+      (a, b) =>
+        byPlace(a.scan, b.scan) ||
+        Number(isOfOthers(a.judged)) - Number(isOfOthers(b.judged)) ||
+        leastOf(a) - leastOf(b) ||
+        byId(a.scan, b.scan),
+    );
   return {
     quantities: found.map(({ detail, judged }) => quantityOf(detail, judged)),
     judgements: [],

@@ -3,7 +3,7 @@ import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
-import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
+import { toolAllowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
@@ -11,7 +11,9 @@ import { limitOf } from '../common/limits.ts';
 import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
 import { type CamInGap, camInGap } from '../scans/cam-then.ts';
+import { withArms } from '../scans/with-arms.ts';
 import type { GapWord } from '../words.ts';
+import { bendIn, bendNeeds } from './gap-bend.ts';
 import { type GapReading, isFoundOff, READ_AGAIN } from './gap-found-off.ts';
 import { LASH_UNSAID, type LashInGap, lashInGap } from './gap-lash.ts';
 
@@ -32,9 +34,6 @@ export interface JudgedGap {
   readonly asksLash: boolean;
 }
 
-/** Gaps that a bending train leaves larger than they are. */
-const WITH_LIFT: readonly GapName[] = ['piston-to-valve', 'retainer-to-seal'];
-
 const lifterOf = ({ engine }: Evidence) =>
   engine.lifter === undefined ? undefined : isSolidLifter(engine.lifter) ? 'solid' : 'hydraulic';
 
@@ -54,10 +53,8 @@ export function boundsOf({ reading, tool, scan }: SheetEvidence): GapBounds {
   return { value: reading.value, low: reading.value - off, high: reading.value + off };
 }
 
-/** On a running spring the train bends, so that the gap may be that much smaller than it reads. */
 function bent(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): GapBounds {
-  if (entry.spring === 'light' || !WITH_LIFT.includes(entry.kind) || gap.low === undefined) return gap;
-  return { ...gap, low: gap.low - usualDeflection(evidence.engine.mounting).to };
+  return gap.low === undefined ? gap : { ...gap, low: gap.low - bendIn(entry, evidence) };
 }
 
 /** On a lifter that sinks a gap reads too large by nobody knows how much: only its high end is told. */
@@ -70,12 +67,8 @@ const isMereGuess = ({ tool, reading: { value, high } }: SheetEvidence): boolean
   tool === 'guess' && (value ?? high ?? 1) > 0;
 
 function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[] {
-  const bends = WITH_LIFT.includes(entry.kind) && entry.spring !== 'light' && word === 'close';
   return [
-    ...(bends && entry.spring === 'running'
-      ? ['a reading on a light spring: on the running one the train bends and it reads large']
-      : []),
-    ...(bends && entry.spring === 'not-said' ? ['which spring was on the valve'] : []),
+    ...(word === 'close' ? bendNeeds(entry) : []),
     ...(word === 'close' && (entry.scan?.lash ?? 0) > 0
       ? ['a scan at zero lash: with lash in it reads that much larger']
       : []),
@@ -127,9 +120,13 @@ const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[w
 /** One of which only the high end is told, on a lifter that sinks, says no more than that it is less than that. */
 const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? gap.high ?? Number.NEGATIVE_INFINITY;
 
-/** Read before the cam was moved, or found off, and not short: it says nothing of the gap as it is. */
+/** Read before the cam or the arm was changed, or found off, and not short: it says nothing of the gap as it is. */
 const isOutdated = ({ word, entry, cam, foundOff }: JudgedGap): boolean =>
-  word === undefined && (entry.scan?.camMoved === true || cam?.moved === true || foundOff === true);
+  word === undefined &&
+  (entry.scan?.camMoved === true ||
+    cam?.moved === true ||
+    foundOff === true ||
+    entry.otherArms === 'off-since');
 
 /** Those that say something of the gap as it is; where none does, all. */
 export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {
@@ -149,10 +146,7 @@ export const gapId = (name: GapName, about: Judgement['about']): string => `gap:
 export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const { entry, gap, limit, word, lacks } = judged;
   const about = valveSubject(entry);
-  const arms =
-    entry.otherArms === undefined
-      ? ''
-      : ` with the arms that are ${entry.otherArms === 'on-now' ? 'on now' : 'off since'}`;
+  const arms = entry.otherArms === undefined ? '' : ` ${withArms(entry)}`;
   const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}${arms}: ${gapSaid(gap)}, ${entry.tool === 'guess' ? 'guessed' : 'measured'}${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =

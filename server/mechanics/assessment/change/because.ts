@@ -1,0 +1,41 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import type { ScanMoved } from '../../consequences/scan-gap.ts';
+import { nearSaid } from '../../gap-scan/words.ts';
+import { inches } from '../common/said.ts';
+import type { GapName } from '../evidence.ts';
+import { bendIn } from '../sheet/gap-bend.ts';
+import type { ChangeGap } from './detail.ts';
+import type { GapsAsked } from './worked-gap.ts';
+
+function movedSaid(moved: ScanMoved | undefined): string[] {
+  if (moved === undefined) return [];
+  return [
+    `estimated from the scan: at each crank angle the lobe’s lift there times what the ratio changes; the least then lies ${nearSaid(moved.after.crankAngle)}, it was read ${nearSaid(moved.before.crankAngle)}`,
+  ];
+}
+
+/** What a calculated gap is made of, and what it allows for. */
+export function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): string[] {
+  const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
+  return [
+    ...(from === undefined
+      ? []
+      : [
+          `calculated from ${asEntered(from.readAs)}, read with the arms ${from.otherArms === 'on-now' ? 'that are on now' : from.otherArms === 'off-since' ? 'that are off since' : 'before'}, and what the ratio changes`,
+        ]),
+    ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
+    ...(name === 'piston-to-valve' && word !== undefined
+      ? ['it is calculated: measure it before it runs']
+      : []),
+    ...(from !== undefined && bendIn(from, asked.evidence) > 0
+      ? [
+          `the gap was read on ${from.spring === 'running' ? 'the running spring' : 'a spring that nobody named'}: up to ${inches(bendIn(from, asked.evidence))} is taken off for what bends`,
+        ]
+      : []),
+    ...(asked.bend > 0
+      ? [
+          `the ratio was read on the running spring: up to ${inches(asked.bend)} of lift is allowed for what bends`,
+        ]
+      : []),
+  ];
+}
