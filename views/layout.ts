@@ -11,6 +11,9 @@ export interface LivePage {
   readonly href: string;
   readonly steps: string;
   readonly step: string;
+  /** The build's last sequence number when the page was made, and whether a stop stood then. */
+  readonly seq: number;
+  readonly stopped: boolean;
   /** Who looks at it. */
   readonly self: string;
   /** The step's own address, for a page that can't be fetched again. */

@@ -40,6 +40,12 @@ function said(fresh: readonly Element[], self: string): string[] {
   return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
 }
 
+/** Of which moment the page is now, and whether a stop stood then; also where only what is beside a form was merged. */
+function takeMoment(here: HTMLElement | null, next: HTMLElement | null): void {
+  for (const name of ['seq', 'stop'])
+    if (here !== null && next?.dataset[name] !== undefined) here.dataset[name] = next.dataset[name];
+}
+
 /**
  * Makes the page as the fetched one, without touching what somebody has begun, opened or points at.
  * Answers what others have entered, in words.
@@ -56,6 +62,7 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
       if (!besideOnly || part === HOLD) document.querySelector('main')?.prepend(to);
     } else from?.remove();
   }
+  takeMoment(document.querySelector('main'), next.querySelector('main'));
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
   for (const line of fresh) line.classList.add('is-fresh');
   return said(fresh, self);

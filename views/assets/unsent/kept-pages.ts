@@ -1,12 +1,15 @@
+import { forgetStops } from './stops.ts';
+
 /** Caches of pages begin so; what follows is the version of the worker, and the link. */
 export const PAGES = 'pages ';
 
 /** Nothing of a link that has ended stays on this device but what its holder typed. */
-export async function forgetPages(but?: string): Promise<void> {
+export async function forgetPages(but?: { readonly name: string; readonly link: string }): Promise<void> {
+  await forgetStops(but?.link).catch(() => undefined);
   if (!('caches' in globalThis)) return;
   const names = await caches.keys();
   await Promise.all(
-    names.filter((name) => name.startsWith(PAGES) && name !== but).map((name) => caches.delete(name)),
+    names.filter((name) => name.startsWith(PAGES) && name !== but?.name).map((name) => caches.delete(name)),
   );
 }
 

@@ -1,13 +1,11 @@
 import { leaveChange } from './changing.ts';
 import { takeToNote } from './into-note.ts';
+import { stopStands } from './known-stop.ts';
 import { asItWas } from './release.ts';
 import { changeEntry, type Entry } from './store.ts';
 
 /** Something of this device asks for a sending. */
 export const SEND_NOW = 'send-now';
-
-/** Whether the page, as it was last seen, stands under a stop of the service. */
-export const stopStands = (): boolean => document.querySelector('main .hold') !== null;
 
 const buttonIn = (item: Element, does: string) =>
   item.querySelector<HTMLButtonElement>(`button[data-do=${does}]`);

@@ -1,14 +1,19 @@
 import type { Bench, LinkState } from './bench.ts';
 import { startChange } from './changing.ts';
 import { headlineOf, hintOf, type Standing } from './headline.ts';
+import { stopStands } from './known-stop.ts';
 import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
-import { offerSending, stopStands } from './send-again.ts';
+import { offerSending } from './send-again.ts';
 import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
 
 /** What the whole page knows beside the entries. */
-export type Now = Pick<Standing, 'signal' | 'state' | 'sending'>;
+export type Now = Pick<Standing, 'signal' | 'state' | 'sending'> & {
+  /** This page was kept under a stop that is lifted since. */
+  readonly lifted: boolean;
+};
 
+const LIFTED = 'Its stop was lifted since; what it held back comes with the signal.';
 const SURE = 'Delete for good';
 const MAY_BE_THERE = 'It may have arrived: if so it is struck out there, not here.';
 
@@ -93,10 +98,11 @@ export function showUnsent(
     bench.keptAt === undefined || now.signal || now.state !== 'open'
       ? ''
       : ` This page is from ${clock(bench.keptAt)}.`;
+  const lifted = now.lifted ? ` ${LIFTED}` : '';
   // A page that stands in the place of an ended link says so itself.
-  section.hidden = title === '' || (bench.state !== 'open' && entries.length === 0);
+  section.hidden = (title === '' && lifted === '') || (bench.state !== 'open' && entries.length === 0);
   put(section, '.unsent-title', title);
-  put(section, '.unsent-hint', `${hintOf(standing)}${from}`.trim());
+  put(section, '.unsent-hint', `${hintOf(standing)}${from}${lifted}`.trim());
   const list = section.querySelector('.unsent-list');
   if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.state);
   const copy = button(section, 'copy');

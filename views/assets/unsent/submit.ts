@@ -4,14 +4,11 @@ import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
 import { sendAll } from './send-all.ts';
 import { addEntry, allEntries, changeEntry, deleteEntry, type Entry } from './store.ts';
-import { tellOthers } from './tell.ts';
+import { STOP_SAID, tellOthers } from './tell.ts';
 import { nameOf, typedIn } from './words.ts';
 
 /** Somebody who has pressed a button waits this long to see what became of it; then the entry waits alone. */
 const PATIENCE_MS = 8_000;
-
-/** A stop was said on this page: it is shown before it is sent. */
-export const STOP_SAID = 'stop-said';
 
 /** Forms that the browser is to send by itself. */
 const passing = new WeakSet<HTMLFormElement>();
