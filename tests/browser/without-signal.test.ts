@@ -68,13 +68,6 @@ async function enterInVain(page: Page, peak: string, all: number): Promise<void>
   await soon(() => page.inputValue(READING)).toBe('');
 }
 
-/** What the desk does by a program. */
-async function atDesk(url: string, payload: object): Promise<void> {
-  const headers = { ...call.desk.bearer, 'content-type': 'application/json' };
-  const answer = await service.app.inject({ method: 'POST', url, headers, payload: JSON.stringify(payload) });
-  expect(answer.statusCode).toBeLessThan(300);
-}
-
 /** The steps of the link that are on the phone. */
 const kept = (page: Page) =>
   page.evaluate(async () => {
@@ -192,55 +185,6 @@ describe('without a signal', () => {
     // Read before the stop or after it: nobody can see that from here, so it waits for the desk.
     await soon(() => title(bench).textContent()).toBe('1 was not taken.');
     expect(await readings()).toEqual([]);
-  });
-
-  /** Nothing on the page sends anybody to turn it, and nothing can be read into it. */
-  async function isShut(step: string): Promise<void> {
-    await bench.goto(`${line.base}/bench/steps/${step}`);
-    await bench.locator('.own-stop:visible').first().waitFor();
-    const shown = (await bench.locator('body').innerText()).split('\n');
-    expect(shown.flatMap(tellsToTurn)).toEqual([]);
-    expect(await bench.locator('.bar-next:visible, .bar-answer:visible').count()).toBe(0);
-    expect(await bench.locator('main .hold:visible, .own-stop:visible').count()).toBe(1);
-  }
-
-  it('a stop of the desk that this phone has seen stands over every page that was kept before it, until it is seen lifted', async () => {
-    line.set('up');
-    await bench.reload();
-    await atDesk(`/api/v1/calls/${call.callId}/hold`, { reason: 'It binds near the top' });
-    await soon(() => bench.locator('main .hold').isVisible()).toBe(true);
-    line.set('down');
-    for (const step of ['scan', 'adjuster', 'ratio', 'sheet']) {
-      await isShut(step);
-      expect(await bench.locator('form#reading:visible').count()).toBe(0);
-      expect(await bench.locator('.own-stop:visible').innerText()).toContain('It binds near the top');
-      expect(await bench.locator('.own-stop:visible').innerText()).not.toContain('phone them');
-    }
-    line.set('up');
-    await bench.goto(`${line.base}/bench/steps/scan`);
-    await bench.locator('main .hold').waitFor();
-    await atDesk(`/api/v1/calls/${call.callId}/hold/lift`, { reason: 'The spring was looked at' });
-    await soon(() => bench.locator('main .hold').count()).toBe(0);
-    line.set('down');
-    for (const step of ['scan', 'ratio']) {
-      await bench.goto(`${line.base}/bench/steps/${step}`);
-      await soon(() => title(bench).textContent()).toContain('No signal.');
-      expect(await bench.locator('main .hold:visible, .own-stop:visible').count()).toBe(0);
-    }
-    await bench.locator('form#reading').waitFor();
-  });
-
-  it('one’s own stop stands on after it was answered, though no page of it came', async () => {
-    await bench.getByText('Say stop').click();
-    await bench.fill('input[name=reason]', 'It binds at the top');
-    await bench.getByRole('button', { name: 'Stop: nobody turns it' }).click();
-    await bench.locator('.own-stop:visible').waitFor();
-    line.set('posts alone');
-    await soon(() => entries(bench).count()).toBe(0);
-    for (const step of ['ratio', 'scan']) {
-      await isShut(step);
-      expect(await bench.locator('.own-stop:visible').innerText()).toContain('It binds at the top');
-    }
   });
 
   it('what waits can be changed and deleted, and goes out as it then is', async () => {

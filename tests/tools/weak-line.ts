@@ -4,9 +4,9 @@ import type { AddressInfo, Socket } from 'node:net';
 /**
  * How a telephone's line treats what is posted over it: `up` carries it; `down` carries nothing at all; `cut` breaks
  * while it is being sent, before the service has it; `answer lost` carries it there, and breaks before the answer;
- * `posts alone` carries what is posted and its answer, and no page.
+ * `posts alone` carries what is posted and its answer, and no page; `hangs` takes everything and never answers.
  */
-export type LineState = 'up' | 'down' | 'cut' | 'answer lost' | 'posts alone';
+export type LineState = 'up' | 'down' | 'cut' | 'answer lost' | 'posts alone' | 'hangs';
 
 export interface WeakLine {
   readonly base: string;
@@ -52,6 +52,7 @@ export async function weakLine(to: string): Promise<WeakLine> {
     const then = state;
     if (then === 'down' || (then === 'posts alone' && request.method !== 'POST'))
       return void response.destroy();
+    if (then === 'hangs') return void request.resume();
     const parts: Buffer[] = [];
     request.on('data', (part: Buffer) => parts.push(part));
     request.on('error', () => response.destroy());

@@ -8,6 +8,7 @@ import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
 import { learnFromPage, newerStop, showKnownStop, showsLifted } from './unsent/known-stop.ts';
 import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
+import { forgetNumbers, numberPasses } from './unsent/next-pass.ts';
 import { knownStopBox, ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
 import { releaseLeft } from './unsent/release.ts';
@@ -67,6 +68,7 @@ function painter(made: Markup, bench: Bench) {
     const standing = { ...now, signal: hasSignal(), lifted: showsLifted(known) };
     showUnsent(section, made, entries, bench, standing, again);
     sight.show(section.querySelector('.unsent-title')?.textContent ?? '');
+    numberPasses(entries.filter(({ link }) => link === bench.link));
     showOnTape(made, entries, bench, now.state);
   }
   function again(): void {
@@ -117,7 +119,10 @@ function keepStopInMind({ link, keptAt }: Bench, again: () => void): void {
     const learned = link === undefined ? Promise.resolve() : learnFromPage(link, at);
     learned.then(again, again);
   };
-  document.addEventListener('page-merged', () => learn(Date.now()));
+  document.addEventListener('page-merged', () => {
+    forgetNumbers();
+    learn(Date.now());
+  });
   addEventListener('pageshow', again);
   learn((keptAt ?? new Date()).getTime());
 }

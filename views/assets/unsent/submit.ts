@@ -1,5 +1,5 @@
-import { dropDraft } from './drafts.ts';
-import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping, renewKey } from './form.ts';
+import { dropDraft, keepDraft } from './drafts.ts';
+import { addressOf, dataOf, emptyForNext, fieldsIn, isKeeping, renewKey } from './form.ts';
 import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
 import { sendAll } from './send-all.ts';
@@ -55,6 +55,17 @@ async function keep(form: HTMLFormElement, link: string, pressed: HTMLElement | 
   return addEntry(entry);
 }
 
+/** Beside the button at once, while the line may hang: whoever pressed need not press again. */
+function saySending(form: HTMLFormElement): HTMLElement {
+  for (const old of form.querySelectorAll('.form-told, .form-sending')) old.remove();
+  const said = document.createElement('p');
+  said.className = 'form-sending small';
+  said.setAttribute('role', 'status');
+  said.textContent = 'Sending. No need to press again.';
+  form.querySelector('.form-buttons')?.after(said);
+  return said;
+}
+
 /** A file is not kept here: it stays chosen in its form until it has gone through. */
 async function sendFile(form: HTMLFormElement, link: string, pressed: HTMLElement | null): Promise<Outcome> {
   const outcome = await post(addressOf(form), link, dataOf(form, pressed));
@@ -93,7 +104,11 @@ async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLEleme
     await deleteEntry(entry.id);
     passOn(form, pressed);
   } else {
-    if (filledIn(form, pressed) === own) emptyForm(form);
+    if (filledIn(form, pressed) === own) {
+      emptyForNext(form);
+      // Opened again, the page has the pick that stays.
+      keepDraft(link, form);
+    }
     // As after a sending that went through, what became of it is the first thing seen.
     scrollTo(0, 0);
   }
@@ -117,6 +132,7 @@ export function sendByScript(
     // A second press while the first is on its way.
     if (form.dataset.sending === own) return;
     form.dataset.sending = own;
+    const said = saySending(form);
     const file = form.enctype === 'multipart/form-data';
     (file ? sendFile(form, link, submitter) : sendEntry(form, link, submitter))
       .then(
@@ -125,6 +141,7 @@ export function sendByScript(
         () => passOn(form, submitter),
       )
       .finally(() => {
+        said.remove();
         if (form.dataset.sending === own) delete form.dataset.sending;
       });
   });
