@@ -16,7 +16,7 @@ declare const VERSION: string;
 
 const FILES = `files ${VERSION}`;
 /** A line that carries nothing lets a page hang; what is kept is shown instead. */
-const PATIENCE_MS = 8_000;
+const PATIENCE_MS = 3_000;
 const pages = pagesOf(VERSION);
 
 const files = () => caches.open(FILES);
