@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
@@ -89,7 +90,8 @@ function refusalOf(error: unknown, req: PageRequest): FormAnswer {
   // A program is told the code of it.
   if (wantsOutcomeAlone(req.request)) throw error;
   if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
-    return { faults: [{ field: '', detail: error.detail }], typed: req.fields };
+    const { detail, line } = error;
+    return { faults: [{ field: '', detail, ...defined({ line }) }], typed: req.fields };
   }
   throw error;
 }

@@ -37,6 +37,17 @@ function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
   });
 }
 
+/** Where a refusal names a line of the tape, and this page has it, it leads there. */
+function leadToLine(item: Element): void {
+  const why = item.querySelector('.unsent-why');
+  const [named, line = ''] = /\bline (\d+)\b/i.exec(why?.textContent ?? '') ?? [];
+  if (why === null || named === undefined || document.querySelector(`#line-${line}`) === null) return;
+  const link = document.createElement('a');
+  link.href = `#line-${line}`;
+  link.textContent = `Show line ${line}`;
+  why.append(' ', link);
+}
+
 function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () => void): HTMLElement {
   const item = copyOf(made.entry);
   item.dataset.entry = String(entry.id);
@@ -44,6 +55,7 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   put(item, '.unsent-typed', entry.typed);
   put(item, '.unsent-state', stateOf(entry, bench.link, now.state));
   put(item, '.unsent-why', entry.state === 'refused' ? (entry.refusal ?? '') : '');
+  leadToLine(item);
   const change = button(item, 'change');
   if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));
