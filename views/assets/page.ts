@@ -9,6 +9,7 @@ import { tellLocalTime } from './local-time.ts';
 import { offerNumberPad } from './number-pad.ts';
 import { markRests } from './rests-on.ts';
 import { offerSheets } from './sheets.ts';
+import { rememberOpening } from './unsent/opened.ts';
 import { goOnWithoutSignal } from './unsent.ts';
 
 /** The browser's part of every page. Pages work without it; it only saves steps. */
@@ -23,4 +24,5 @@ tellLocalTime();
 offerSheets();
 offerNumberPad();
 followPicks();
+rememberOpening();
 goOnWithoutSignal();

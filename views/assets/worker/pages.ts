@@ -82,6 +82,10 @@ export function pagesOf(version: string) {
     return match === undefined ? undefined : underStop(match);
   }
 
+  /** Whether the pages that are kept are of this link. */
+  const isKept = async (link: string): Promise<boolean> =>
+    (await caches.keys()).some((name) => name === `${named}${link}`);
+
   /** Fetches what is not kept yet, or was a while ago; stops at the first that does not come. */
   async function refresh(paths: readonly string[], here: string): Promise<void> {
     for (const path of paths) {
@@ -94,5 +98,5 @@ export function pagesOf(version: string) {
       if (!response.ok) return;
     }
   }
-  return { keep, find, refresh };
+  return { keep, find, isKept, refresh };
 }
