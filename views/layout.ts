@@ -26,6 +26,8 @@ export interface BenchPage {
   readonly state: 'open' | 'ended' | 'closed';
   /** The id of the link; left out where the page can't tell. */
   readonly link?: string;
+  /** The build that it opens. */
+  readonly build?: string;
   /** The desk's number, where it is set. */
   readonly phone?: string;
   readonly workerHref: string;

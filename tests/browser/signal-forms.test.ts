@@ -89,3 +89,51 @@ it('the keypad opens again in a field that kept its focus, and sending is said a
   await field.tap();
   await pad.waitFor();
 });
+
+it('what waited under a link that has ended is sent under another of its build when somebody says so', async () => {
+  const { bench, line, call, phone } = at;
+  await noSignal();
+  await phone.setOffline(true);
+  await enterInVain(bench, '.330', 1);
+  await phone.setOffline(false);
+  await at.desk('DELETE', `/api/v1/calls/${call.callId}/share-links/${call.linkId}`);
+  const links = `/api/v1/calls/${call.callId}/share-links`;
+  const { secret } = await at.desk('POST', links, { holder: 'Pat at the engine', days: 1 });
+  line.set('up');
+  await bench.goto(`${line.base}/b/${String(secret)}`);
+  await bench.getByRole('button', { name: 'Open my build' }).click();
+  await soon(() => titleOf(bench).textContent()).toBe('1 of another link not sent.');
+  const entry = entriesOf(bench).first();
+  expect(await entry.locator('.unsent-pressed').textContent()).toBe('Lobe lift 1 intake, pass 1');
+  const arrived = line.arrived.length;
+  const send = entry.getByRole('button', { name: 'Send under this link' });
+  await send.click();
+  // It was sent before the desk ended the link, or never: where nobody knows it takes a second press.
+  if (await send.isVisible()) await send.click();
+  await soon(() => entriesOf(bench).count()).toBe(0);
+  expect(line.arrived.length).toBe(arrived + 1);
+});
+
+it('the list stands below a stop, begins with what goes out first, and its words can be taken along', async () => {
+  const { bench, line, call } = at;
+  await noSignal();
+  for (const [index, peak] of ['.330', '.331', '.332', '.333'].entries())
+    await enterInVain(bench, peak, index + 1);
+  expect(await bench.locator('.unsent-list').evaluate((list) => list.scrollTop)).toBe(0);
+  expect(await bench.locator('.presence-person').count()).toBe(0);
+  await at.desk('POST', `/api/v1/calls/${call.callId}/hold`, { reason: 'It binds near the top' });
+  line.set('up');
+  await bench.reload();
+  await soon(() => titleOf(bench).textContent()).toBe('4 were not taken.');
+  const [hold, list] = await Promise.all([
+    bench.locator('main .hold').boundingBox(),
+    bench.locator('.unsent').boundingBox(),
+  ]);
+  expect(hold?.y ?? 0).toBeLessThan(list?.y ?? 0);
+  expect(await bench.getByRole('button', { name: 'Copy the words' }).isVisible()).toBe(true);
+  await at.desk('POST', `/api/v1/calls/${call.callId}/hold/lift`, { reason: 'The spring was looked at' });
+  await soon(() => bench.locator('main .hold').count()).toBe(0);
+  expect(await titleOf(bench).textContent()).toBe('4 were not taken.');
+  await entriesOf(bench).first().getByRole('button', { name: 'Send again' }).click();
+  await soon(() => titleOf(bench).textContent()).toBe('3 were not taken.');
+});

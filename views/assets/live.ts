@@ -90,6 +90,8 @@ export function keepLive(): void {
     if (!down && !ended && !isBench) say(DOWN);
     if (!ended) tellSignal(false);
     down = true;
+    // Nobody knows any more who is here; whoever is comes with the line.
+    showPresence([]);
   }
 
   const stream = followStream(main.dataset.live ?? '', {

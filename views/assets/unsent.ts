@@ -7,7 +7,7 @@ import { fillNote } from './unsent/into-note.ts';
 import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
 import { learnFromPage, newerStop, showKnownStop, showsLifted } from './unsent/known-stop.ts';
-import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
+import { copyOf, keepBelowStop, type Markup, markupHere } from './unsent/markup.ts';
 import { forgetNumbers, numberPasses } from './unsent/next-pass.ts';
 import { knownStopBox, ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
@@ -67,6 +67,7 @@ function painter(made: Markup, bench: Bench) {
     showOwnStop(stop, entries, bench, known);
     const standing = { ...now, signal: hasSignal(), lifted: showsLifted(known) };
     showUnsent(section, made, entries, bench, standing, again);
+    keepBelowStop(section, known !== undefined);
     sight.show(section.querySelector('.unsent-title')?.textContent ?? '');
     numberPasses(entries.filter(({ link }) => link === bench.link));
     showOnTape(made, entries, bench, now.state);

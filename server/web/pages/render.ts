@@ -53,7 +53,7 @@ function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly be
   return {
     bench: {
       state: stateOf(deps, request, page),
-      ...(principal?.kind === 'builder' ? { link: principal.id } : {}),
+      ...(principal?.kind === 'builder' ? { link: principal.id, build: principal.buildId } : {}),
       ...defined({ phone: deps.config.DESK_PHONE }),
       workerHref: worker.href,
       manifestHref: manifest.href,

@@ -9,6 +9,9 @@ const BESIDE = ['.tape', '.missing', HOLD, '.bar-next', '.bar-answer'] as const;
 
 const isPresence = (node: Node) => node instanceof HTMLElement && node.dataset.presence !== undefined;
 
+/** What waits on this phone stands within the page where a stop does; the service knows nothing of it. */
+const isOfScript = (node: Node) => node instanceof HTMLElement && node.classList.contains('unsent');
+
 function morph(here: Element, next: Element): void {
   // Only a morph of a head answers a promise worth waiting for.
   void Idiomorph.morph(here, next, {
@@ -16,7 +19,7 @@ function morph(here: Element, next: Element): void {
     ignoreActiveValue: true,
     callbacks: {
       beforeNodeMorphed: (from: Node) => !isBegunForm(from) && !isPresence(from),
-      beforeNodeRemoved: (node: Node) => !holdsFormInUse(node),
+      beforeNodeRemoved: (node: Node) => !holdsFormInUse(node) && !isOfScript(node),
       // What somebody has opened or closed stays so.
       beforeAttributeUpdated: (name: string, node: Element) =>
         !(name === 'open' && node instanceof HTMLDetailsElement),

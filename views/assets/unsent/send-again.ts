@@ -16,6 +16,7 @@ function wayOf(entry: Entry): { readonly label: string; go(): Promise<unknown> }
     const label = asItWas(entry) === 'waiting' ? 'Send as it was' : 'Leave it as it was';
     return { label, go: () => leaveChange(entry) };
   }
+  if (entry.link !== document.documentElement.dataset.link) return undefined;
   if (entry.state !== 'refused' || entry.held !== true || stopStands()) return undefined;
   const again = { state: 'waiting', refusal: '', held: false } as const;
   return { label: 'Send again', go: () => changeEntry(entry.id, again) };

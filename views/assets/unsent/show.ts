@@ -6,6 +6,7 @@ import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
 import { offerSending } from './send-again.ts';
 import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
+import { isOfBuild, offerThisLink } from './under-this-link.ts';
 
 /** What the whole page knows beside the entries. */
 export type Now = Pick<Standing, 'signal' | 'state' | 'sending'> & {
@@ -60,6 +61,7 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));
   offerSending(item, entry, changed);
+  if (now.state === 'open') offerThisLink(item, entry, bench, changed);
   offerDeleting(entry, item, changed);
   return item;
 }
@@ -81,14 +83,22 @@ function fillList(
   const same = next.length === list.children.length && next.every((each, at) => each === list.children[at]);
   if (same) return;
   list.replaceChildren(...next);
-  list.scrollTop = list.scrollHeight;
 }
 
 const standingOf = (entries: readonly Entry[], bench: Bench, now: Now): Standing => {
   const own = entries.filter((entry) => bench.link === undefined || entry.link === bench.link);
   const refused = own.filter(({ state }) => state === 'refused').length;
   const arrived = own.filter((entry) => entry.state === 'refused' && entry.arrived === true).length;
-  return { ...now, refused, arrived, waiting: own.length - refused, ofOthers: entries.length - own.length };
+  const others = entries.filter((entry) => !own.includes(entry));
+  return {
+    ...now,
+    refused,
+    arrived,
+    waiting: own.length - refused,
+    tried: own.filter((entry) => entry.tried && entry.state !== 'refused').length,
+    ofOthers: others.length,
+    ofBuild: others.filter((entry) => isOfBuild(entry, bench)).length,
+  };
 };
 
 /** The words of every entry, for a message to the desk. */
@@ -118,7 +128,7 @@ export function showUnsent(
   const list = section.querySelector('.unsent-list');
   if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.state);
   const copy = button(section, 'copy');
-  const toTake = now.state !== 'open' || standing.ofOthers > 0;
+  const toTake = now.state !== 'open' || standing.ofOthers > 0 || standing.refused > 0;
   if (copy !== null) copy.hidden = !toTake || entries.length === 0 || !('clipboard' in navigator);
 }
 

@@ -36,8 +36,10 @@ const ownPage = () =>
 
 /** On this device before it is sent; one that was changed keeps its place in the line. */
 async function keep(form: HTMLFormElement, link: string, pressed: HTMLElement | null): Promise<Entry> {
+  const { build } = document.documentElement.dataset;
   const entry = {
     link,
+    ...(build === undefined ? {} : { build }),
     action: addressOf(form),
     page: ownPage(),
     fields: fieldsIn(dataOf(form, pressed)),
