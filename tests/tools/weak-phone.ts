@@ -92,8 +92,8 @@ export function weakPhone(touch = false): WeakPhone {
       await got(here.bench).goto(`${got(here.line).base}/bench/steps/${name}`);
     },
     async desk(method, url, body) {
-      const headers = { ...got(here.call).desk.bearer, 'content-type': 'application/json' };
-      const payload = body === undefined ? {} : { payload: JSON.stringify(body) };
+      const headers = got(here.call).desk.bearer;
+      const payload = body === undefined ? {} : { payload: body };
       const answer = await got(here.service).app.inject({ method, url, headers, ...payload });
       expect(answer.statusCode).toBeLessThan(300);
       const json: unknown = answer.json();
