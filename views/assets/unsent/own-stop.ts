@@ -44,6 +44,7 @@ export function ownStopBox({ stop }: Markup): HTMLElement {
 /** The same for a stop that the desk has: nobody need be phoned about it. */
 export function knownStopBox(made: Markup): HTMLElement {
   const box = ownStopBox(made);
+  box.classList.add('known-stop');
   box.querySelector('[role=alert]')?.remove();
   return box;
 }
