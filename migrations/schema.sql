@@ -158,7 +158,8 @@ create table event (
   by_kind text not null,
   by_id uuid not null,
   by_name text not null,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  typed_at timestamp with time zone
 );
 alter table event enable row level security;
 alter table event force row level security;

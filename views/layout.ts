@@ -11,6 +11,9 @@ export interface LivePage {
   readonly href: string;
   readonly steps: string;
   readonly step: string;
+  /** The build's last sequence number when the page was made, and whether a stop stood then. */
+  readonly seq: number;
+  readonly stopped: boolean;
   /** Who looks at it. */
   readonly self: string;
   /** The step's own address, for a page that can't be fetched again. */
@@ -23,6 +26,8 @@ export interface BenchPage {
   readonly state: 'open' | 'ended' | 'closed';
   /** The id of the link; left out where the page can't tell. */
   readonly link?: string;
+  /** The build that it opens. */
+  readonly build?: string;
   /** The desk's number, where it is set. */
   readonly phone?: string;
   readonly workerHref: string;

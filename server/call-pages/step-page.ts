@@ -8,7 +8,7 @@ import { foldComponent } from '../call/fold.ts';
 import { errorsOf, formComponent, type Guide, type RejectedForm, type StepBody } from '../call/forms.ts';
 import { withLead } from '../call/headline.ts';
 import type { Step } from '../call/step.ts';
-import { wordsUnderStop } from '../call/under-stop.ts';
+import { isStopped, wordsUnderStop } from '../call/under-stop.ts';
 import { noticeComponent } from '../web/components.ts';
 import type { Page } from '../web/pages/render.ts';
 import { barOf } from './bar.ts';
@@ -112,6 +112,7 @@ function framed(
       steps: `${context.base}/steps`,
       step: at.step,
       seq: context.build.version,
+      stopped: isStopped(context),
     },
     data: {
       errors: errorsOf([...body.forms, stop, units], rejected),

@@ -4,6 +4,8 @@ import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp, shownSetUps } from '../call/shown-set-up.ts';
 import type { TapeNames } from '../call/tell-events.ts';
+import type { RecordedEvent } from '../events/build-events.ts';
+import { typedApart } from '../events/typed-at.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
 import type { CallFrame } from './frame.ts';
@@ -41,6 +43,12 @@ function resultLine(context: CallContext, found: ShownSetUp): { after: number; l
   ];
 }
 
+/** When it was typed, by the phone’s clock, where it arrived much later. */
+function typedOf(event: RecordedEvent): Pick<TapeLineData, 'typed'> {
+  const at = typedApart(event);
+  return at === undefined ? {} : { typed: { at: at.toISOString(), when: momentText(at) } };
+}
+
 /** The names that lines are told with. */
 export function namesOf(context: CallContext): TapeNames {
   const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
@@ -70,6 +78,7 @@ export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
         who: event.by,
         at: event.at.toISOString(),
         when: momentText(event.at),
+        ...typedOf(event),
         ...replacedOf(keptAt.get(event.seq), byId),
       },
       ...results.filter((each) => each.after === event.seq).map((each) => each.line),

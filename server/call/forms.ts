@@ -26,6 +26,8 @@ export interface PageForm {
   readonly upload?: boolean;
   readonly hidden?: Readonly<Record<string, string>>;
   readonly initial?: Fields;
+  /** The choice that says what is kept: what is picked of it stands beside the buttons. */
+  readonly keeps?: string;
   /** What reads it, where that is one schema by its own names: its fields then know what they can be. */
   readonly schema?: z.ZodObject;
   readonly groups: (shown: FormState) => readonly FormGroup[];
@@ -50,7 +52,7 @@ export function formComponent(form: PageForm, rejected: RejectedForm | undefined
       ...(form.method === undefined
         ? { key: crypto.randomUUID(), hidden: { form: form.name, ...form.hidden } }
         : { method: form.method, hidden: form.hidden ?? {} }),
-      ...defined({ title: form.title, upload: form.upload }),
+      ...defined({ title: form.title, upload: form.upload, keeps: form.keeps }),
       groups: form.groups(shownIn(form, rejected)),
       buttons: form.buttons,
     },

@@ -12,6 +12,8 @@ export interface RecordedEvent {
   readonly by: string;
   readonly byKind: string;
   readonly at: Date;
+  /** When it was typed, by the clock of the device it was typed on. */
+  readonly typedAt?: Date;
 }
 
 export const toEvent = (row: Selectable<EventTable>): RecordedEvent => ({
@@ -21,6 +23,7 @@ export const toEvent = (row: Selectable<EventTable>): RecordedEvent => ({
   by: row.by_name,
   byKind: row.by_kind,
   at: row.created_at,
+  ...(row.typed_at === null ? {} : { typedAt: row.typed_at }),
 });
 
 /** The events of a build after `after`, oldest first; the caller asks again from the last sequence it got. */

@@ -6,6 +6,7 @@ import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
 import type { EventDefinition } from './define-events.ts';
 import { noteKept } from './kept-in.ts';
+import { typedIn } from './typed-at.ts';
 
 /** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
 export const EVENT_CHANNEL = 'benchcall_event';
@@ -56,6 +57,7 @@ async function record(tx: Tx, principal: Principal, buildId: string, lines: read
         seq,
         kind,
         data: JSON.stringify(data),
+        typed_at: typedIn(tx) ?? null,
         ...author(principal),
       })),
     )

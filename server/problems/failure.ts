@@ -6,16 +6,19 @@ export class Failure extends Error {
   readonly code: ProblemCode;
   readonly detail: string;
   readonly headers: Readonly<Record<string, string>>;
+  /** The line of the record that it is about: a page leads there. */
+  readonly line: number | undefined;
   constructor(
     code: ProblemCode,
     detail: string,
-    options: { headers?: Record<string, string>; cause?: unknown } = {},
+    options: { headers?: Record<string, string>; cause?: unknown; line?: number } = {},
   ) {
     super(detail, { cause: options.cause });
     this.name = 'Failure';
     this.code = code;
     this.detail = detail;
     this.headers = options.headers ?? {};
+    this.line = options.line;
   }
 }
 

@@ -1,5 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
+import { noteTyped } from '../events/typed-at.ts';
 import { Failure } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
 import type { Deps } from './deps.ts';
@@ -89,7 +91,8 @@ function refusalOf(error: unknown, req: PageRequest): FormAnswer {
   // A program is told the code of it.
   if (wantsOutcomeAlone(req.request)) throw error;
   if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
-    return { faults: [{ field: '', detail: error.detail }], typed: req.fields };
+    const { detail, line } = error;
+    return { faults: [{ field: '', detail, ...defined({ line }) }], typed: req.fields };
   }
   throw error;
 }
@@ -116,6 +119,14 @@ async function performForm(
   return { goTo: outcome.location ?? '/' };
 }
 
+/** When the form was pressed, by the clock of a device that sends it later. */
+function typedOn({ headers }: FastifyRequest): Date | undefined {
+  const said = headers['benchcall-typed'];
+  if (typeof said !== 'string' || !/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z$/.test(said)) return undefined;
+  const at = new Date(said);
+  return Number.isNaN(at.getTime()) ? undefined : at;
+}
+
 async function postedForm(
   request: FastifyRequest,
   reply: FastifyReply,
@@ -131,6 +142,8 @@ async function postedForm(
       route.side,
       async (tx, req) => {
         posted.req = req;
+        const typed = typedOn(request);
+        if (typed !== undefined) noteTyped(tx, typed);
         return { req, answer: await performForm(tx, req, deps, route.run) };
       },
       'write',

@@ -96,6 +96,8 @@ describe('the line at the top of the page', () => {
     refused: 0,
     arrived: 0,
     ofOthers: 0,
+    ofBuild: 0,
+    tried: 0,
   };
   it.each<[Partial<Standing>, string]>([
     [{}, ''],
@@ -110,6 +112,8 @@ describe('the line at the top of the page', () => {
     [{ state: 'ended' }, 'This link has ended.'],
     [{ state: 'ended', signal: false }, 'This link has ended.'],
     [{ state: 'ended', waiting: 1, refused: 1 }, 'This link has ended. 2 not sent.'],
+    [{ state: 'ended', waiting: 2, tried: 1 }, 'This link has ended. 1 not sent. 1 may have arrived.'],
+    [{ state: 'ended', waiting: 1, tried: 1 }, 'This link has ended. 1 may have arrived.'],
     [{ state: 'closed' }, ''],
     [{ state: 'closed', waiting: 2 }, '2 not sent yet.'],
   ])('%j: %s', (part, said) => {

@@ -213,7 +213,12 @@ describe('the per-valve sheet', () => {
     expect(done.statusCode).toBe(303);
     const rejected = await post(url, { form: 'correct-sheet', act: 'strike', reason: 'twice' });
     expect(rejected.statusCode).toBe(422);
-    expect(text(rejected.body)).toContain('has been replaced already');
+    expect(text(rejected.body)).toMatch(
+      /has been replaced already: .+ put \.351 in .*?in its place, \d{4}-\d\d-\d\d \d\d:\d\d UTC\. Line (\d+) stands now/,
+    );
+    const line = /Line (\d+) stands now/.exec(text(rejected.body))?.[1];
+    expect(rejected.body).toContain(`<a href="#line-${line}">`);
+    expect(rejected.body).toContain(`id="line-${line}"`);
   });
 });
 

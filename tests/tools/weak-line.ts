@@ -3,9 +3,10 @@ import type { AddressInfo, Socket } from 'node:net';
 
 /**
  * How a telephone's line treats what is posted over it: `up` carries it; `down` carries nothing at all; `cut` breaks
- * while it is being sent, before the service has it; `answer lost` carries it there, and breaks before the answer.
+ * while it is being sent, before the service has it; `answer lost` carries it there, and breaks before the answer;
+ * `posts alone` carries what is posted and its answer, and no page; `hangs` takes everything and never answers.
  */
-export type LineState = 'up' | 'down' | 'cut' | 'answer lost';
+export type LineState = 'up' | 'down' | 'cut' | 'answer lost' | 'posts alone' | 'hangs';
 
 export interface WeakLine {
   readonly base: string;
@@ -49,7 +50,9 @@ export async function weakLine(to: string): Promise<WeakLine> {
 
   const server = createServer((request, response) => {
     const then = state;
-    if (then === 'down') return void response.destroy();
+    if (then === 'down' || (then === 'posts alone' && request.method !== 'POST'))
+      return void response.destroy();
+    if (then === 'hangs') return void request.resume();
     const parts: Buffer[] = [];
     request.on('data', (part: Buffer) => parts.push(part));
     request.on('error', () => response.destroy());
@@ -73,7 +76,7 @@ export async function weakLine(to: string): Promise<WeakLine> {
     arrived,
     set(next) {
       state = next;
-      if (next === 'down') breakAll();
+      if (next === 'down' || next === 'posts alone') breakAll();
     },
     async close() {
       breakAll();

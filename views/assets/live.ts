@@ -5,6 +5,8 @@ import { tellLocalTime } from './local-time.ts';
 import { benchOf } from './unsent/bench.ts';
 import { tellEnded } from './unsent/ended.ts';
 import { tellSignal } from './unsent/signal.ts';
+import { learnStop, stopHeard } from './unsent/stops.ts';
+import { STOP_SAID } from './unsent/tell.ts';
 
 const DOWN = 'The line is down. Wait with sending; the page catches up by itself.';
 const ENDED = 'This page is no longer open to you: sign in again.';
@@ -23,7 +25,8 @@ export function keepLive(): void {
   const main = document.querySelector<HTMLElement>('main[data-live]');
   if (main === null) return;
   /** The builder's page says by itself that there is no signal. */
-  const isBench = benchOf(document.documentElement) !== undefined;
+  const bench = benchOf(document.documentElement);
+  const isBench = bench !== undefined;
   /** Set where this page answers a form: only what is beside the form is then brought up to date. */
   const beside = main.dataset.beside;
   const self = main.dataset.self ?? '';
@@ -76,14 +79,26 @@ export function keepLive(): void {
       if (again) void refresh();
     }
   }
+  /** Should the page not come any more, the stop is known all the same. */
+  async function hear(event: unknown): Promise<void> {
+    const stop = bench?.link === undefined ? undefined : stopHeard(event, bench.link);
+    if (stop === undefined) return;
+    await learnStop(stop).catch(() => undefined);
+    document.dispatchEvent(new Event(STOP_SAID));
+  }
   function lost(): void {
     if (!down && !ended && !isBench) say(DOWN);
     if (!ended) tellSignal(false);
     down = true;
+    // Nobody knows any more who is here; whoever is comes with the line.
+    showPresence([]);
   }
 
   const stream = followStream(main.dataset.live ?? '', {
-    entry: () => void refresh(),
+    entry: (event) => {
+      void hear(event);
+      void refresh();
+    },
     presence: (people) => showPresence(people),
     lost,
     back: () => void refresh(),

@@ -95,7 +95,7 @@ export function offerNumberPad(): void {
     // A key that is reached by another way than a finger takes the focus, and the pad stays.
     if (!(relatedTarget instanceof Node && open?.contains(relatedTarget))) close();
   });
-  document.addEventListener('focusin', ({ target }) => {
+  const offer = (target: EventTarget | null) => {
     if (!(target instanceof HTMLInputElement) || target.dataset.reads === undefined) return;
     if (target.readOnly || wantsLetters.has(target)) return;
     close();
@@ -110,5 +110,10 @@ export function offerNumberPad(): void {
     document.body.classList.add('has-pad');
     document.body.append(open);
     uncover(target, open);
+  };
+  document.addEventListener('focusin', ({ target }) => offer(target));
+  // After a pad was shut its field may have the focus still.
+  document.addEventListener('click', ({ target }) => {
+    if (open === undefined && target === document.activeElement) offer(target);
   });
 }

@@ -6,8 +6,10 @@ import { isKeeping, renewKey } from './unsent/form.ts';
 import { fillNote } from './unsent/into-note.ts';
 import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
-import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
-import { ownStopBox, showOwnStop } from './unsent/own-stop.ts';
+import { learnFromPage, newerStop, showKnownStop, showsLifted } from './unsent/known-stop.ts';
+import { copyOf, keepBelowStop, type Markup, markupHere } from './unsent/markup.ts';
+import { forgetNumbers, numberPasses } from './unsent/next-pass.ts';
+import { knownStopBox, ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
 import { releaseLeft } from './unsent/release.ts';
 import { holdScreens } from './unsent/screens.ts';
@@ -16,8 +18,8 @@ import { showOnTape, showUnsent, wordsOfAll } from './unsent/show.ts';
 import { hasSignal, onSignal, tellSignal } from './unsent/signal.ts';
 import { allEntries, changeEntry, deleteEntry, type Entry } from './unsent/store.ts';
 import { keepInSight } from './unsent/strip.ts';
-import { STOP_SAID, sendByScript } from './unsent/submit.ts';
-import { onOthers } from './unsent/tell.ts';
+import { sendByScript } from './unsent/submit.ts';
+import { onOthers, STOP_SAID } from './unsent/tell.ts';
 
 const FILE_STAYS =
   'Not sent: no signal. The picture is still chosen here; press again when the signal is back. Leaving this page drops it.';
@@ -51,18 +53,24 @@ function painter(made: Markup, bench: Bench) {
   const section = copyOf(made.section);
   section.hidden = true;
   const stop = ownStopBox(made);
+  const knownBox = knownStopBox(made);
   const strip = copyOf(made.strip);
   strip.hidden = true;
-  document.querySelector('#main')?.before(strip, stop, section);
+  document.querySelector('#main')?.before(strip, stop, knownBox, section);
   const sight = keepInSight(section, strip);
   const now = { state: bench.state, sending: false };
   let entries: readonly Entry[] = [];
   async function paint(): Promise<void> {
     entries = await allEntries().catch(() => []);
-    showUnsent(section, made, entries, bench, { ...now, signal: hasSignal() }, again);
+    const known = await newerStop(bench.link, bench.keptAt !== undefined);
+    showKnownStop(knownBox, known);
+    showOwnStop(stop, entries, bench, known);
+    const standing = { ...now, signal: hasSignal(), lifted: showsLifted(known) };
+    showUnsent(section, made, entries, bench, standing, again);
+    keepBelowStop(section, known !== undefined);
     sight.show(section.querySelector('.unsent-title')?.textContent ?? '');
+    numberPasses(entries.filter(({ link }) => link === bench.link));
     showOnTape(made, entries, bench, now.state);
-    showOwnStop(stop, entries, bench);
   }
   function again(): void {
     void paint();
@@ -89,7 +97,7 @@ export function goOnWithoutSignal(): void {
   if (bench.keptAt !== undefined) tellSignal(false);
   onSignal(again);
   onOthers(again);
-  document.addEventListener('page-merged', again);
+  keepStopInMind(bench, again);
   document.addEventListener(STOP_SAID, again);
   again();
   const { link } = bench;
@@ -104,6 +112,20 @@ export function goOnWithoutSignal(): void {
   if (link !== undefined && bench.worker !== undefined)
     // A browser may refuse to keep pages; the page works all the same.
     keepPages(bench.worker).catch(() => undefined);
+}
+
+/** What this page says of the stop is kept for those of the link that were made before it, and again as it changes. */
+function keepStopInMind({ link, keptAt }: Bench, again: () => void): void {
+  const learn = (at: number) => {
+    const learned = link === undefined ? Promise.resolve() : learnFromPage(link, at);
+    learned.then(again, again);
+  };
+  document.addEventListener('page-merged', () => {
+    forgetNumbers();
+    learn(Date.now());
+  });
+  addEventListener('pageshow', again);
+  learn((keptAt ?? new Date()).getTime());
 }
 
 function startSending(link: string, now: { sending: boolean }, again: () => void): void {

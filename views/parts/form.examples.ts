@@ -23,6 +23,8 @@ export interface FormData {
   readonly key?: string;
   readonly hidden?: Readonly<Record<string, string>>;
   readonly upload?: boolean;
+  /** The choice that says what is kept: what is picked of it stands beside the buttons. */
+  readonly keeps?: string;
   /** Either groups, or slots for a form without them. */
   readonly groups?: readonly FormGroup[];
   readonly slots?: readonly Component[];

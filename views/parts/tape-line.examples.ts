@@ -14,6 +14,8 @@ export interface TapeLineData {
   readonly at: string;
   /** For people. */
   readonly when: string;
+  /** When it was typed, by the clock of the phone, where that is not when it arrived. */
+  readonly typed?: { readonly at: string; readonly when: string };
   readonly restsOn?: readonly number[];
   readonly replaced?: { readonly reason: string; readonly by?: number };
   /** A promise: whose and by when, or that it was kept. */

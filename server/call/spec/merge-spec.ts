@@ -28,7 +28,7 @@ function put(tree: Tree, path: string, value: unknown): void {
 }
 
 /** A list is one entry: its rows come and go together. */
-const entryOf = (field: string) => field.replace(/\.(durations|alsoPlanned)\..*$/, '.$1');
+export const entryOf = (field: string) => field.replace(/\.(durations|alsoPlanned)\..*$/, '.$1');
 
 /** Fields of a form that a person changed from what they were shown. */
 export function changedFields(shown: BuildSpec, fields: Fields): string[] {

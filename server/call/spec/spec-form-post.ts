@@ -1,14 +1,44 @@
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { reviseBuild as reviseInput } from '../../../shared/schemas/commands.ts';
-import { getBuild } from '../../records/builds/builds.ts';
-import { reviseBuild } from '../../records/builds/revisions.ts';
+import type { Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { Failure } from '../../problems/failure.ts';
+import { type Build, getBuild } from '../../records/builds/builds.ts';
+import { listRevisions, reviseBuild } from '../../records/builds/revisions.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { type Destination, freeForm, type StepForm } from '../step-form.ts';
 import { changedFields, mergeSpec } from './merge-spec.ts';
+import { againstNow, collisionSaid } from './merge-stale.ts';
+
+/** The revision that the form was read at; undefined where it names none. */
+async function readAt(
+  tx: Tx,
+  principal: Principal,
+  build: Build,
+  revision: string,
+): Promise<{ readonly revision: number; readonly spec: BuildSpec } | undefined> {
+  if (!/^\d{1,9}$/.test(revision)) return undefined;
+  if (Number(revision) === build.revision) return build;
+  const all = await listRevisions(tx, principal, build.id);
+  return all.find((each) => each.revision === Number(revision));
+}
+
+/** Nothing of it is kept: what both have changed is looked at by its writer first. */
+function stale(
+  build: Build,
+  read: { readonly revision: number } | undefined,
+  collide: readonly string[],
+): Failure {
+  const at = `you read revision ${read?.revision ?? 'none'}; it is now at revision ${build.revision}`;
+  const said =
+    collide.length === 0 ? '' : `: ${speaking(build.units, () => collisionSaid(build.spec, collide))}`;
+  return new Failure('version-stale', `${at}${said}`);
+}
 
 /**
- * A form over a part of the specification: keeps one new revision with it, and what others keep elsewhere is not
- * touched. A form that changes nothing makes no revision.
+ * A form over a part of the specification: keeps one new revision with it. What others have kept since it was read
+ * stays, and it is refused only where both have changed the same. A form that changes nothing makes no revision.
  */
 export function specFormPost(of: {
   readonly path: string;
@@ -19,19 +49,19 @@ export function specFormPost(of: {
   return freeForm({
     path: of.path,
     run: async ({ tx, req, principal, call }) => {
-      const { revision = '', ...fields } = req.fields;
+      const { revision = '', ...posted } = req.fields;
       const build = await getBuild(tx, principal, call.buildId);
-      const { units } = build;
-      const { merged, changed } = speaking(units, () => ({
-        merged: mergeSpec(build.spec, fields),
-        changed: changedFields(build.spec, fields),
-      }));
+      const read = await readAt(tx, principal, build, revision);
+      const { fields, collide, merged, changed } = speaking(build.units, () => {
+        const { fields, collide } = againstNow(read?.spec ?? build.spec, build.spec, posted);
+        const changed = changedFields(build.spec, fields);
+        return { fields, collide, changed, merged: mergeSpec(build.spec, fields) };
+      });
       if (!merged.ok) return { faults: merged.faults, typed: req.fields };
-      const expected = /^\d{1,9}$/.test(revision) ? Number(revision) : 0;
-      const changes = expected !== build.revision || changed.length > 0;
-      if (changes) {
+      if (read === undefined || collide.length > 0) throw stale(build, read, collide);
+      if (changed.length > 0) {
         const input = reviseInput.parse({ spec: merged.spec, reason: of.reason });
-        await reviseBuild(tx, principal, call.buildId, input, expected);
+        await reviseBuild(tx, principal, call.buildId, input, build.revision);
       }
       return of.to(fields);
     },

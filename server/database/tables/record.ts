@@ -9,6 +9,7 @@ export interface EventTable extends Author {
   seq: Sequence;
   kind: Fixed<string>;
   data: JSONColumnType<object, string, never>;
+  typed_at: Fixed<Date | null>;
 }
 
 export interface NoteTable extends Author {

@@ -39,6 +39,41 @@ interface Replacement<Row, Replaced, Struck> extends StrikingOut<Row, Struck> {
   readonly replaced: Replaced | undefined;
 }
 
+type Queried<Row extends EntryRow> = Pick<EntryTable<Row, unknown>, 'query'>;
+
+const entryInPlaceOf = <Row extends EntryRow>(
+  table: Queried<Row>,
+  tx: Tx,
+  principal: Principal,
+  id: string,
+): Promise<Row | undefined> =>
+  table.query(tx).where('shop_id', '=', principal.shopId).where('replaces', '=', id).executeTakeFirst();
+
+/** Who came first, when and with what, over however many corrections, and the line that stands now. */
+async function replacedAlready<Row extends EntryRow>(
+  table: Queried<Row>,
+  tx: Tx,
+  principal: Principal,
+  first: Row,
+): Promise<Failure> {
+  let last = first;
+  for (
+    let next = await entryInPlaceOf(table, tx, principal, last.id);
+    next !== undefined;
+    next = await entryInPlaceOf(table, tx, principal, last.id)
+  )
+    last = next;
+  const { by_name, created_at, read_as, struck, seq } = last;
+  const when = `${created_at.toISOString().slice(0, 16).replace('T', ' ')} UTC`;
+  const what = struck ? 'struck it out' : `put ${read_as} in its place`;
+  const go = struck ? `That is line ${seq}.` : `Line ${seq} stands now; correct that one.`;
+  return new Failure(
+    'conflict',
+    `this reading has been replaced already: ${by_name} ${what}, ${when}. ${go}`,
+    { line: seq },
+  );
+}
+
 /** The entry as it stands. What was replaced already, or is itself a striking-out, cannot be corrected. */
 async function entryToCorrect<Row extends EntryRow, Item>(
   table: Pick<EntryTable<Row, Item>, 'query'>,
@@ -47,12 +82,8 @@ async function entryToCorrect<Row extends EntryRow, Item>(
   { buildId, id }: Correction,
 ): Promise<Row> {
   const row = await rowOfBuild(principal, buildId, id, 'reading', table.query(tx));
-  const later = await table
-    .query(tx)
-    .where('shop_id', '=', principal.shopId)
-    .where('replaces', '=', id)
-    .executeTakeFirst();
-  if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
+  const later = await entryInPlaceOf(table, tx, principal, id);
+  if (later !== undefined) throw await replacedAlready(table, tx, principal, later);
   if (row.struck)
     throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
   return row;

@@ -3,7 +3,16 @@ import { jsonObject } from '../../../shared/schemas/answer-parts.ts';
 import type { RecordedEvent } from '../../events/build-events.ts';
 import { ALL_EVENTS } from './record-parts.ts';
 
-const shape = { seq: z.int(), by: z.string(), byKind: z.string(), at: z.iso.datetime() };
+const shape = {
+  seq: z.int(),
+  by: z.string(),
+  byKind: z.string(),
+  at: z.iso.datetime(),
+  typedAt: z.iso
+    .datetime()
+    .optional()
+    .meta({ description: 'when it was typed, by the clock of the phone, which may be wrong' }),
+};
 
 /** `reading-kept` is `ReadingKeptEvent` in the document. */
 const idOf = (name: string): string =>
@@ -30,8 +39,16 @@ const viewOf = new Map<string, (typeof VIEWS)[number]>(
 );
 
 /** Nothing that was kept is left out; what was not kept yet when it was written reads as its default. */
-export function showEvent({ seq, kind, data, by, byKind, at }: RecordedEvent) {
-  const shown = { seq, kind, data: jsonObject(data), by, byKind, at: at.toISOString() };
+export function showEvent({ seq, kind, data, by, byKind, at, typedAt }: RecordedEvent) {
+  const shown = {
+    seq,
+    kind,
+    data: jsonObject(data),
+    by,
+    byKind,
+    at: at.toISOString(),
+    ...(typedAt === undefined ? {} : { typedAt: typedAt.toISOString() }),
+  };
   const read = viewOf.get(kind)?.safeParse(shown);
   if (read?.success !== true) return { ...shown, kind: 'not-read' as const, recordedAs: kind };
   return { ...shown, kind: read.data.kind, data: { ...read.data.data, ...data } };

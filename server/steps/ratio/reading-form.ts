@@ -99,6 +99,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     labels: READING_LABELS,
     schema: newReading,
     hidden: { setUpId: setUp.id },
+    keeps: 'kind',
     initial,
     groups: (shown) => [
       {

@@ -223,7 +223,10 @@ export function summaryOf(
       (each) => fault.field === each || fault.field.startsWith(`${each}.`),
     );
     if (name === undefined)
-      return { text: fault.field === '' ? fault.detail : `${fault.field} ${fault.detail}` };
+      return {
+        text: fault.field === '' ? fault.detail : `${fault.field} ${fault.detail}`,
+        ...(fault.line === undefined ? {} : { field: `line-${fault.line}` }),
+      };
     return { field: fieldId(name, shown), text: `${labels[name] ?? name} ${fault.detail}` };
   });
 }

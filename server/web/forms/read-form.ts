@@ -25,6 +25,8 @@ export type FormReading<T> =
 export interface FormFault {
   readonly field: string;
   readonly detail: string;
+  /** The line of the tape that it is about. */
+  readonly line?: number;
   /** What was typed there can be read as: the person picks one. */
   readonly ambiguities?: readonly PossibleReading[];
 }

@@ -19,17 +19,21 @@ interface Live {
   readonly step: string;
   /** The build's last sequence number when the page was made. */
   readonly seq: number;
+  /** Whether a stop stood then. */
+  readonly stopped: boolean;
 }
 
 /** What the script of a live page needs. A page that answers a form has an address that can't be fetched again. */
 function liveOf(request: FastifyRequest, page: Page): { readonly live?: LivePage } {
   if (page.live === undefined || page.principal === undefined) return {};
-  const { stream, steps, step, seq } = page.live;
+  const { stream, steps, step, seq, stopped } = page.live;
   return {
     live: {
       href: `${stream}?step=${step}&after=${seq}`,
       steps,
       step,
+      seq,
+      stopped,
       self: page.principal.name,
       ...(request.method === 'GET' ? {} : { beside: `${steps}/${step}` }),
     },
@@ -49,7 +53,7 @@ function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly be
   return {
     bench: {
       state: stateOf(deps, request, page),
-      ...(principal?.kind === 'builder' ? { link: principal.id } : {}),
+      ...(principal?.kind === 'builder' ? { link: principal.id, build: principal.buildId } : {}),
       ...defined({ phone: deps.config.DESK_PHONE }),
       workerHref: worker.href,
       manifestHref: manifest.href,

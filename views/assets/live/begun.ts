@@ -1,6 +1,6 @@
-type Control = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
+export type Control = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
 
-function isControl(node: Node | null): node is Control {
+export function isControl(node: Node | null): node is Control {
   return (
     node instanceof HTMLInputElement ||
     node instanceof HTMLTextAreaElement ||
@@ -9,7 +9,7 @@ function isControl(node: Node | null): node is Control {
 }
 
 /** Whether a field holds something else than the page was made with. */
-function isChanged(control: Control): boolean {
+export function isChanged(control: Control): boolean {
   if (control instanceof HTMLSelectElement) {
     const options = [...control.options];
     const made = options.find((option) => option.defaultSelected) ?? options[0];

@@ -9,6 +9,9 @@ const BESIDE = ['.tape', '.missing', HOLD, '.bar-next', '.bar-answer'] as const;
 
 const isPresence = (node: Node) => node instanceof HTMLElement && node.dataset.presence !== undefined;
 
+/** What waits on this phone stands within the page where a stop does; the service knows nothing of it. */
+const isOfScript = (node: Node) => node instanceof HTMLElement && node.classList.contains('unsent');
+
 function morph(here: Element, next: Element): void {
   // Only a morph of a head answers a promise worth waiting for.
   void Idiomorph.morph(here, next, {
@@ -16,7 +19,7 @@ function morph(here: Element, next: Element): void {
     ignoreActiveValue: true,
     callbacks: {
       beforeNodeMorphed: (from: Node) => !isBegunForm(from) && !isPresence(from),
-      beforeNodeRemoved: (node: Node) => !holdsFormInUse(node),
+      beforeNodeRemoved: (node: Node) => !holdsFormInUse(node) && !isOfScript(node),
       // What somebody has opened or closed stays so.
       beforeAttributeUpdated: (name: string, node: Element) =>
         !(name === 'open' && node instanceof HTMLDetailsElement),
@@ -40,6 +43,12 @@ function said(fresh: readonly Element[], self: string): string[] {
   return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
 }
 
+/** Of which moment the page is now, and whether a stop stood then; also where only what is beside a form was merged. */
+function takeMoment(here: HTMLElement | null, next: HTMLElement | null): void {
+  for (const name of ['seq', 'stop'])
+    if (here !== null && next?.dataset[name] !== undefined) here.dataset[name] = next.dataset[name];
+}
+
 /**
  * Makes the page as the fetched one, without touching what somebody has begun, opened or points at.
  * Answers what others have entered, in words.
@@ -56,6 +65,7 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
       if (!besideOnly || part === HOLD) document.querySelector('main')?.prepend(to);
     } else from?.remove();
   }
+  takeMoment(document.querySelector('main'), next.querySelector('main'));
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
   for (const line of fresh) line.classList.add('is-fresh');
   return said(fresh, self);

@@ -23,8 +23,11 @@ export function showPresence(people: readonly Present[]): void {
   const place = document.querySelector<HTMLElement>('[data-presence]');
   if (main === null || place === null) return;
   const { steps = '', step = '' } = main.dataset;
+  // One’s own other pages, and a line of one’s own that was cut and is not known to be gone yet.
+  const own = document.documentElement.dataset.side === 'builder' ? 'builder' : 'staff';
+  const others = people.filter(({ who, kind }) => who !== main.dataset.self || kind !== own);
   place.replaceChildren(
-    ...people.map((person) => {
+    ...others.map((person) => {
       const item = document.createElement('span');
       item.className = 'presence-person';
       const where = person.kind === 'builder' ? 'at the engine' : 'at the desk';

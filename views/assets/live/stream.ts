@@ -2,7 +2,7 @@ import { isPresent, type Present } from './presence.ts';
 
 interface Heard {
   /** Something was entered. */
-  entry(): void;
+  entry(event: unknown): void;
   presence(people: readonly Present[]): void;
   lost(): void;
   back(): void;
@@ -48,10 +48,10 @@ export function followStream(address: string, heard: Heard): { stop(): void } {
     source = opened;
     alive();
     opened.addEventListener('beat', alive);
-    opened.addEventListener('entry', ({ lastEventId }) => {
+    opened.addEventListener('entry', ({ data, lastEventId }) => {
       alive();
       seen = lastEventId;
-      heard.entry();
+      heard.entry(parsed(data));
     });
     opened.addEventListener('presence', ({ data }) => {
       const people = parsed(data);

@@ -1,4 +1,5 @@
 import { addressOf, emptyForm, fieldsIn, fillForm, isKeeping } from './form.ts';
+import { stopStands } from './known-stop.ts';
 import { asItWas } from './release.ts';
 import { changeEntry, type Entry } from './store.ts';
 
@@ -11,6 +12,8 @@ export function askedToChange(): number | undefined {
 }
 
 const GONE = 'The form of this entry is not on the page any more. Copy its words, then delete it.';
+const UNDER_STOP =
+  'While the stop stands its form is not on the page. Copy its words or put them in a note; change it after the stop.';
 
 const nameOf = (fields: Entry['fields']) => fields.find(([name]) => name === 'form')?.[1];
 
@@ -64,7 +67,7 @@ export async function goOnChanging(entries: readonly Entry[]): Promise<string | 
   const entry = entries.find(({ id }) => String(id) === asked);
   if (entry === undefined) return undefined;
   const form = formOf(entry);
-  if (form === undefined) return GONE;
+  if (form === undefined) return stopStands() ? UNDER_STOP : GONE;
   await putBack(entry, form);
   return undefined;
 }

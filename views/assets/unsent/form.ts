@@ -1,3 +1,5 @@
+import { picksIn } from '../keeps.ts';
+
 const KEY = 'input[type=hidden][name=key]';
 
 const keyField = (form: HTMLFormElement) => form.querySelector<HTMLInputElement>(KEY);
@@ -46,10 +48,18 @@ export function emptyForm(form: HTMLFormElement): void {
     field.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
+/** Likewise, but for what it keeps: that stays as it was picked. */
+export function emptyForNext(form: HTMLFormElement): void {
+  const picked = picksIn(form).find(({ checked }) => checked);
+  emptyForm(form);
+  if (picked !== undefined) fill(picked, [picked.value]);
+}
+
 function fill(control: Element, values: readonly string[]): void {
-  if (control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox'))
+  if (control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox')) {
     control.checked = values.includes(control.value);
-  else if (
+    control.dispatchEvent(new Event('input', { bubbles: true }));
+  } else if (
     control instanceof HTMLInputElement ||
     control instanceof HTMLTextAreaElement ||
     control instanceof HTMLSelectElement
@@ -60,16 +70,16 @@ function fill(control: Element, values: readonly string[]): void {
   }
 }
 
-/** Puts fields that were typed before back into their form; `all` has its key and what the page put in among them. */
+/** Puts fields that were typed before back into their form: of all its controls, its key and what the page put in among them, or of those named. */
 export function fillForm(
   form: HTMLFormElement,
   fields: readonly (readonly [string, string])[],
-  which: 'all' | 'typed' = 'all',
+  which: 'all' | ReadonlySet<string> = 'all',
 ): void {
   for (const control of form.elements) {
     const name = control.getAttribute('name');
     if (name === null || control instanceof HTMLButtonElement) continue;
-    if (which === 'typed' && control instanceof HTMLInputElement && control.type === 'hidden') continue;
+    if (which !== 'all' && !which.has(name)) continue;
     fill(
       control,
       fields.filter(([each]) => each === name).map(([, value]) => value),

@@ -1,13 +1,19 @@
+import { OPENED } from './opened.ts';
+import { forgetStops } from './stops.ts';
+
 /** Caches of pages begin so; what follows is the version of the worker, and the link. */
 export const PAGES = 'pages ';
 
+const isOfOther = (name: string, but?: { readonly name: string; readonly link: string }) =>
+  (name.startsWith(PAGES) && name !== but?.name) ||
+  (name.startsWith(OPENED) && name !== `${OPENED}${but?.link}`);
+
 /** Nothing of a link that has ended stays on this device but what its holder typed. */
-export async function forgetPages(but?: string): Promise<void> {
+export async function forgetPages(but?: { readonly name: string; readonly link: string }): Promise<void> {
+  await forgetStops(but?.link).catch(() => undefined);
   if (!('caches' in globalThis)) return;
   const names = await caches.keys();
-  await Promise.all(
-    names.filter((name) => name.startsWith(PAGES) && name !== but).map((name) => caches.delete(name)),
-  );
+  await Promise.all(names.filter((name) => isOfOther(name, but)).map((name) => caches.delete(name)));
 }
 
 function isSync(value: unknown): value is { register(tag: string): Promise<void> } {
@@ -29,6 +35,8 @@ function stepsHere(): string[] {
 export async function keepPages(worker: string): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
   await navigator.serviceWorker.register(worker, { scope: '/bench' });
+  // The address that the desk sent leads to what is kept, too.
+  await navigator.serviceWorker.register(worker, { scope: '/b/' });
   const { active } = await navigator.serviceWorker.ready;
   active?.postMessage({ keep: [location.pathname, ...stepsHere()] });
 }

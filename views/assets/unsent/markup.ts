@@ -31,13 +31,28 @@ export const copyOf = (element: HTMLElement): HTMLElement => document.importNode
 
 const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
 
-export const clock = (at: number | Date): string => CLOCK.format(at);
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+
+/** `10:41`, with the day where it is not today. */
+export function clock(at: number | Date): string {
+  const day = DAY.format(at);
+  return day === DAY.format(new Date()) ? CLOCK.format(at) : `${day}, ${CLOCK.format(at)}`;
+}
+
+/** Nothing stands above a stop: where the page shows one of its own, the list comes after it. */
+export function keepBelowStop(section: HTMLElement, newer: boolean): void {
+  const hold = newer ? null : document.querySelector('main .hold');
+  const main = document.querySelector('main');
+  if (hold === null && section.parentElement !== document.body) main?.before(section);
+  else if (hold !== null && hold.nextElementSibling !== section) hold.after(section);
+}
 
 /** Where an entry is. */
 export function placeOf(entry: Entry, link: string | undefined, state: LinkState): string {
   if (entry.state === 'refused' || entry.state === 'handed') return 'not taken';
   if (entry.state === 'changing') return 'held back while you change it';
-  if (link !== undefined && entry.link !== link) return 'not sent, of another link';
+  if (link !== undefined && entry.link !== link)
+    return entry.tried ? 'no answer came, may have arrived; of another link' : 'not sent, of another link';
   if (state === 'ended') return entry.tried ? 'no answer came, may have arrived' : 'not sent';
   return entry.tried ? 'no answer yet, may have arrived' : 'not sent yet';
 }

@@ -57,8 +57,9 @@ async function outcomeOf(response: Response): Promise<Outcome> {
 }
 
 /** Posts what a form holds, for its outcome alone. */
-export async function post(action: string, link: string, body: BodyInit): Promise<Outcome> {
-  const headers = { prefer: 'return=minimal', 'benchcall-link': link };
+export async function post(action: string, link: string, body: BodyInit, at?: number): Promise<Outcome> {
+  const typed = at === undefined ? {} : { 'benchcall-typed': new Date(at).toISOString() };
+  const headers = { prefer: 'return=minimal', 'benchcall-link': link, ...typed };
   const signal = AbortSignal.timeout(ANSWER_MS);
   try {
     return await outcomeOf(await fetch(action, { method: 'POST', headers, body, signal, cache: 'no-store' }));
@@ -67,5 +68,5 @@ export async function post(action: string, link: string, body: BodyInit): Promis
   }
 }
 
-export const postEntry = ({ action, link, fields }: Entry): Promise<Outcome> =>
-  post(action, link, new URLSearchParams(fields.map(([name, value]) => [name, value])));
+export const postEntry = ({ action, link, fields, at }: Entry): Promise<Outcome> =>
+  post(action, link, new URLSearchParams(fields.map(([name, value]) => [name, value])), at);

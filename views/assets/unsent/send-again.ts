@@ -1,13 +1,11 @@
 import { leaveChange } from './changing.ts';
 import { takeToNote } from './into-note.ts';
+import { stopStands } from './known-stop.ts';
 import { asItWas } from './release.ts';
 import { changeEntry, type Entry } from './store.ts';
 
 /** Something of this device asks for a sending. */
 export const SEND_NOW = 'send-now';
-
-/** Whether the page, as it was last seen, stands under a stop of the service. */
-export const stopStands = (): boolean => document.querySelector('main .hold') !== null;
 
 const buttonIn = (item: Element, does: string) =>
   item.querySelector<HTMLButtonElement>(`button[data-do=${does}]`);
@@ -18,6 +16,7 @@ function wayOf(entry: Entry): { readonly label: string; go(): Promise<unknown> }
     const label = asItWas(entry) === 'waiting' ? 'Send as it was' : 'Leave it as it was';
     return { label, go: () => leaveChange(entry) };
   }
+  if (entry.link !== document.documentElement.dataset.link) return undefined;
   if (entry.state !== 'refused' || entry.held !== true || stopStands()) return undefined;
   const again = { state: 'waiting', refusal: '', held: false } as const;
   return { label: 'Send again', go: () => changeEntry(entry.id, again) };

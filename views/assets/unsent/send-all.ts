@@ -1,5 +1,7 @@
-import { lineUp } from './line-up.ts';
+import { isStop, lineUp } from './line-up.ts';
 import { type Outcome, postEntry } from './post.ts';
+import { sentenceOf } from './stop-words.ts';
+import { learnStop } from './stops.ts';
 import { allEntries, type Entry, settleEntry } from './store.ts';
 import { tellOthers } from './tell.ts';
 
@@ -26,9 +28,18 @@ const nextBut = async (done: ReadonlySet<number>): Promise<Entry | undefined> =>
 
 const SHOWS_ONLY = 'This form keeps nothing, it only shows a result. Press it again on its page.';
 
+/** The desk has it from now on; that it stands is known here before any page says so. */
+async function rememberStop(entry: Entry, location: string): Promise<void> {
+  const seq = Number(new URL(location, 'http://here').searchParams.get('kept') ?? 0);
+  const said = sentenceOf(entry);
+  await learnStop({ link: entry.link, seq, at: Date.now(), stands: true, shown: '', said });
+}
+
 async function settle(entry: Entry, outcome: Outcome): Promise<void> {
-  if (outcome.kind === 'kept') await settleEntry(entry, 'gone');
-  else if (outcome.kind === 'refused')
+  if (outcome.kind === 'kept') {
+    if (isStop(entry)) await rememberStop(entry, outcome.location).catch(() => undefined);
+    await settleEntry(entry, 'gone');
+  } else if (outcome.kind === 'refused')
     await settleEntry(entry, {
       state: 'refused',
       refusal: outcome.why,

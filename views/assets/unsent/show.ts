@@ -1,14 +1,20 @@
 import type { Bench, LinkState } from './bench.ts';
 import { startChange } from './changing.ts';
 import { headlineOf, hintOf, type Standing } from './headline.ts';
+import { stopStands } from './known-stop.ts';
 import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
-import { offerSending, stopStands } from './send-again.ts';
+import { offerSending } from './send-again.ts';
 import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
+import { isOfBuild, offerThisLink } from './under-this-link.ts';
 
 /** What the whole page knows beside the entries. */
-export type Now = Pick<Standing, 'signal' | 'state' | 'sending'>;
+export type Now = Pick<Standing, 'signal' | 'state' | 'sending'> & {
+  /** This page was kept under a stop that is lifted since. */
+  readonly lifted: boolean;
+};
 
+const LIFTED = 'Its stop was lifted since; what it held back comes with the signal.';
 const SURE = 'Delete for good';
 const MAY_BE_THERE = 'It may have arrived: if so it is struck out there, not here.';
 
@@ -32,6 +38,17 @@ function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
   });
 }
 
+/** Where a refusal names a line of the tape, and this page has it, it leads there. */
+function leadToLine(item: Element): void {
+  const why = item.querySelector('.unsent-why');
+  const [named, line = ''] = /\bline (\d+)\b/i.exec(why?.textContent ?? '') ?? [];
+  if (why === null || named === undefined || document.querySelector(`#line-${line}`) === null) return;
+  const link = document.createElement('a');
+  link.href = `#line-${line}`;
+  link.textContent = `Show line ${line}`;
+  why.append(' ', link);
+}
+
 function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () => void): HTMLElement {
   const item = copyOf(made.entry);
   item.dataset.entry = String(entry.id);
@@ -39,10 +56,12 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   put(item, '.unsent-typed', entry.typed);
   put(item, '.unsent-state', stateOf(entry, bench.link, now.state));
   put(item, '.unsent-why', entry.state === 'refused' ? (entry.refusal ?? '') : '');
+  leadToLine(item);
   const change = button(item, 'change');
   if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));
   offerSending(item, entry, changed);
+  if (now.state === 'open') offerThisLink(item, entry, bench, changed);
   offerDeleting(entry, item, changed);
   return item;
 }
@@ -64,14 +83,22 @@ function fillList(
   const same = next.length === list.children.length && next.every((each, at) => each === list.children[at]);
   if (same) return;
   list.replaceChildren(...next);
-  list.scrollTop = list.scrollHeight;
 }
 
 const standingOf = (entries: readonly Entry[], bench: Bench, now: Now): Standing => {
   const own = entries.filter((entry) => bench.link === undefined || entry.link === bench.link);
   const refused = own.filter(({ state }) => state === 'refused').length;
   const arrived = own.filter((entry) => entry.state === 'refused' && entry.arrived === true).length;
-  return { ...now, refused, arrived, waiting: own.length - refused, ofOthers: entries.length - own.length };
+  const others = entries.filter((entry) => !own.includes(entry));
+  return {
+    ...now,
+    refused,
+    arrived,
+    waiting: own.length - refused,
+    tried: own.filter((entry) => entry.tried && entry.state !== 'refused').length,
+    ofOthers: others.length,
+    ofBuild: others.filter((entry) => isOfBuild(entry, bench)).length,
+  };
 };
 
 /** The words of every entry, for a message to the desk. */
@@ -93,14 +120,15 @@ export function showUnsent(
     bench.keptAt === undefined || now.signal || now.state !== 'open'
       ? ''
       : ` This page is from ${clock(bench.keptAt)}.`;
+  const lifted = now.lifted ? ` ${LIFTED}` : '';
   // A page that stands in the place of an ended link says so itself.
-  section.hidden = title === '' || (bench.state !== 'open' && entries.length === 0);
+  section.hidden = (title === '' && lifted === '') || (bench.state !== 'open' && entries.length === 0);
   put(section, '.unsent-title', title);
-  put(section, '.unsent-hint', `${hintOf(standing)}${from}`.trim());
+  put(section, '.unsent-hint', `${hintOf(standing)}${from}${lifted}`.trim());
   const list = section.querySelector('.unsent-list');
   if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.state);
   const copy = button(section, 'copy');
-  const toTake = now.state !== 'open' || standing.ofOthers > 0;
+  const toTake = now.state !== 'open' || standing.ofOthers > 0 || standing.refused > 0;
   if (copy !== null) copy.hidden = !toTake || entries.length === 0 || !('clipboard' in navigator);
 }
 

@@ -6,6 +6,8 @@ export interface Entry {
   readonly id: number;
   /** The link that it was typed under: it goes into no other build. */
   readonly link: string;
+  /** The build of that link, by which another link knows its own. */
+  readonly build?: string;
   /** Where it is posted to. */
   readonly action: string;
   /** The page with its form. */

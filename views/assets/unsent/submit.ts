@@ -1,17 +1,14 @@
-import { dropDraft } from './drafts.ts';
-import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping, renewKey } from './form.ts';
+import { dropDraft, keepDraft } from './drafts.ts';
+import { addressOf, dataOf, emptyForNext, fieldsIn, isKeeping, renewKey } from './form.ts';
 import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
 import { sendAll } from './send-all.ts';
 import { addEntry, allEntries, changeEntry, deleteEntry, type Entry } from './store.ts';
-import { tellOthers } from './tell.ts';
+import { STOP_SAID, tellOthers } from './tell.ts';
 import { nameOf, typedIn } from './words.ts';
 
 /** Somebody who has pressed a button waits this long to see what became of it; then the entry waits alone. */
 const PATIENCE_MS = 8_000;
-
-/** A stop was said on this page: it is shown before it is sent. */
-export const STOP_SAID = 'stop-said';
 
 /** Forms that the browser is to send by itself. */
 const passing = new WeakSet<HTMLFormElement>();
@@ -39,8 +36,10 @@ const ownPage = () =>
 
 /** On this device before it is sent; one that was changed keeps its place in the line. */
 async function keep(form: HTMLFormElement, link: string, pressed: HTMLElement | null): Promise<Entry> {
+  const { build } = document.documentElement.dataset;
   const entry = {
     link,
+    ...(build === undefined ? {} : { build }),
     action: addressOf(form),
     page: ownPage(),
     fields: fieldsIn(dataOf(form, pressed)),
@@ -56,6 +55,17 @@ async function keep(form: HTMLFormElement, link: string, pressed: HTMLElement | 
     if (await changeEntry(id, { ...change, refusal: '', arrived: false })) return { ...entry, id };
   }
   return addEntry(entry);
+}
+
+/** Beside the button at once, while the line may hang: whoever pressed need not press again. */
+function saySending(form: HTMLFormElement): HTMLElement {
+  for (const old of form.querySelectorAll('.form-told, .form-sending')) old.remove();
+  const said = document.createElement('p');
+  said.className = 'form-sending small';
+  said.setAttribute('role', 'status');
+  said.textContent = 'Sending. No need to press again.';
+  form.querySelector('.form-buttons')?.after(said);
+  return said;
 }
 
 /** A file is not kept here: it stays chosen in its form until it has gone through. */
@@ -96,7 +106,11 @@ async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLEleme
     await deleteEntry(entry.id);
     passOn(form, pressed);
   } else {
-    if (filledIn(form, pressed) === own) emptyForm(form);
+    if (filledIn(form, pressed) === own) {
+      emptyForNext(form);
+      // Opened again, the page has the pick that stays.
+      keepDraft(link, form);
+    }
     // As after a sending that went through, what became of it is the first thing seen.
     scrollTo(0, 0);
   }
@@ -120,6 +134,7 @@ export function sendByScript(
     // A second press while the first is on its way.
     if (form.dataset.sending === own) return;
     form.dataset.sending = own;
+    const said = saySending(form);
     const file = form.enctype === 'multipart/form-data';
     (file ? sendFile(form, link, submitter) : sendEntry(form, link, submitter))
       .then(
@@ -128,6 +143,7 @@ export function sendByScript(
         () => passOn(form, submitter),
       )
       .finally(() => {
+        said.remove();
         if (form.dataset.sending === own) delete form.dataset.sending;
       });
   });

@@ -1,3 +1,5 @@
+import { picksIn } from '../keeps.ts';
+
 type Filled = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
 
 const plain = (text: string | null | undefined) => (text ?? '').replace(/\s+/g, ' ').trim();
@@ -53,7 +55,12 @@ export function typedIn(form: HTMLFormElement): string {
   const filled = [...form.elements].filter(isFilled);
   const told =
     filled.length <= FEW ? filled : filled.filter((control) => isPlace(control) || !isAsMade(control));
-  return told.map(said).join('; ');
+  // What is picked to be kept is its name.
+  const picks: readonly Filled[] = picksIn(form);
+  return told
+    .filter((control) => !picks.includes(control))
+    .map(said)
+    .join('; ');
 }
 
 /** The words on a button, without its key. */
@@ -64,8 +71,18 @@ export function wordsOn(button: Element | null): string {
   return plain(copy.textContent);
 }
 
-/** What an entry is called: by the title of its form, without the word of its button. */
+/** A form without a title goes by what stands over it: the question that it answers, or what its first fields are of. */
+function headingOf(form: HTMLFormElement): string {
+  const around = form.closest('.question, article, .call-group');
+  const heading = around?.querySelector('h2, h3') ?? form.querySelector('legend:not(.choice-legend)');
+  return plain(heading?.textContent);
+}
+
+/** What an entry is called: by what is picked to be kept, or the title of its form without the word of its button. */
 export function nameOf(form: HTMLFormElement, pressed: Element | null): string {
+  const picked = picksIn(form).find(({ checked }) => checked);
+  if (picked !== undefined) return labelOf(picked);
   const title = plain(form.querySelector('h2')?.textContent).replace(/^(keep|add|put) (an?|the) /i, '');
-  return title === '' ? wordsOn(pressed) : `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
+  const named = title === '' ? headingOf(form) : title;
+  return named === '' ? wordsOn(pressed) : `${named.charAt(0).toUpperCase()}${named.slice(1)}`;
 }

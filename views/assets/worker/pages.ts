@@ -1,4 +1,5 @@
 import { forgetPages, PAGES } from '../unsent/kept-pages.ts';
+import { knownStop, learnStop, stopIn } from '../unsent/stops.ts';
 
 /** Pages older than this are fetched again when a page of the link is open and there is a signal. */
 const FRESH_MS = 5 * 60_000;
@@ -24,6 +25,16 @@ async function dropOldest(cache: Cache): Promise<void> {
   await Promise.all(keys.slice(0, Math.max(0, keys.length - MOST)).map((key) => cache.delete(key)));
 }
 
+/** A page that is older than a stop comes with what it asks for hidden, before its script has run. */
+async function underStop(page: Response): Promise<Response> {
+  const html = await page.text();
+  const link = linkIn(html);
+  const known = link === undefined ? undefined : await knownStop(link).catch(() => undefined);
+  const shut = known?.stands === true && (stopIn(html)?.seq ?? 0) < known.seq;
+  const { headers } = page;
+  return new Response(shut ? html.replace('<html ', '<html data-own-stop="shut" ') : html, { headers });
+}
+
 /** The pages of one link, of the one that was opened last: no other’s stay on the device beside it. */
 export function pagesOf(version: string) {
   const named = `${PAGES}${version} `;
@@ -41,10 +52,11 @@ export function pagesOf(version: string) {
     const link = linkIn(html);
     if (link === undefined) return;
     const name = `${named}${link}`;
-    await forgetPages(name);
+    await forgetPages({ name, link });
     const headers = new Headers();
     for (const each of KEPT_HEADERS) headers.set(each, response.headers.get(each) ?? '');
-    const now = new Date().toISOString();
+    const at = new Date();
+    const now = at.toISOString();
     headers.set('date', now);
     const cache = await caches.open(name);
     const key = keyOf(address);
@@ -52,6 +64,8 @@ export function pagesOf(version: string) {
     await cache.delete(key);
     await cache.put(key, new Response(html.replace('<html ', `<html data-kept="${now}" `), { headers }));
     await dropOldest(cache);
+    const stop = stopIn(html);
+    if (stop !== undefined) await learnStop({ link, at: at.getTime(), said: '', ...stop });
   }
 
   /** The page at this address, or the newest of the same step; for the start of the link, the newest page of all. */
@@ -59,13 +73,18 @@ export function pagesOf(version: string) {
     const cache = await keptCache();
     if (cache === undefined) return undefined;
     const exact = await cache.match(keyOf(address));
-    if (exact !== undefined) return exact;
+    if (exact !== undefined) return underStop(exact);
     const { pathname } = new URL(address);
     const keys = (await cache.keys()).toReversed();
     if (pathname === '/bench') return keys[0] === undefined ? undefined : Response.redirect(keys[0].url);
     const near = keys.find((key) => new URL(key.url).pathname === pathname);
-    return near === undefined ? undefined : cache.match(near);
+    const match = near === undefined ? undefined : await cache.match(near);
+    return match === undefined ? undefined : underStop(match);
   }
+
+  /** Whether the pages that are kept are of this link. */
+  const isKept = async (link: string): Promise<boolean> =>
+    (await caches.keys()).some((name) => name === `${named}${link}`);
 
   /** Fetches what is not kept yet, or was a while ago; stops at the first that does not come. */
   async function refresh(paths: readonly string[], here: string): Promise<void> {
@@ -79,5 +98,5 @@ export function pagesOf(version: string) {
       if (!response.ok) return;
     }
   }
-  return { keep, find, refresh };
+  return { keep, find, isKept, refresh };
 }

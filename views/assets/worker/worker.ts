@@ -1,4 +1,5 @@
 import { PAGES } from '../unsent/kept-pages.ts';
+import { OPENED, openedBy } from '../unsent/opened.ts';
 import { sendAll } from '../unsent/send-all.ts';
 import { pagesOf } from './pages.ts';
 import type { WorkerScope } from './scope.ts';
@@ -16,7 +17,7 @@ declare const VERSION: string;
 
 const FILES = `files ${VERSION}`;
 /** A line that carries nothing lets a page hang; what is kept is shown instead. */
-const PATIENCE_MS = 8_000;
+const PATIENCE_MS = 3_000;
 const pages = pagesOf(VERSION);
 
 const files = () => caches.open(FILES);
@@ -29,7 +30,7 @@ async function prepare(): Promise<void> {
 /** What another version kept was made with another style sheet and script. */
 async function takeOver(): Promise<void> {
   const old = (await caches.keys()).filter(
-    (name) => name !== FILES && !name.startsWith(`${PAGES}${VERSION} `),
+    (name) => name !== FILES && !name.startsWith(`${PAGES}${VERSION} `) && !name.startsWith(OPENED),
   );
   await Promise.all(old.map((name) => caches.delete(name)));
   await self.clients.claim();
@@ -57,6 +58,17 @@ async function pageOf(request: Request, later: (work: Promise<unknown>) => void)
   }
 }
 
+/** The address that the desk sent: without an answer it leads to the pages of its link, where they are kept here. */
+async function openingOf(request: Request): Promise<Response> {
+  const answered = fetch(request);
+  const impatient = new Promise<undefined>((done) => setTimeout(done, PATIENCE_MS));
+  const response = await Promise.race([answered, impatient]).catch(() => undefined);
+  if (response !== undefined) return response;
+  const link = await openedBy(new URL(request.url).pathname).catch(() => undefined);
+  if (link !== undefined && (await pages.isKept(link))) return Response.redirect('/bench');
+  return answered.catch(() => keptPage(new URL(NO_SIGNAL, location.origin).href));
+}
+
 const isText = (each: unknown): each is string => typeof each === 'string';
 
 function pathsIn(data: unknown): string[] {
@@ -74,6 +86,7 @@ self.addEventListener('fetch', (event) => {
   if (ASSETS.includes(pathname)) event.respondWith(fileOf(request));
   else if (request.mode === 'navigate' && /^\/bench(\/|$)/.test(pathname))
     event.respondWith(pageOf(request, (work) => event.waitUntil(work)));
+  else if (request.mode === 'navigate' && /^\/b\//.test(pathname)) event.respondWith(openingOf(request));
 });
 self.addEventListener('message', (event) =>
   event.waitUntil(pages.refresh(pathsIn(event.data), location.origin).catch(() => undefined)),

@@ -1,0 +1,25 @@
+import type { Tx } from '../database/database.ts';
+
+const typedAt = new WeakMap<Tx, Date>();
+
+/** Remembers when what a transaction keeps was typed, by the clock of the device it was typed on. */
+export const noteTyped = (tx: Tx, at: Date): void => {
+  typedAt.set(tx, at);
+};
+
+export const typedIn = (tx: Tx): Date | undefined => typedAt.get(tx);
+
+/** A few minutes go by between a press and its answer on a weak line; only more than that is worth saying. */
+const FEW_MINUTES_MS = 5 * 60_000;
+
+/** When it was typed, where that is worth saying beside when it arrived. */
+export function typedApart({
+  at,
+  typedAt,
+}: {
+  readonly at: Date;
+  readonly typedAt?: Date | undefined;
+}): Date | undefined {
+  if (typedAt === undefined) return undefined;
+  return Math.abs(at.getTime() - typedAt.getTime()) > FEW_MINUTES_MS ? typedAt : undefined;
+}
