@@ -18,7 +18,7 @@ const BEFORE =
 /** A headline names the thing, what is next says what to do. */
 const WAYS: readonly (readonly [RegExp, string])[] = [
   [
-    /^enter (pass(?:es)? [\d, and]+) of [^:]* again, or strike (?:it|them) out with the reason:/,
+    /^enter (pass(?:es)? [\d, and]+(?: of the lobe)?) of [^:]* again, or strike (?:it|them) out with the reason:/,
     '$1 entered again or struck out:',
   ],
   [/^read the (lobe|valve) lift of .*/, 'a pass of the $1 lift'],
