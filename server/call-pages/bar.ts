@@ -51,12 +51,6 @@ function openOf({ assessment: { questions }, base }: CallContext): BarLink | und
   };
 }
 
-/** What is first to be done is not said below the answer where the line above it just said it. */
-function unlessNext({ assessment: { next } }: CallContext, rest: string | undefined): string | undefined {
-  const first = /^First: (.+)\.$/.exec(rest ?? '')?.[1];
-  return first !== undefined && next?.sentence.includes(first) === true ? undefined : rest;
-}
-
 /** The answer of the page; where it has none, that of the call, with the way to it where it is another step’s. */
 function answerOf(
   frame: CallFrame,
@@ -67,7 +61,7 @@ function answerOf(
   const open = openOf(context);
   if (lead !== undefined) {
     const { sentence, rest, lacks } = lead;
-    return { sentence, ...defined({ rest: unlessNext(context, rest), lacks, open }) };
+    return { sentence, ...defined({ rest, lacks, open }) };
   }
   const [first] = context.assessment.headlines;
   if (first === undefined) return undefined;

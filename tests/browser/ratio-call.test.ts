@@ -98,6 +98,7 @@ it('a turn missed is asked about, put right with a reason, and stays on the reco
   for (const reading of ['8 turns 55', '8 turns 55.5', '7 turns 54.5']) await keep(bench, reading);
   const asked = bench.locator('.question', { hasText: 'one turn of the dial be missing' });
   expect(await asked.count()).toBe(1);
+  await bench.locator('#behind > summary').click();
   await bench.getByText(/^Every pass/).click();
   await bench.getByRole('link', { name: 'Correct it' }).last().click();
   await bench.getByLabel('Reading as it should be').fill('8 turns 54.5');

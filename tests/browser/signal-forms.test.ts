@@ -15,29 +15,29 @@ async function noSignal(): Promise<void> {
 /** Enters a reading that stays on the phone. */
 async function enterInVain(page: Page, peak: string, all: number): Promise<void> {
   await page.fill(READING, peak);
-  await page.getByRole('button', { name: 'Keep reading' }).click();
+  await page.getByRole('button', { name: 'Save reading' }).click();
   await soon(() => entriesOf(page).count()).toBe(all);
   await soon(() => page.inputValue(READING)).toBe('');
 }
 
 it('what is picked to be kept is said beside the button, stays, and is what is kept', async () => {
   const { bench } = at;
-  expect(await keeps(bench).textContent()).toBe('Keeps: Lobe lift 1 intake, pass 1');
+  expect(await keeps(bench).textContent()).toBe('Saves: Lobe lift 1 intake, pass 1');
   await noSignal();
   await enterInVain(bench, '.330', 1);
-  await soon(() => keeps(bench).textContent()).toBe('Keeps: Lobe lift 1 intake, pass 2');
+  await soon(() => keeps(bench).textContent()).toBe('Saves: Lobe lift 1 intake, pass 2');
   await summary(bench).click();
   await bench.getByLabel('Valve lift 1 intake, pass 1').check();
-  expect(await keeps(bench).textContent()).toBe('Keeps: Valve lift 1 intake, pass 1');
+  expect(await keeps(bench).textContent()).toBe('Saves: Valve lift 1 intake, pass 1');
   expect(await summary(bench).textContent()).toBe('Valve lift 1 intake, pass 1; change');
   await enterInVain(bench, '.561', 2);
-  await soon(() => keeps(bench).textContent()).toBe('Keeps: Valve lift 1 intake, pass 2');
+  await soon(() => keeps(bench).textContent()).toBe('Saves: Valve lift 1 intake, pass 2');
   await bench.reload();
-  await soon(() => keeps(bench).textContent()).toBe('Keeps: Valve lift 1 intake, pass 2');
+  await soon(() => keeps(bench).textContent()).toBe('Saves: Valve lift 1 intake, pass 2');
   await enterInVain(bench, '.562', 3);
   // What is changed says what it is itself.
   await entriesOf(bench).first().getByRole('button', { name: 'Change' }).click();
-  await soon(() => keeps(bench).textContent()).toBe('Keeps: Lobe lift 1 intake, pass 1');
+  await soon(() => keeps(bench).textContent()).toBe('Saves: Lobe lift 1 intake, pass 1');
   await enterInVain(bench, '.331', 3);
   at.line.set('up');
   await bench.reload();
@@ -81,7 +81,7 @@ it('the keypad opens again in a field that kept its focus, and sending is said a
   await field.tap();
   await pad.getByRole('button', { name: '5', exact: true }).tap();
   line.set('hangs');
-  await pad.getByRole('button', { name: 'Keep' }).tap();
+  await pad.getByRole('button', { name: 'Save' }).tap();
   await bench.getByText('Sending. No need to press again.').waitFor();
   await soon(() => entriesOf(bench).count()).toBe(1);
   await soon(() => bench.inputValue(READING)).toBe('');

@@ -66,8 +66,8 @@ const ONLY_JSON: Readonly<Record<string, readonly string[]>> = {
   '/lash': ['shim'],
   // Passes are numbered as they come; a lift part of the way up is asked for where it would tell something.
   '/set-ups/:id/readings': ['pass', 'atLobeLift'],
-  // A field that is emptied on a page.
-  '/set-ups/:id': ['notKnown.*'],
+  // A field that is emptied on a page; struck out is which button was pressed.
+  '/set-ups/:id': ['notKnown.*', 'struck'],
   // Threads are counted of a stud alone, and the call here has none.
   '/identification/readings/:id': ['count'],
   // On a page that is which button was pressed.

@@ -19,7 +19,6 @@ const isNewPage = (): boolean =>
  * it gave the focus to is sent back.
  */
 function atTop(entry: HTMLElement): void {
-  entry.removeAttribute('autofocus');
   entry.focus({ preventScroll: true });
   if (!isNewPage()) return;
   window.scrollTo(0, 0);

@@ -20,7 +20,7 @@ function say(line: HTMLElement): void {
   const picked = picks.find(({ checked }) => checked);
   const said = plain(picked?.labels?.item(0)?.textContent);
   line.hidden = said === '';
-  const text = `Keeps: ${said}`;
+  const text = `Saves: ${said}`;
   if (line.textContent !== text) line.textContent = text;
   const summary = picks[0]?.closest('details')?.querySelector('summary');
   if (summary && said !== '' && picks.length > 1 && summary.textContent !== `${said}; change`)

@@ -27,7 +27,8 @@ describe('a bank that is off as a whole', () => {
     expect(said(low)[0]).toMatch(
       /^Bank 2-4-6-8 reads \.016 in low against bank 1-3-5-7, intakes and exhausts alike.*lash of \.016 in, left in there, would make it/,
     );
-    expect(questions.map(({ code }) => code)).toEqual(['group-off']);
+    // How the lash was is asked of every sheet that does not say it.
+    expect(questions.map(({ code }) => code)).toEqual(['group-off', 'lash-not-said']);
     expect(next).toMatchObject({ action: 'group-off' });
     expect(next?.sentence).toMatch(/read 2 intake once more at zero lash/);
   });
