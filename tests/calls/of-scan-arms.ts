@@ -99,7 +99,7 @@ export const OF_SCAN_ARMS: readonly Call[] = [
       words: { [READ]: undefined },
       headline: /Scan of 1 intake, with the arms that are off since: least \.085 in .*no word yet/,
       never: [/\.085 in[^.]*against \.080 in: clear/],
-      next: 'stamp-against-sold',
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -112,7 +112,7 @@ export const OF_SCAN_ARMS: readonly Call[] = [
       headline:
         /Scan of 1 intake: least \.100 in .*clear\.\nScan of 1 intake, with the arms that are off since: least \.085 in/,
       asksNot: ['scans-apart'],
-      next: 'stamp-against-sold',
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -125,7 +125,7 @@ export const OF_SCAN_ARMS: readonly Call[] = [
     expected: {
       headline: /Scan of 1 intake, with the arms that are off since: least \.085 in .*no word yet/,
       never: [/\.085 in[^.]*against \.080 in: clear/],
-      next: 'read-on-now',
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -138,7 +138,7 @@ export const OF_SCAN_ARMS: readonly Call[] = [
     expected: {
       words: { [READ]: 'clear' },
       headline: /Scan of 1 intake: least \.085 in .*clear/,
-      next: 'planned',
+      next: 'lobe-lift-exhaust',
     },
   },
   {

@@ -16,8 +16,11 @@ const rows = (lobe: string, valve: string) =>
   }));
 
 const list = (value: unknown): unknown[] => (Array.isArray(value) ? value : []);
+/** What the figures raise: how the lash was is asked of every sheet that does not say it. */
+const ofFigures = (questions: unknown) =>
+  list(questions).filter((each) => at(each, 'code') !== 'lash-not-said');
 const said = (questions: unknown) =>
-  list(questions).map((each) => [at(each, 'code'), at(each, 'about', 'cylinder'), at(each, 'ask')]);
+  ofFigures(questions).map((each) => [at(each, 'code'), at(each, 'about', 'cylinder'), at(each, 'ask')]);
 
 /** Confusions of trade practice 7 on one row of eight: common practice, no published source. */
 const SLIPS = [

@@ -8,12 +8,11 @@ import { on } from './eight.ts';
 
 const CLEAN = on(() => 0);
 
+/** What the figures raise: how the lash was is asked of every sheet that does not say it. */
 const codes = (evidence: Evidence): unknown[] =>
-  assess(evidence).questions.map(({ code, about, weight }) => [
-    code,
-    about.of === 'side' ? about.valve : about.of,
-    weight,
-  ]);
+  assess(evidence)
+    .questions.filter(({ code }) => code !== 'lash-not-said')
+    .map(({ code, about, weight }) => [code, about.of === 'side' ? about.valve : about.of, weight]);
 
 const liftOf = ({ sheet }: Evidence, cylinder: number, valve: string, kind: string) =>
   sheet.find((each) => each.cylinder === cylinder && each.valve === valve && each.kind === kind)?.reading;

@@ -1,7 +1,7 @@
 import type { AnswerChoice } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { bareInches, inches, lowOrHigh } from '../common/said.ts';
+import { inches, lowOrHigh } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeLevel } from './side-level.ts';
 import type { Told } from './side-words.ts';
@@ -31,7 +31,7 @@ export function lobesTold(
   asking: boolean,
 ): Told {
   const about = { of: 'side', valve: side } as const;
-  const said = `All ${count} ${side} lobes read about ${bareInches(lobe)}, ${lowOrHigh(lobe - card)} against the card’s ${inches(card)}`;
+  const said = `All ${count} ${side} lobes read about ${inches(lobe)}, ${lowOrHigh(lobe - card)} against the card’s ${inches(card)}`;
   const question = asked(
     {
       code: 'lobes-off-card',
