@@ -77,7 +77,9 @@ export const OF_SCAN_ARMS: readonly Call[] = [
     entries: [...START, scan('first', 0, { spring: 'running' }), ONE_SIX_PLANNED],
     expected: {
       words: { [READ]: 'close', [WORKED_OUT]: 'close' },
-      says: [/1 intake with the planned 1\.6 is close\. .*a reading on a light spring/],
+      says: [
+        /1 intake with the planned 1\.6: .*close, it can’t be told from the limit\. It needs a reading on a light spring/,
+      ],
       next: 'lobe-lift-exhaust',
     },
   },
