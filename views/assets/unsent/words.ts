@@ -71,7 +71,7 @@ export function wordsOn(button: Element | null): string {
   return plain(copy.textContent);
 }
 
-/** A form without a title goes by what stands over it: the question that it answers, or what its first fields are of. */
+/** A form without a title goes by what is written over it: the question that it answers, or what its first fields are of. */
 function headingOf(form: HTMLFormElement): string {
   const around = form.closest('.question, article, .call-group');
   const heading = around?.querySelector('h2, h3') ?? form.querySelector('legend:not(.choice-legend)');

@@ -22,7 +22,7 @@ const SUM_OVER: Readonly<Record<PushrodEvidence['told'], LengthOver | undefined>
   effective: 'gauge',
 };
 
-/** The sum was made at another length than the one that the marks let stay; what stands between them told off first. */
+/** The sum was made at another length than the one that the marks let stay; what holds between them told off first. */
 function isElsewhere(
   { length, added = 0, lashOff, told }: PushrodEvidence,
   { at, over }: Extract<MarkedValveDetail['length'], { how: 'stays' }>,

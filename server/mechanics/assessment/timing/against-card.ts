@@ -57,7 +57,7 @@ function otherFigures(peak: PeakEvidence, evidence: Evidence): Figure[] {
 const said = (figures: readonly Figure[], of: 'build' | 'reading'): string =>
   figures.map((each) => `${degrees(each[of])}°`).join(' and ');
 
-/** The answer of these very figures: a card that is put right once more is asked anew. */
+/** The answer of these very figures: a card that is put right once more is asked about again. */
 const known = (figures: readonly Figure[]): string =>
   figures
     .flatMap(({ name, build, reading }) => [name, build.toFixed(4), reading.toFixed(4)])

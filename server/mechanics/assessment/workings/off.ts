@@ -2,7 +2,7 @@
 export interface Off {
   /** Both, in a sentence. */
   readonly said: string;
-  /** What an answer is of: a figure that is put right once more is asked anew. */
+  /** What an answer is of: a figure that is put right once more is asked about again. */
   readonly key: string;
 }
 
