@@ -1,25 +1,15 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildApp } from '../../server/app.ts';
 import { hashOf } from '../../server/auth/secrets.ts';
 import { openCall, sendJson } from '../tools/call.ts';
-import { PASSWORD, type Person, type TestService, testService } from '../tools/service.ts';
+import { type ClockedService, clockedService } from '../tools/clocked-service.ts';
+import { PASSWORD, type Person, type TestService } from '../tools/service.ts';
 
 /** C6: keys of programs. */
 let service: TestService;
 let person: Person;
-let clock = Date.now();
+let clock: ClockedService['clock'];
 beforeAll(async () => {
-  const made = await testService();
-  const app = await buildApp({ ...made.deps, now: () => new Date(clock) });
-  await app.ready();
-  service = {
-    ...made,
-    app,
-    close: async () => {
-      await app.close();
-      await made.close();
-    },
-  };
+  ({ service, clock } = await clockedService());
   person = await service.person();
 });
 afterAll(() => service.close());
@@ -104,13 +94,13 @@ describe('C6: a key', () => {
 
   test('ends with its time', async () => {
     const start = Date.now();
-    clock = start;
+    clock.now = start;
     const { bearer } = await makeKey(['read'], 1);
-    clock = start + 86_400_000 - 5_000;
+    clock.now = start + 86_400_000 - 5_000;
     expect((await list(bearer)).status).toBe(200);
-    clock = start + 86_400_000 + 5_000;
+    clock.now = start + 86_400_000 + 5_000;
     expect((await list(bearer)).status).toBe(401);
-    clock = start;
+    clock.now = start;
   });
 
   test('in an address or a cookie it is no key', async () => {

@@ -1,30 +1,20 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildApp } from '../../server/app.ts';
 import { ABSOLUTE_MS, IDLE_MS } from '../../server/auth/resolve.ts';
 import { sendJson } from '../tools/call.ts';
+import { type ClockedService, clockedService } from '../tools/clocked-service.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';
 import { PASSWORD, type TestService, testService } from '../tools/service.ts';
 
 /** C1: cookies and the life of a session (OWASP ASVS 5.0, V3.3, V7.2 to V7.4). */
 let service: TestService;
 /** The service's clock, which the tests move. */
-let clock = Date.now();
+let clock: ClockedService['clock'];
 const at = (moment: number) => {
-  clock = moment;
+  clock.now = moment;
 };
 
 beforeAll(async () => {
-  const made = await testService({ PUBLIC_URL: 'https://bench.test' });
-  const app = await buildApp({ ...made.deps, now: () => new Date(clock) });
-  await app.ready();
-  service = {
-    ...made,
-    app,
-    close: async () => {
-      await app.close();
-      await made.close();
-    },
-  };
+  ({ service, clock } = await clockedService({ PUBLIC_URL: 'https://bench.test' }));
 });
 afterAll(() => service.close());
 

@@ -1,8 +1,6 @@
 import type { Derived } from './derived.ts';
-import { deg, inch, lbf, perInch, WORDS } from './forms.ts';
+import { inch, lbf, perInch, WORDS } from './forms.ts';
 import { mean, solved, spread, studentFactor } from './plain-statistics.ts';
-
-const event = (value: number, side: string) => ({ ...deg(value), side });
 
 const valves = [0.5302, 0.5309, 0.5298, 0.5305];
 const lobes = [0.3201, 0.3204, 0.3199];
@@ -126,147 +124,10 @@ function throughLift(both: boolean): Derived {
   };
 }
 
-/** A hole of .3180 in against the nominal holes of the fasteners table, nearest of one fit first. */
-const hole = 0.318;
-const M8 = 8 / 25.4;
-const row = (designation: string, nominal: number, majors: readonly [number, number], fit: string) => ({
-  designation,
-  nominal: inch(nominal),
-  threadMajorMin: inch(majors[0]),
-  threadMajorMax: inch(majors[1]),
-  offset: inch(hole - nominal),
-  fit,
-});
-const FASTENERS = [
-  row('M8×1.25', M8, [7.76 / 25.4, 7.972 / 25.4], 'agrees'),
-  row('5/16-18 UNC', 0.3125, [0.3026, 0.3113], 'agrees'),
-  row('5/16-24 UNF', 0.3125, [0.3042, 0.3114], 'agrees'),
-  row('3/8-16 UNC', 0.375, [0.3643, 0.3737], 'differs'),
-  row('3/8-24 UNF', 0.375, [0.3667, 0.3739], 'differs'),
-  row('7/16-14 UNC', 0.4375, [0.4258, 0.4361], 'differs'),
-  row('7/16-20 UNF', 0.4375, [0.4281, 0.4362], 'differs'),
-];
-const band = (below: number, above: number) => ({ below: inch(below), above: inch(above) });
-
-const timing = {
-  intakeDuration: deg(231),
-  exhaustDuration: deg(238),
-  intakeCentreline: deg(107.5),
-  exhaustCentreline: deg(116),
-  lobeSeparation: deg(111.75),
-  overlap: deg(11),
-  advance: deg(4.25),
-  intakeOpens: event(8, 'BTDC'),
-  intakeCloses: event(43, 'ABDC'),
-  exhaustOpens: event(55, 'BBDC'),
-  exhaustCloses: event(3, 'ATDC'),
-};
-
-/** A scan's parabola by its three coefficients (Cramer's rule), its lowest point, Lagrange's polynomials there. */
-function scanned(): Derived {
-  const points = [
-    [-4, 0.0931],
-    [1, 0.0902],
-    [3, 0.0958],
-  ] as const;
-  const [[p, f], [q, g], [r, h]] = points;
-  const D = (p - q) * (p - r) * (q - r);
-  const A = (r * (g - f) + q * (f - h) + p * (h - g)) / D;
-  const B = (r * r * (f - g) + q * q * (h - f) + p * p * (g - h)) / D;
-  const C = (q * r * (q - r) * f + r * p * (r - p) * g + p * q * (p - q) * h) / D;
-  const at = -B / (2 * A);
-  const least = C - B ** 2 / (4 * A);
-  const weights = points.map(([own]) =>
-    points.reduce((whole, [x]) => (x === own ? whole : (whole * (at - x)) / (own - x)), 1),
-  );
-  const half = 0.0015 * Math.hypot(...weights);
-  const order = [3, -9, 1, 9, -4];
-  const gaps = new Map<number, number>([...points, [-9, 0.12], [9, 0.14]]);
-  return {
-    name: 'gap-scan',
-    body: {
-      readings: order.map((angle) => ({ crankAngle: deg(angle), gap: inch(gaps.get(angle) ?? 0) })),
-      readingUncertainty: inch(0.0015),
-      limit: inch(0.09),
-      side: 'exhaust',
-    },
-    result: {
-      least: inch(least),
-      atCrankAngle: deg(at),
-      leastReading: { index: 2, gap: inch(0.0902) },
-      interval95: [inch(least - half), inch(least + half)],
-      atEdge: 'none',
-      limit: inch(0.09),
-      verdict: 'close',
-    },
-  };
-}
-
-export const FIGURES: readonly Derived[] = [
-  scanned(),
+export const RATIOS: readonly Derived[] = [
   fullLift(true),
   fullLift(false),
   onCard(),
   throughLift(false),
   throughLift(true),
-  {
-    name: 'fastener-for-hole',
-    body: { hole: inch(hole), readingBand: band(0.002, 0.006) },
-    result: {
-      fasteners: FASTENERS,
-      band: band(0.002, 0.006),
-      doubt: band(0.008, 0.012),
-      summary: 'M8×1.25 or 5/16-18 UNC or 5/16-24 UNF',
-      ask: WORDS,
-    },
-  },
-  {
-    name: 'cam-timing',
-    body: {
-      intake: { opens: event(-8, 'ATDC'), closes: event(43, 'ABDC') },
-      exhaust: { duration: deg(238), centreline: deg(116) },
-    },
-    result: timing,
-  },
-  {
-    name: 'cam-timing',
-    body: {
-      intake: { duration: deg(231), centreline: deg(107.5) },
-      exhaust: { opens: event(-55, 'ABDC'), closes: event(-3, 'BTDC') },
-    },
-    result: timing,
-  },
-  {
-    name: 'centreline',
-    body: { before: deg(-161), after: deg(-63.5), side: 'exhaust', card: deg(110) },
-    result: { centreline: deg(112.25), advanceAgainstCard: deg(2.25), costs: 'intake' },
-  },
-  {
-    name: 'centreline',
-    body: { opens: event(10, 'ATDC'), closes: event(39, 'ABDC') },
-    result: { centreline: deg(114.5), duration: deg(209) },
-  },
-  {
-    // The pointer .75 out: 9.25 ATDC and 38.25 ABDC are left, 209 about 114.5 less .75.
-    name: 'centreline',
-    body: {
-      opens: event(10, 'ATDC'),
-      closes: event(39, 'ABDC'),
-      pointerOff: deg(0.75),
-      card: deg(110),
-      cardDuration: deg(208),
-    },
-    result: {
-      centreline: deg(113.75),
-      advanceAgainstCard: deg(-3.75),
-      costs: 'exhaust',
-      duration: deg(209),
-      durationOverCard: deg(1),
-    },
-  },
-  {
-    name: 'top-dead-centre',
-    body: { stopReadings: { values: [27.5, 34], unit: 'deg' } },
-    result: { trueReading: deg(30.75), correction: deg(-3.25) },
-  },
 ];
