@@ -194,7 +194,7 @@ describe('without a signal', () => {
     await bench.goto(`${line.base}/bench/steps/cam`);
     await entries(bench).first().getByRole('button', { name: 'Change' }).click();
     await soon(() => bench.locator(READING).inputValue()).toBe('.561');
-    expect(await entries(bench).first().textContent()).toContain('held back while you change it');
+    await soon(() => entries(bench).first().textContent()).toContain('held back while you change it');
     // Left and opened again it waits as it was, in its place; so it does where the change is called off.
     await bench.reload();
     const first = entries(bench).first();
