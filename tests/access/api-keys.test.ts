@@ -4,7 +4,7 @@ import { openCall, sendJson } from '../tools/call.ts';
 import { type ClockedService, clockedService } from '../tools/clocked-service.ts';
 import { PASSWORD, type Person, type TestService } from '../tools/service.ts';
 
-/** C6: keys of programs. */
+/** Keys of programs. */
 let service: TestService;
 let person: Person;
 let clock: ClockedService['clock'];
@@ -25,7 +25,7 @@ async function makeKey(scopes: string[], days = 30, headers: Record<string, stri
 const list = (bearer: { authorization?: string }) => sendJson(service, bearer, 'GET', '/api/v1/calls');
 const NEW_CALL = { goal: 'identify', buildLabel: 'From a program' };
 
-describe('C6: a key', () => {
+describe('a key', () => {
   test('has a prefix that tells it by sight and 256 random bits, of which SHA-256 is kept', async () => {
     const key = await makeKey(['read'], 30, { 'idempotency-key': crypto.randomUUID() });
     expect(key.secret).toMatch(/^bck_[A-Za-z0-9_-]{43}$/);

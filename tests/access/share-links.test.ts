@@ -6,7 +6,7 @@ import { type ClockedService, clockedService } from '../tools/clocked-service.ts
 import { cookieIn, postForm } from '../tools/post-form.ts';
 import type { Person, TestService } from '../tools/service.ts';
 
-/** C7: the link that a builder gets. */
+/** The link that a builder gets. */
 let service: TestService;
 let person: Person;
 let callId: string;
@@ -32,7 +32,7 @@ const open = (path: string) => postForm(service, path, {});
 const whoAmI = (secret: string) =>
   sendJson(service, { authorization: `Bearer ${secret}` }, 'GET', '/api/v1/me');
 
-describe('C7: a share link', () => {
+describe('a share link', () => {
   test('is 256 random bits, of which only the hash is kept', async () => {
     const { secret } = await makeLink();
     expect(secret).toMatch(/^bcl_[A-Za-z0-9_-]{43}$/);
@@ -151,7 +151,7 @@ describe('C7: a share link', () => {
   });
 });
 
-describe('C10: the log at info', () => {
+describe('the log at info', () => {
   test('has no link, token, password, body or address with a secret, whatever is refused or fails', async () => {
     const { service: logging, lines } = await loggingService();
     try {
