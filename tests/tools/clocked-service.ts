@@ -1,4 +1,4 @@
-import { buildApp } from '../../server/app.ts';
+import { byAnotherApp } from './by-another-app.ts';
 import { type TestService, testService } from './service.ts';
 
 /** A service by a clock of its own, which the tests move. */
@@ -11,16 +11,6 @@ export async function clockedService(
   settings: Parameters<typeof testService>[0] = {},
 ): Promise<ClockedService> {
   const clock = { now: Date.now() };
-  const made = await testService(settings);
-  const app = await buildApp({ ...made.deps, now: () => new Date(clock.now) });
-  await app.ready();
-  const service = {
-    ...made,
-    app,
-    close: async () => {
-      await app.close();
-      await made.close();
-    },
-  };
+  const service = await byAnotherApp(await testService(settings), { now: () => new Date(clock.now) });
   return { service, clock };
 }

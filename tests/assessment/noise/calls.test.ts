@@ -37,14 +37,16 @@ const spoken = (assessment: Record<string, unknown>): string[] => [
 ];
 
 describe.each(CALLS)('“$said”', (call) => {
-  const played: Played[] = [];
+  let played: readonly Played[];
   beforeAll(async () => {
-    // What is said of one question twice keeps its turn, and here nothing is.
-    for (const order of inThreeOrders(call.entries)) {
-      const play = await playNoise(service, desk, call.goal ?? 'noise-or-failure', call.engine);
-      for (const entry of order) await play.enter(entry);
-      played.push(play);
-    }
+    // What is said of one question twice keeps its turn, and here nothing is. Each order is a build of its own.
+    played = await Promise.all(
+      inThreeOrders(call.entries).map(async (order) => {
+        const play = await playNoise(service, desk, call.goal ?? 'noise-or-failure', call.engine);
+        for (const entry of order) await play.enter(entry);
+        return play;
+      }),
+    );
   });
 
   test('the causes that are left, what is next and what stops it', async () => {
