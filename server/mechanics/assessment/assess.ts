@@ -9,6 +9,7 @@ import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { besideMarks } from './marks/beside-sum.ts';
+import { withMountingAnswered } from './marks/mounting.ts';
 import { nextOfMarks } from './marks/next-of-marks.ts';
 import { type Lacking, lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
@@ -33,7 +34,7 @@ import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
  */
 export const assess = (evidence: Evidence): Assessment =>
   speaking(evidence.call.units ?? 'inch', () =>
-    assessed(withReadSince(withPutOnLater(withPartMarks(evidence)))),
+    assessed(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence))))),
   );
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;

@@ -1,3 +1,4 @@
+import type { MovedNext } from './moved-next.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import type { Fact } from '../../noise/weigh.ts';
@@ -53,5 +54,7 @@ export interface NoiseDetail {
   /** What is not known yet and would part causes that remain: what is asked or seen first, what is turned last. */
   readonly checks: readonly NoiseCheck[];
   /** The two that stand first, and the check that comes first of those that would part them. */
+  /** What an adjuster that had moved asks for. */
+  readonly moved: MovedNext;
   readonly nearest?: { readonly causes: readonly [string, string]; readonly check: NoiseCheck };
 }

@@ -23,6 +23,7 @@ import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
+import { movedNext } from './moved-next.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
@@ -125,14 +126,17 @@ const checksOf = (
     },
   );
 
-/** Questions that this engine and its valve gear are asked; of what became of a gap only where no line tells it. */
+/** What the lash log answers by itself is not asked beside it. */
+const OF_LOG: ReadonlySet<string> = new Set(['noise-history', 'noise-nut']);
+
+/** Questions that this engine and its valve gear are asked; what became of a gap and its nut only where no line tells it. */
 function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion[] {
   const isAsked = isAskedOf(evidence);
   return noiseQuestions(evidence).filter(
     ({ code, answered }) =>
       answered !== undefined ||
       !isNoiseQuestion(code) ||
-      (isAsked(code) && !(code === 'noise-history' && known.includes(code))),
+      (isAsked(code) && !(OF_LOG.has(code) && known.includes(code))),
   );
 }
 
@@ -175,6 +179,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       candidates: candidates.map((each) => shown(each, left)),
       howOrdered: HOW_ORDERED,
       checks: open.map(({ check }) => check),
+      moved: isHydraulicLifter(evidence.engine.lifter) ? {} : movedNext(evidence, record),
     },
   };
 }
