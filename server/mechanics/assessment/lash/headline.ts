@@ -1,3 +1,4 @@
+import { allowance } from '../../kit/allowances.ts';
 import { type GrowthTold, growthTold } from '../../lash/growth.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
@@ -32,7 +33,7 @@ const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefi
   grew: ({ low = 0 }) => `, and has grown by ${inches(low)} since`,
   closed: ({ high = 0 }) => `, and has closed by ${inches(-high)} since`,
   'cannot-tell': () =>
-    '; what it changed by since is within the steps of the feelers, so whether it grows can’t be told',
+    `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
 };
 
 /** It grew once, was set again and has held since: its cause was not found by that. */

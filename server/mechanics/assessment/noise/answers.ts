@@ -59,6 +59,17 @@ export function signsNow(evidence: Pick<Evidence, 'answers'>): NoiseSaid[] {
   return told.filter(({ answer }, index) => told.findIndex((each) => each.answer === answer) === index);
 }
 
+/** Every one of these entries that answered a question about noise was put right since: the question has another answer now. */
+export function allPutRight(ids: readonly string[], evidence: Pick<Evidence, 'answers'>): boolean {
+  const own = QUESTIONS.filter((question) =>
+    saidTo(question, evidence).some(({ entry }) => ids.includes(entry.id)),
+  );
+  const now = own.flatMap((question) =>
+    question === 'noise-signs' ? signsNow(evidence) : (lastSaid(question, evidence) ?? []),
+  );
+  return own.length > 0 && !now.some(({ entry }) => ids.includes(entry.id));
+}
+
 /** The one valve that it is, where that was told. */
 export function noisyValve(evidence: Pick<Evidence, 'answers'>): ValvePlace | undefined {
   const said = lastSaid('noise-which', evidence);

@@ -55,6 +55,6 @@ export interface NoiseDetail {
   readonly checks: readonly NoiseCheck[];
   /** The two that stand first, and the check that comes first of those that would part them. */
   /** What an adjuster that had moved asks for. */
-  readonly moved: MovedNext;
+  readonly moved?: MovedNext;
   readonly nearest?: { readonly causes: readonly [string, string]; readonly check: NoiseCheck };
 }

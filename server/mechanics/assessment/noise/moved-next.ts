@@ -23,11 +23,11 @@ function hasMoved(valve: LashValveDetail, evidence: Evidence, { lash }: NoiseRec
 }
 
 /** `why`: its gap is on record as it was found, and nothing was set since; `again`: it was set, and nobody looked since. */
-export function movedNext(evidence: Evidence, record: NoiseRecord): MovedNext {
+export function movedNext(evidence: Evidence, record: NoiseRecord): MovedNext | undefined {
   const place = noisyValve(evidence);
   const scope = record.lash.valves.filter((each) => place === undefined || placeOf(each) === placeOf(place));
   const valve = scope.find((each) => hasMoved(each, evidence, record));
-  if (valve === undefined) return {};
+  if (valve === undefined) return undefined;
   const name = placeOf(valve);
   const { part, mend } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
   const about = valveSubject(valve);

@@ -43,7 +43,7 @@ export function nextOfNoise(detail: NoiseDetail): NextOfNoise {
     ask: first(asItStands),
     look: first((check) => !readAtLast(check) && !asItStands(check)),
     read: first(readAtLast),
-    again: active ? moved.again : undefined,
-    why: active ? moved.why : undefined,
+    again: active ? moved?.again : undefined,
+    why: active ? moved?.why : undefined,
   };
 }

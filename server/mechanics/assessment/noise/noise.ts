@@ -179,7 +179,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       candidates: candidates.map((each) => shown(each, left)),
       howOrdered: HOW_ORDERED,
       checks: open.map(({ check }) => check),
-      moved: isHydraulicLifter(evidence.engine.lifter) ? {} : movedNext(evidence, record),
+      ...defined({ moved: isHydraulicLifter(evidence.engine.lifter) ? undefined : movedNext(evidence, record) }),
     },
   };
 }
