@@ -1,5 +1,6 @@
 import { isAnswer } from '../../shared/begins-with.ts';
 import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
+import { noiseAsks } from '../mechanics/noise/noise-words.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
@@ -62,5 +63,6 @@ export function loggedQuestion(
   code: string | undefined,
 ): string {
   const noise = noiseQuestionOf(questionId, code);
-  return noise === undefined ? question.replaceAll('-', ' ') : NOISE_QUESTIONS[noise].ask;
+  if (noise === undefined) return question.replaceAll('-', ' ');
+  return noiseAsks(noise).includes(question) ? question : NOISE_QUESTIONS[noise].ask;
 }

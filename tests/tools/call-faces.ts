@@ -74,6 +74,22 @@ export function facesOf(record: BuildRecord, callId: string): Face[] {
   });
 }
 
+/** Each entry of the call that can be put right, on its own page. */
+export function correctionFacesOf(record: BuildRecord, callId: string): Face[] {
+  const context = contextOf(askedBy('desk', callId), callId, record);
+  return frame.steps.flatMap((step) =>
+    step.corrections.flatMap((correction) =>
+      correction.entries(context).map(({ id }) => {
+        const { title, body } = correction.page({ context, computations }, id, undefined);
+        return {
+          name: `desk${correction.path}`,
+          html: render(stepPage(frame, context, { step: step.name, title }, body, undefined)),
+        };
+      }),
+    ),
+  );
+}
+
 const ENTITIES: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', '#39': "'" };
 const BREAKS =
   /<\/?(?:p|h\d|li|tr|td|th|div|dt|dd|section|button|label|legend|summary|option|text|title|desc|caption|br|a)\b[^>]*>/g;

@@ -5,6 +5,7 @@ import {
   noiseAnswerIn,
   noiseQuestionOf,
 } from '../../../../shared/schemas/noise.ts';
+import { noiseAsks } from '../../noise/noise-words.ts';
 import { isAskedAs } from '../common/asked.ts';
 import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
 
@@ -21,7 +22,7 @@ export interface NoiseSaid {
 
 const isTo = (question: NoiseQuestion, { questionId, code, question: asked }: AnswerEvidence): boolean =>
   questionId === undefined && code === ''
-    ? isAskedAs(asked, NOISE_QUESTIONS[question].ask)
+    ? noiseAsks(question).some((ask) => isAskedAs(asked, ask))
     : noiseQuestionOf(questionId, code) === question;
 
 /** Every answer to the question, in the order in which they were given. */

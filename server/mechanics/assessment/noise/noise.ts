@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
@@ -118,6 +119,7 @@ const checksOf = (
     {
       place,
       gear: evidence.engine.gear ?? 'pushrod',
+      adjuster: adjusterKind(evidence.engine),
       suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
       asked: isOpenStill('noise-signs', evidence),
       hydraulic: isHydraulicLifter(evidence.engine.lifter),

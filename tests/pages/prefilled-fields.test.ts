@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
+import { isObject } from '../../shared/member.ts';
+import { readBetween, saysBetween } from '../../shared/quantities/read-between.ts';
+import { readNumber } from '../../shared/quantities/read-number.ts';
+import { isUnit, type Dimension, UNITS } from '../../shared/quantities/units.ts';
+import { buildOf } from '../mechanics/assessment/laws/builds.ts';
+import { correctionFacesOf, facesOf } from '../tools/call-faces.ts';
+import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+
+/*
+ * What a form fills in from an earlier entry is sent again as it stands: a field that its own reader refuses would hold up
+ * whoever sends it. Entries are told with what was typed beside what it was understood as, `11/32 in = .34375 in`.
+ */
+
+const BUILDS = 40;
+const SAID = 'as it was said';
+
+/** The same record with every entry said in words of its own; only value and unit can be read again. */
+function saidInWords(what: unknown): unknown {
+  if (Array.isArray(what)) return what.map(saidInWords);
+  if (what instanceof Date || what instanceof Map || !isObject(what)) return what;
+  const parts = Object.fromEntries(Object.entries(what).map(([name, part]) => [name, saidInWords(part)]));
+  const isEntry = typeof parts.typed === 'string' && typeof parts.unit === 'string' && isUnit(parts.unit);
+  return isEntry && typeof parts.readAs === 'string'
+    ? { ...parts, typed: SAID, readAs: `${SAID} = ${parts.readAs}` }
+    : parts;
+}
+const isRecord = (said: unknown, like: BuildRecord): said is BuildRecord =>
+  isObject(said) && Object.keys(like).every((name) => name in said);
+function inWords(record: BuildRecord): BuildRecord {
+  const said = saidInWords(record);
+  if (!isRecord(said, record)) throw new Error('no record is left');
+  return said;
+}
+
+const isDimension = (text: string): text is Dimension =>
+  Object.values(UNITS).some(({ dimension }) => dimension === text);
+
+/** Fields that come filled in with what nobody can read, by the page and form they stand in. */
+function unreadable(face: string, html: string): string[] {
+  return [...html.matchAll(/<input\b[^>]*\bdata-reads="([^"]*)"[^>]*>/g)].flatMap(([input, reads = '']) => {
+    const [value = '', name = ''] = ['value', 'name'].map((each) => new RegExp(`\\b${each}="([^"]*)"`).exec(input)?.[1]);
+    if (value === '') return [];
+    const read =
+      saysBetween(value) ? readBetween(value) : isDimension(reads) ? readNumber(value, { kind: reads }) : undefined;
+    return read?.ok === true ? [] : [`${face} ${name}: ${value}`];
+  });
+}
+
+describe('a field that comes filled in is read by its own schema', () => {
+  const builds = Array.from({ length: BUILDS }, (_, index) => buildOf(index + 1)).map((evidence) => ({
+    record: inWords(recordOf(evidence)),
+    callId: callOf(evidence).id,
+  }));
+
+  test('on every page of a call, told in inches and in millimetres', () => {
+    const found = builds.flatMap(({ record, callId }) =>
+      (['inch', 'metric'] as const).flatMap((units) =>
+        facesOf({ ...record, build: { ...record.build, units } }, callId).flatMap(({ name, html }) =>
+          unreadable(name, html),
+        ),
+      ),
+    );
+    expect([...new Set(found)]).toEqual([]);
+  });
+
+  test('on the page of every entry that is put right', () => {
+    const faces = builds.flatMap(({ record, callId }) => correctionFacesOf(record, callId));
+    const paths = new Set(faces.map(({ name }) => name));
+    expect(paths.size).toBeGreaterThanOrEqual(5);
+    expect(faces.flatMap(({ name, html }) => unreadable(name, html))).toEqual([]);
+    // A list of rows is no field of its own, and is read line by line.
+    expect(faces.filter(({ html }) => html.replace(/<p[\s\S]*?<\/p>/g, '').match(/<textarea[^>]*>[^<]*as it was said/))).toEqual([]);
+  });
+
+  test('it finds one that is not', () => {
+    const field = (value: string) => `<input name="stem" value="${value}" data-reads="length">`;
+    expect(unreadable('desk', field('11/32 in = .34375 in'))).toEqual(['desk stem: 11/32 in = .34375 in']);
+    expect(unreadable('desk', field('.34375 in'))).toEqual([]);
+  });
+});
