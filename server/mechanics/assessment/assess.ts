@@ -5,6 +5,7 @@ import type { Assessment, NextAction } from './assessment.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import { withPutOnLater } from './change/put-on-later.ts';
 import type { Evidence } from './evidence.ts';
+import { goalTold } from './gear/goal-told.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
@@ -73,10 +74,13 @@ function assessed(evidence: Evidence): Assessment {
   const told: Told = {
     notToRun: notToRunOf(evidence, parts),
     questions: questionsOf(evidence, parts),
-    headlines: inOrderOf(
-      evidence.call.goal,
-      whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)),
-      sheet.detail.swaps,
+    headlines: goalTold(
+      evidence,
+      inOrderOf(
+        evidence.call.goal,
+        whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)),
+        sheet.detail.swaps,
+      ),
     ),
   };
   const next = nextOfAll(evidence, parts, told, needs, lacking);

@@ -40,6 +40,12 @@ function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
 const isFound = ({ growth, lines }: LashValveDetail): boolean =>
   growth === undefined ? lines.some(({ moment }) => moment === 'found') : !growth.heatDiffers;
 
+/** The lobes that it is about; of which valve nobody can tell, those of the whole sheet. */
+function areLobesRead(sheet: NoiseRecord['sheet'], about: readonly ValvePlace[]): boolean {
+  const asked = about.length > 0 ? about : sheet.rows;
+  return asked.length > 0 && asked.every((each) => lobeOf(sheet, each) !== undefined);
+}
+
 /** Questions that were answered, and what the record answers by itself. */
 function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | undefined): string[] {
   const { lash, sheet } = record;
@@ -61,7 +67,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
       ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
-      ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
+      ...has('lobe', areLobesRead(sheet, about)),
     ]),
   ];
 }
@@ -142,6 +148,10 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
   );
 }
 
+/** Nothing is left to ask, look at or read, and something was answered: that nothing points to a cause is told too. */
+const isAllAsked = (evidence: Evidence, open: ReturnType<typeof openChecks>): boolean =>
+  open.length === 0 && QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
+
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
 }
@@ -170,7 +180,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
     questions: active ? [...questions, ...[nut.question, lock.question].flatMap((each) => each ?? [])] : [],
     stop: noiseStops(evidence),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
-    headlines: active && facts.length > 0 ? [headline] : [],
+    headlines: active && (facts.length > 0 || isAllAsked(evidence, open)) ? [headline] : [],
     detail: {
       active,
       damaged: isDamaged(evidence),
