@@ -1,9 +1,9 @@
 import { isAnswer } from '../../shared/begins-with.ts';
 import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
-import { noiseAsks } from '../mechanics/noise/noise-words.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
+import { noiseAsks } from '../mechanics/noise/noise-words.ts';
 import type { Answer } from '../records/answers/answers.ts';
 
 /** What was said beside the word that an answer begins with. */

@@ -3,7 +3,7 @@ import type { BuildRecord } from '../../server/records/whole-build/build-record.
 import { isObject } from '../../shared/member.ts';
 import { readBetween, saysBetween } from '../../shared/quantities/read-between.ts';
 import { readNumber } from '../../shared/quantities/read-number.ts';
-import { isUnit, type Dimension, UNITS } from '../../shared/quantities/units.ts';
+import { type Dimension, isUnit, UNITS } from '../../shared/quantities/units.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
 import { correctionFacesOf, facesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
@@ -38,7 +38,8 @@ function inWords(record: BuildRecord): BuildRecord {
 const isDimension = (text: string): text is Dimension =>
   Object.values(UNITS).some(({ dimension }) => dimension === text);
 
-const partOf = (input: string, name: string): string => new RegExp(`\\b${name}="([^"]*)"`).exec(input)?.[1] ?? '';
+const partOf = (input: string, name: string): string =>
+  new RegExp(`\\b${name}="([^"]*)"`).exec(input)?.[1] ?? '';
 const inputsOf = (html: string): string[] =>
   [...html.matchAll(/<input\b[^>]*\bdata-reads="[^"]*"[^>]*>/g)].map(([input]) => input);
 
@@ -51,8 +52,11 @@ function unreadable(face: string, html: string): string[] {
   return inputsOf(html).flatMap((input) => {
     const [value, name, reads] = [partOf(input, 'value'), partOf(input, 'name'), partOf(input, 'data-reads')];
     if (value === '') return [];
-    const read =
-      saysBetween(value) ? readBetween(value) : isDimension(reads) ? readNumber(value, { kind: reads }) : undefined;
+    const read = saysBetween(value)
+      ? readBetween(value)
+      : isDimension(reads)
+        ? readNumber(value, { kind: reads })
+        : undefined;
     return read?.ok === true ? [] : [`${face} ${name}: ${value}`];
   });
 }
@@ -81,7 +85,11 @@ describe('a field that comes filled in is read by its own schema', () => {
     const filled = new Set(faces.flatMap(({ html }) => filledIn(html)));
     for (const name of ['width', 'stem', 'pushrod', 'lashSetting']) expect([...filled], name).toContain(name);
     // A list of rows is no field of its own, and is read line by line.
-    expect(faces.filter(({ html }) => html.replace(/<p[\s\S]*?<\/p>/g, '').match(/<textarea[^>]*>[^<]*as it was said/))).toEqual([]);
+    expect(
+      faces.filter(({ html }) =>
+        html.replace(/<p[\s\S]*?<\/p>/g, '').match(/<textarea[^>]*>[^<]*as it was said/),
+      ),
+    ).toEqual([]);
   });
 
   test('it finds one that is not', () => {

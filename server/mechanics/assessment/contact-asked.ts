@@ -31,12 +31,10 @@ function contraryTo(
   against: readonly StopReason[],
 ): { readonly id: string; readonly said: string }[] {
   // By id: what the question is known by stays the same when one of them is lifted.
-  const stopped = against
-    .toSorted(byId)
-    .map(({ id, sentence }) => ({
-      id,
-      said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
-    }));
+  const stopped = against.toSorted(byId).map(({ id, sentence }) => ({
+    id,
+    said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
+  }));
   const moved = lastSaid('noise-nut', evidence)?.answer === 'moved';
   return [...stopped, ...(moved ? [{ id: 'nut-moved', said: NUT_MOVED }] : [])];
 }

@@ -1,7 +1,7 @@
-import { inField } from '../../call/worked/in-field.ts';
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { inField } from '../../call/worked/in-field.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { type LoggedLash, logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 

@@ -23,7 +23,13 @@ export function turnComponents({ assessment }: CallContext, working: Working): C
   return [
     factsComponent({
       block: true,
-      items: [{ label: 'Turn', value: turn, note: `the ${ADJUSTER_WORDS[assessment.details.lash.adjuster].turned} itself; a flat is 60°` }],
+      items: [
+        {
+          label: 'Turn',
+          value: turn,
+          note: `the ${ADJUSTER_WORDS[assessment.details.lash.adjuster].turned} itself; a flat is 60°`,
+        },
+      ],
     }),
   ];
 }

@@ -39,7 +39,8 @@ function firstOpen(context: CallContext, open: readonly AssessedQuestion[]): Ass
 
 const NONE_OPEN = 'No question is open.';
 /** Questions are open below: it is not said that none is. */
-const NONE_PARTS = 'What is still open stands under “Other questions”; none of it would part the causes left.';
+const NONE_PARTS =
+  'What is still open stands under “Other questions”; none of it would part the causes left.';
 
 /** One question at a time, the candidates with what speaks for them, what would tell them apart, and every answer. */
 export function noisePage(context: CallContext, rejected: RejectedForm | undefined): StepBody {

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { AssessedQuestion } from '../../../server/mechanics/assessment/assessment.ts';
-import type { AnswerEvidence, Evidence, TipMarkEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type {
+  AnswerEvidence,
+  Evidence,
+  TipMarkEvidence,
+} from '../../../server/mechanics/assessment/evidence.ts';
 import { MARK_ANSWERS } from '../../../server/mechanics/assessment/marks/answers.ts';
 import { marksPart } from '../../../server/mechanics/assessment/marks/marks.ts';
 import { withMountingAnswered } from '../../../server/mechanics/assessment/marks/mounting.ts';
@@ -12,11 +16,7 @@ import { tipMark } from './tip-mark.ts';
 
 const told = (tipMarks: readonly TipMarkEvidence[], more: Partial<Evidence> = {}) =>
   marksPart(withMountingAnswered({ ...PLAIN, ...ARM, ...more, tipMarks }), [RATIO]);
-const answerTo = (
-  question: AssessedQuestion | undefined,
-  answer: string,
-  line = 10,
-): AnswerEvidence => ({
+const answerTo = (question: AssessedQuestion | undefined, answer: string, line = 10): AnswerEvidence => ({
   id: `answer-${line}`,
   line,
   code: question?.code ?? '',
@@ -26,7 +26,11 @@ const answerTo = (
 });
 const nextOf = ({ detail, questions }: ReturnType<typeof told>) => nextOfMarks(detail, questions)?.sentence;
 /** What the first question leads on to, answered so, and after another mark. */
-function after(marks: readonly TipMarkEvidence[], answer: string, more: readonly TipMarkEvidence[] = []) {
+function answeredSo(
+  marks: readonly TipMarkEvidence[],
+  answer: string,
+  more: readonly TipMarkEvidence[] = [],
+) {
   const [question] = told(marks).questions;
   return told([...marks, ...more], { answers: [answerTo(question, answer)] });
 }
@@ -45,22 +49,24 @@ describe('an answer to what is asked of a mark leads on', () => {
   test('narrower than the arm can sweep: inked whole leads to arm and lift, else it is inked again and counts no more', () => {
     const narrow = [tipMark('n', 0.02)];
     expect(told(narrow).questions.map(({ code }) => code)).toEqual(['mark-narrower-than-least']);
-    expect(nextOf(after(narrow, 'whole'))).toMatch(/read pivot to tip and the lift once more/);
-    expect(nextOf(after(narrow, 'part'))).toMatch(/ink the whole tip/);
-    const again = after(narrow, 'part', [tipMark('m', 0.04, { line: 11 })]);
+    expect(nextOf(answeredSo(narrow, 'whole'))).toMatch(/read pivot to tip and the lift once more/);
+    expect(nextOf(answeredSo(narrow, 'part'))).toMatch(/ink the whole tip/);
+    const again = answeredSo(narrow, 'part', [tipMark('m', 0.04, { line: 11 })]);
     expect(again.detail.valves[0]?.judgedId).toBe('m');
     expect(again.questions).toEqual([]);
     // A mark that was there before it was answered is none that was inked since.
-    expect(after(narrow, 'part', [tipMark('m', 0.04, { line: 9 })]).detail.valves[0]?.judgedId).toBe('n');
+    expect(answeredSo(narrow, 'part', [tipMark('m', 0.04, { line: 9 })]).detail.valves[0]?.judgedId).toBe(
+      'n',
+    );
   });
 
   test('another length: tried is entered, and what is left as it is ends there', () => {
     const off = [tipMark('o', 0.04, { side: 'valley', off: 0.03 * IN, pushrod: 7.8 * IN })];
     expect(nextOf(told(off))).toMatch(/7\.850/);
-    expect(nextOf(after(off, 'inked'))).toMatch(/enter the mark that was inked/);
-    expect(nextOf(after(off, 'left'))).toBeUndefined();
+    expect(nextOf(answeredSo(off, 'inked'))).toMatch(/enter the mark that was inked/);
+    expect(nextOf(answeredSo(off, 'left'))).toBeUndefined();
     const tried = tipMark('p', 0.04, { side: 'valley', off: 0.01 * IN, pushrod: 7.85 * IN, line: 11 });
-    const both = after(off, 'inked', [tried]);
+    const both = answeredSo(off, 'inked', [tried]);
     expect(both.questions.map(({ answered }) => answered)).toEqual([undefined]);
     // From −.030 at 7.800 and −.010 at 7.850 the line meets the middle at 7.875, by hand.
     expect(nextOf(both)).toMatch(/7\.875/);
@@ -68,8 +74,8 @@ describe('an answer to what is asked of a mark leads on', () => {
 
   test('sideways and lined up since: the new mark counts alone', () => {
     const sideways = [tipMark('s', 0.035, { side: 'sideways', off: 0.03 * IN })];
-    expect(nextOf(after(sideways, 'out-of-line'))).toMatch(/line it up/);
-    const since = after(sideways, 'out-of-line', [tipMark('m', 0.04, { line: 11 })]);
+    expect(nextOf(answeredSo(sideways, 'out-of-line'))).toMatch(/line it up/);
+    const since = answeredSo(sideways, 'out-of-line', [tipMark('m', 0.04, { line: 11 })]);
     expect(since.detail.valves[0]?.judgedId).toBe('m');
     expect(since.questions).toEqual([]);
   });
@@ -81,8 +87,8 @@ describe('an answer to what is asked of a mark leads on', () => {
       tipMark('c', 0.04, { pushrod: 7.85 * IN, side: 'valley', off: 0.01 * IN, line: 3 }),
     ];
     expect(told(marks).questions.map(({ code }) => code)).toEqual(['marks-sides-swapped']);
-    expect(nextOf(after(marks, 'as-told'))).toMatch(/set each length again/);
-    const swapped = after(marks, 'swapped');
+    expect(nextOf(answeredSo(marks, 'as-told'))).toMatch(/set each length again/);
+    const swapped = answeredSo(marks, 'swapped');
     // −.030, −.010 and +.010 at 7.750, 7.800 and 7.850: the middle is at 7.825, by hand.
     expect(nextOf(swapped)).toMatch(/7\.825/);
   });
@@ -118,7 +124,9 @@ describe('a mark near the edge of a stem that nobody measured', () => {
   test('asks for the stem, says what goes by it, and tells nothing else', () => {
     expect(asked?.code).toBe('mark-near-the-edge');
     expect(asked?.weight).toBe('strong');
-    expect(asked?.size).toMatch(/\.150 in from the middle. On a stem of 7 mm it runs off the edge, and on 5\/16, 8 mm, 11\/32 and 3\/8 it stays on/);
+    expect(asked?.size).toMatch(
+      /\.150 in from the middle. On a stem of 7 mm it runs off the edge, and on 5\/16, 8 mm, 11\/32 and 3\/8 it stays on/,
+    );
     expect(told([near]).stop).toEqual([]);
     expect(told([near]).detail.valves[0]?.inShort?.said).toMatch(/^Say the diameter of the stem/);
   });

@@ -54,7 +54,8 @@ describe('a mark over the ordinary', () => {
       boxLabel: '',
     }));
     const by = (own: string, other: string) =>
-      told([tipMark('j', 0.06, { armId: own }), beside(0.04, { armId: other })], { arms }).judgements[0]?.word;
+      told([tipMark('j', 0.06, { armId: own }), beside(0.04, { armId: other })], { arms }).judgements[0]
+        ?.word;
     expect([by('1.5', '1.6'), by('1.6', '1.6')]).toEqual(['cannot-tell', 'differs']);
   });
 });
@@ -68,7 +69,14 @@ describe('two marks of one length on opposite sides of the middle', () => {
   const answered = (answer: string, more: readonly TipMarkEvidence[] = []) =>
     told([valley, exhaust, ...more], {
       answers: [
-        { id: 'a', line: 5, code: 'marks-apart', questionId: asked?.id ?? '', question: asked?.ask ?? '', answer },
+        {
+          id: 'a',
+          line: 5,
+          code: 'marks-apart',
+          questionId: asked?.id ?? '',
+          question: asked?.ask ?? '',
+          answer,
+        },
       ],
     });
 
@@ -103,6 +111,8 @@ describe('two marks of one length on opposite sides of the middle', () => {
     const codes = (...marks: readonly TipMarkEvidence[]) => told(marks).questions.map(({ code }) => code);
     expect(codes(valley, { ...exhaust, pushrod: 7.85 * IN })).not.toContain('marks-apart');
     expect(codes(valley, { ...exhaust, found: 'after-running' })).not.toContain('marks-apart');
-    expect(codes({ ...valley, off: 0.002 * IN }, { ...exhaust, off: 0.002 * IN })).not.toContain('marks-apart');
+    expect(codes({ ...valley, off: 0.002 * IN }, { ...exhaust, off: 0.002 * IN })).not.toContain(
+      'marks-apart',
+    );
   });
 });

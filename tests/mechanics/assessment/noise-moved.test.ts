@@ -9,8 +9,8 @@ const engine = { cylinders: 8, mounting: 'stud', lifter: 'solid-flat' } as const
 const asked = [
   said('noise-signs', 'none', { line: 51 }),
   said('noise-which', 'one', { line: 52, place: { cylinder: 2, valve: 'intake' } }),
-  ...QUESTIONS.filter((each) => !['noise-signs', 'noise-which', 'noise-nut'].includes(each)).map(
-    (each, at) => said(each, 'not-known', { line: 60 + at }),
+  ...QUESTIONS.filter((each) => !['noise-signs', 'noise-which', 'noise-nut'].includes(each)).map((each, at) =>
+    said(each, 'not-known', { line: 60 + at }),
   ),
 ];
 type Log = Parameters<typeof logged>[];

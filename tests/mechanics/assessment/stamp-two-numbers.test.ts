@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { ratioNamedIn } from '../../../server/mechanics/assessment/part/ratio-told.ts';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { ratioNamedIn } from '../../../server/mechanics/assessment/part/ratio-told.ts';
 import { stampOf } from '../../../server/mechanics/assessment/ratio/stamp.ts';
 import { numbersIn } from '../../../server/mechanics/assessment/ratio/two-numbers.ts';
 import { PLAIN } from './plain-build.ts';

@@ -34,11 +34,7 @@ describe('what feelers tell of a growth', () => {
     [[0.016, 0.018], [0.016, 0.018], 'cannot-tell'],
     [[0.016, 0.018], [0.018, 0.02], 'cannot-tell'],
     [0.016, [0.018, 0.02], 'grew'],
-    [
-      [0.016, 0.018],
-      [0.02, 0.022],
-      'grew',
-    ],
+    [[0.016, 0.018], [0.02, 0.022], 'grew'],
   ] as const)('%j, then %j: %s', (base, found, wanted) => {
     expect(told(base, found)).toBe(wanted);
   });

@@ -6,7 +6,7 @@ import { chosenOf } from '../common/chosen.ts';
 /** One answer to a question of a mark, with what is done then. */
 export interface MarkAnswer extends AnswerChoice {
   /** Left out where what is done goes on by the marks themselves. */
-  readonly then?: ShortAdvice;
+  readonly leadsTo?: ShortAdvice;
   /** The marks that were asked of count no more once the valve is inked again. */
   readonly renews?: true;
 }
@@ -18,7 +18,7 @@ const AS_IT_IS: MarkAnswer = {
   code: 'left',
   label: 'It stays as it is',
   changes: 'Nothing more is asked of this mark.',
-  then: left('It is left as it is, as was said.'),
+  leadsTo: left('It is left as it is, as was said.'),
 };
 const READ_AGAIN = 'Read pivot to tip and the lift once more: the least sweep is made of those two.';
 
@@ -32,13 +32,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'found',
       label: 'Yes, it runs off the edge',
       changes: 'A qualified shop looks at the stem’s edge and the guide before anybody turns it.',
-      then: todo('Have a qualified shop look at the stem’s edge and the guide.'),
+      leadsTo: todo('Have a qualified shop look at the stem’s edge and the guide.'),
     },
     {
       code: 'not-found',
       label: 'Looked: it stays on the stem',
       changes: 'The width, place or stem that was entered is put right.',
-      then: todo('Put the width, the place or the stem of that mark right: they say that it runs off.'),
+      leadsTo: todo('Put the width, the place or the stem of that mark right: they say that it runs off.'),
     },
   ],
   narrow: [
@@ -46,13 +46,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'whole',
       label: 'Yes: all of it, two whole turns',
       changes: 'Then arm or lift is off: both are read once more.',
-      then: todo(READ_AGAIN),
+      leadsTo: todo(READ_AGAIN),
     },
     {
       code: 'part',
       label: 'No, or nobody knows',
       changes: 'It counts no more once the tip is inked again all over.',
-      then: todo('Ink the whole tip, turn it two whole turns by hand, and enter that mark.'),
+      leadsTo: todo('Ink the whole tip, turn it two whole turns by hand, and enter that mark.'),
       renews: true,
     },
     AS_IT_IS,
@@ -62,14 +62,16 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'square',
       label: 'Looked: it is square',
       changes: 'It is inked once more; this mark counts no more then.',
-      then: todo('Ink it once more; where it is sideways again, look at the tip of the arm and at the guide.'),
+      leadsTo: todo(
+        'Ink it once more; where it is sideways again, look at the tip of the arm and at the guide.',
+      ),
       renews: true,
     },
     {
       code: 'out-of-line',
       label: 'No, it is out of line',
       changes: 'It is lined up and inked again; this mark counts no more then.',
-      then: todo('Line it up, ink again, and enter that mark.'),
+      leadsTo: todo('Line it up, ink again, and enter that mark.'),
       renews: true,
     },
     AS_IT_IS,
@@ -84,7 +86,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'inked',
       label: 'Tried and inked',
       changes: 'That mark is entered with what it was made with; what is next goes by both.',
-      then: todo('Enter the mark that was inked, with what it was made with.'),
+      leadsTo: todo('Enter the mark that was inked, with what it was made with.'),
     },
     AS_IT_IS,
   ],
@@ -93,7 +95,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'inked',
       label: 'A neighbour is inked',
       changes: 'Its mark is entered, and the two are compared.',
-      then: todo('Enter the mark of the neighbour.'),
+      leadsTo: todo('Enter the mark of the neighbour.'),
     },
     AS_IT_IS,
   ],
@@ -102,13 +104,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'right',
       label: 'Looked: the heights are right',
       changes: 'Then arm or lift is off: both are read once more.',
-      then: todo(READ_AGAIN),
+      leadsTo: todo(READ_AGAIN),
     },
     {
       code: 'off',
       label: 'A height is off',
       changes: 'It is put right; these marks count no more once it is inked again.',
-      then: todo('Put the height right, ink again, and enter that mark.'),
+      leadsTo: todo('Put the height right, ink again, and enter that mark.'),
       renews: true,
     },
     AS_IT_IS,
@@ -123,7 +125,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'as-told',
       label: 'No: they are as told',
       changes: 'Then a length or a place was read wrong: each is set and inked again.',
-      then: todo('Set each length again with a caliper, ink again, and enter those marks.'),
+      leadsTo: todo('Set each length again with a caliper, ink again, and enter those marks.'),
       renews: true,
     },
     AS_IT_IS,
@@ -133,20 +135,20 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'changed',
       label: 'Something else was changed',
       changes: 'They are not of one thing: they count no more once it is inked again.',
-      then: todo('Ink it as it is now, with nothing else changed from mark to mark, and enter those.'),
+      leadsTo: todo('Ink it as it is now, with nothing else changed from mark to mark, and enter those.'),
       renews: true,
     },
     {
       code: 'misread',
       label: 'One was read wrong',
       changes: 'That one is put right or struck out.',
-      then: todo('Put the mark that was read wrong right, or strike it out.'),
+      leadsTo: todo('Put the mark that was read wrong right, or strike it out.'),
     },
     {
       code: 'neither',
       label: 'Nobody can say',
       changes: 'They count no more once it is inked again.',
-      then: todo('Set each one again with a caliper, ink again, and enter those marks.'),
+      leadsTo: todo('Set each one again with a caliper, ink again, and enter those marks.'),
       renews: true,
     },
     AS_IT_IS,
@@ -156,13 +158,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'right',
       label: 'Compared: they do',
       changes: 'The mark is left as it is.',
-      then: left('Pivot and valve tip stand as the part maker has them: it is left as it is.'),
+      leadsTo: left('Pivot and valve tip stand as the part maker has them: it is left as it is.'),
     },
     {
       code: 'off',
       label: 'No, one is off',
       changes: 'It is put right; this mark counts no more once it is inked again.',
-      then: todo('Put that height right, ink again, and enter that mark.'),
+      leadsTo: todo('Put that height right, ink again, and enter that mark.'),
       renews: true,
     },
   ],

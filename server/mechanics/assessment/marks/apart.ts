@@ -26,7 +26,9 @@ const oneSetting = (a: number | undefined, b: number | undefined): boolean =>
 /** Made alike: with the same length, on the same shims, by the same arm, and found in the same way. */
 const isMadeAlike = (a: TipMarkEvidence, b: TipMarkEvidence): boolean =>
   (a.armId === undefined || b.armId === undefined || a.armId === b.armId) &&
-  oneSetting(a.pushrod, b.pushrod) && oneSetting(a.shims, b.shims) && isLike(markOf(a), markOf(b));
+  oneSetting(a.pushrod, b.pushrod) &&
+  oneSetting(a.shims, b.shims) &&
+  isLike(markOf(a), markOf(b));
 
 /** One toward the valley and one toward the exhaust side, further apart than ink is read to. */
 function pullApart(a: TipMarkEvidence, b: TipMarkEvidence): boolean {

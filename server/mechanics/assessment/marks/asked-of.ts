@@ -9,7 +9,14 @@ import { overQuestions } from './length-told.ts';
 import { inOneConvention, markOf } from './order.ts';
 
 /** What follows from the lengths. */
-const BY_LENGTH: ReadonlySet<MarkAsked> = new Set(['mounting', 'try', 'compare', 'heights', 'sides', 'contradict']);
+const BY_LENGTH: ReadonlySet<MarkAsked> = new Set([
+  'mounting',
+  'try',
+  'compare',
+  'heights',
+  'sides',
+  'contradict',
+]);
 /** Asked of one mark by itself; the others are asked of all that count. */
 const OF_ONE: ReadonlySet<MarkAsked> = new Set(['edge', 'narrow', 'sideways']);
 
@@ -35,7 +42,7 @@ export function mountingAsked(found: MarkQuestion, { answers }: Evidence): Asses
   );
 }
 
-/** A question of marks: of one that is named, or of all that count, so that another mark asks it anew. */
+/** A question of marks: of one that is named, or of all that count, so that another mark asks it once more. */
 export function markAsked(
   evidence: Evidence,
   found: MarkQuestion,

@@ -39,7 +39,11 @@ export function counted(own: readonly TipMarkEvidence[], evidence: Evidence, ask
   let swapped: AssessedQuestion | undefined;
   for (const mark of own.toSorted((a, b) => a.line - b.line || byId(a, b))) {
     const gone = renewed(evidence, kept, mark.line, ask);
-    const { question, open, kept: left } = settled([...kept.filter(({ id }) => !gone.has(id)), mark], evidence);
+    const {
+      question,
+      open,
+      kept: left,
+    } = settled([...kept.filter(({ id }) => !gone.has(id)), mark], evidence);
     if (question !== undefined) apart = { question, open };
     else if (apart?.open === true) apart = undefined;
     kept = left;
@@ -51,7 +55,10 @@ export function counted(own: readonly TipMarkEvidence[], evidence: Evidence, ask
   }
   return {
     kept,
-    questions: [...(apart === undefined ? [] : [apart.question]), ...(swapped === undefined ? [] : [swapped])],
+    questions: [
+      ...(apart === undefined ? [] : [apart.question]),
+      ...(swapped === undefined ? [] : [swapped]),
+    ],
     open: apart?.open === true,
   };
 }

@@ -1,7 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
-import { wideBy } from '../../tip-mark/called-wide.ts';
-import { isLike } from '../../tip-mark/called-wide.ts';
+import { isLike, wideBy } from '../../tip-mark/called-wide.ts';
 import { markAdvice, markInShort } from '../../tip-mark/mark-questions.ts';
 import type { Mark, MarkContext } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
@@ -57,7 +56,7 @@ function followed(
   if (first === undefined || answer === undefined) return undefined;
   const said = answers.find(({ id }) => id === first.question.answered?.entryId)?.line ?? 0;
   const compared = first.asks === 'compare' && beside.some(({ line }) => line > said);
-  return compared ? undefined : answer.then;
+  return compared ? undefined : answer.leadsTo;
 }
 
 /** What is asked of marks that count, with the way they are told. */
@@ -89,9 +88,15 @@ export function markedValve(
   if (any === undefined) return [];
   const least: LeastSweepDetail = leastSweepOf(evidence, any, ratios);
   const stems = stemQuestions(own, evidence);
-  const withStem = own.find((mark) => mark.stem !== undefined) ?? stems.find(({ stem }) => stem !== undefined)?.mark;
+  const withStem =
+    own.find((mark) => mark.stem !== undefined) ?? stems.find(({ stem }) => stem !== undefined)?.mark;
   const stem = withStem?.stem ?? stems.find((each) => each.stem !== undefined)?.stem;
-  const context = contextOf(evidence, least, stem, beside.map((mark) => markOf(mark, evidence.arms)));
+  const context = contextOf(
+    evidence,
+    least,
+    stem,
+    beside.map((mark) => markOf(mark, evidence.arms)),
+  );
   const askNow = (kept: readonly TipMarkEvidence[], hold = false) => {
     const read = readOf(evidence, kept, context);
     return askedOfMarks(evidence, read.marks, read.told, read.within, read.waits || hold);

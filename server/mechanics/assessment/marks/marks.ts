@@ -27,7 +27,9 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),
     judgements: found.flatMap(({ valve }) => markJudgement(valve, limit)),
     // How they are mounted is asked once, whichever marks raise it.
-    questions: [...new Map(found.flatMap(({ questions }) => questions).map((each) => [each.id, each])).values()],
+    questions: [
+      ...new Map(found.flatMap(({ questions }) => questions).map((each) => [each.id, each])).values(),
+    ],
     stop: found.flatMap(({ stop }) => stop),
     headlines: found.flatMap(({ valve }) => markHeadline(valve, limit)),
     detail: {

@@ -75,6 +75,8 @@ export function stemQuestions(marks: readonly TipMarkEvidence[], evidence: Evide
     const question = askedOf(mark, evidence);
     const chosen = chosenOf(question);
     const stem = ordinaryStems().find(({ name }) => codeOf(name) === chosen)?.size;
-    return stem === undefined ? { mark, question } : { mark, question: { ...question, weight: 'weak' }, stem };
+    return stem === undefined
+      ? { mark, question }
+      : { mark, question: { ...question, weight: 'weak' }, stem };
   });
 }

@@ -27,7 +27,10 @@ const mounting = (known: readonly string[]): Need =>
   );
 
 /** Questions that were answered, and of the others those that would tell causes apart that are left. */
-export function ofNoise({ engine }: Pick<Evidence, 'engine'>, { active, known, checks }: NoiseDetail): Need[] {
+export function ofNoise(
+  { engine }: Pick<Evidence, 'engine'>,
+  { active, known, checks }: NoiseDetail,
+): Need[] {
   if (!active) return [];
   const open = checks.map(({ code }) => code);
   const questions = QUESTIONS.filter((code) => known.includes(code) || open.includes(code))

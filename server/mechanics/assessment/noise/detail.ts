@@ -1,9 +1,9 @@
-import type { MovedNext } from './moved-next.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ValvePlace } from '../evidence.ts';
+import type { MovedNext } from './moved-next.ts';
 
 export type SaidFact = Pick<Fact, 'key' | 'text' | 'restsOn'>;
 

@@ -33,7 +33,9 @@ const speaks = (fact: Fact): boolean => fact.for.length + fact.against.length > 
 /** What was answered, each with what it speaks for; of the nut, what counts where the log says otherwise. */
 export function factsOfAnswers(evidence: Evidence, nut: NutTold, { aside }: LockTold): Fact[] {
   const kind = adjusterKind(evidence.engine);
-  const signs = signsNow(evidence).map((said) => factOf('noise-signs', `noise-signs:${said.answer}`, said, kind));
+  const signs = signsNow(evidence).map((said) =>
+    factOf('noise-signs', `noise-signs:${said.answer}`, said, kind),
+  );
   const others = QUESTIONS.filter((question) => question !== 'noise-signs').flatMap((question) => {
     const said = lastSaid(question, evidence);
     if (said === undefined || (question === 'noise-nut' && nut.open) || aside.includes(question)) return [];

@@ -1,6 +1,6 @@
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
-import { lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { NextAction } from '../assessment.ts';
+import { lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
 import { lastSaid, noisyValve } from './answers.ts';

@@ -18,13 +18,13 @@ import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
 import { lockTold } from './lock-told.ts';
+import { movedNext } from './moved-next.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
 import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
-import { movedNext } from './moved-next.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
@@ -191,7 +191,9 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       candidates: candidates.map((each) => shown(each, left)),
       howOrdered: HOW_ORDERED,
       checks: open.map(({ check }) => check),
-      ...defined({ moved: isHydraulicLifter(evidence.engine.lifter) ? undefined : movedNext(evidence, record) }),
+      ...defined({
+        moved: isHydraulicLifter(evidence.engine.lifter) ? undefined : movedNext(evidence, record),
+      }),
     },
   };
 }

@@ -78,7 +78,9 @@ export const stampOfTwo = (readings: readonly CountedReading[]): PartDoubt[] =>
           const text = numberChosen(numbers, chosen)?.text;
           return text === undefined
             ? now
-            : now.map((each) => (each.id === id ? { ...each, typed: text, countsAs: `counts as ${text}` } : each));
+            : now.map((each) =>
+                each.id === id ? { ...each, typed: text, countsAs: `counts as ${text}` } : each,
+              );
         },
       },
     ];

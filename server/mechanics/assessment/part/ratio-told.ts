@@ -40,10 +40,7 @@ const BY = {
 } as const;
 
 /** What is said of its ratio, by its box and its stamp, else by what the rockers are sold as; each figure once. */
-export function ratiosTold(
-  evidence: Evidence,
-  { readings, armId }: InHand,
-): ToldRatio[] {
+export function ratiosTold(evidence: Evidence, { readings, armId }: InHand): ToldRatio[] {
   const {
     arms,
     rockers: { soldAs },
@@ -57,10 +54,7 @@ export function ratiosTold(
       },
     );
   const stamp = arm === undefined ? undefined : oneNumberOf(evidence, arm)?.text;
-  const told = [
-    ...texts('box-label', arm?.boxLabel),
-    ...texts('ratio-stamp', stamp ?? arm?.ratioStamp),
-  ];
+  const told = [...texts('box-label', arm?.boxLabel), ...texts('ratio-stamp', stamp ?? arm?.ratioStamp)];
   const all = told.length > 0 || soldAs === undefined ? told : [{ ratio: soldAs, by: 'They are sold as' }];
   const byName = all.toSorted((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.ratio - b.ratio));
   return [...new Map(byName.map((each) => [`${each.by} ${each.ratio}`, each])).values()];

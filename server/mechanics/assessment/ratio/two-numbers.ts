@@ -58,7 +58,7 @@ export function twoNumbersAsked({ answers }: Evidence, arm: ArmEvidence): Assess
     {
       about: { of: 'arm', armId: arm.id, name: arm.name },
       step: 'parts',
-      // Of these numbers alone: a stamp that is put right is asked anew.
+      // Of these numbers alone: a stamp that is put right is asked once more.
       among: numbers.map(({ ratio }) => ratio.toFixed(3)).join('-'),
       answers,
       choices: numberChoices(numbers),

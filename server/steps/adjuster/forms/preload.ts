@@ -3,7 +3,7 @@ import { inField, lastInput, textInField } from '../../../call/worked/in-field.t
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { numberField, quantityField, selectField, textField } from '../../../web/forms/fields.ts';
-import { placeIn, placesOf, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
+import { knownThread, placeIn, placesOf, SUCH_AS, ZERO_FOUND } from './common.ts';
 
 const bands = () => ({
   usual: inSpoken('The usual band: .020 to .060 in'),

@@ -9,7 +9,7 @@ import {
   selectField,
   textField,
 } from '../../../web/forms/fields.ts';
-import { placeIn, placesOf, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
+import { knownThread, placeIn, placesOf, SUCH_AS, ZERO_FOUND } from './common.ts';
 
 const LIFTERS = {
   hydraulic: 'Hydraulic: a plunger to press down',
