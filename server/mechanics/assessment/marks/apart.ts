@@ -7,6 +7,7 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { byId, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, TipMarkEvidence } from '../evidence.ts';
+import { comparable } from './asked-of.ts';
 import { markOf } from './order.ts';
 import { placeSaid } from './place-said.ts';
 
@@ -92,14 +93,15 @@ export interface Settled {
 
 /** Marks without those that were put aside for one that holds. */
 export function settled(marks: readonly TipMarkEvidence[], evidence: Evidence): Settled {
-  const apart = apartFrom(marks);
+  const apart = apartFrom(comparable(evidence, marks));
   if (apart.length === 0) return { kept: marks, open: false };
   const question = askedOf(apart, evidence);
   const chosen = chosenOf(question);
   if (chosen === undefined) return { kept: marks, question, open: true };
-  const holds = apart.find((_, at) => chosen === `mark-${at + 1}`);
+  const holds = apart.find((_, at) => chosen === `mark-${at + 1}`)?.id;
+  const ids = new Set(apart.map(({ id }) => id));
   return {
-    kept: marks.filter((mark) => mark === holds || !apart.includes(mark)),
+    kept: marks.filter(({ id }) => id === holds || !ids.has(id)),
     question: { ...question, weight: 'weak' },
     open: false,
   };

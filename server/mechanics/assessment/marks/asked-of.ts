@@ -69,15 +69,27 @@ export function markAsked(
   return { asks: found.asks, question };
 }
 
-/** The marks with their lengths told in one way. `waits`: over what one was taken is asked before any length is told. */
-export function lengthsOf(evidence: Evidence, marks: readonly TipMarkEvidence[]) {
+/** Marks with their lengths told in one way, as far as it is known over what each was taken. */
+function oneWayOf(evidence: Evidence, marks: readonly TipMarkEvidence[]) {
   const unsaid = overQuestions(marks, evidence);
-  const { marks: oneWay, ...how } = inOneConvention(
+  const oneWay = inOneConvention(
     marks.map((mark) => {
       const chosen = unsaid.find((each) => each.mark === mark)?.chosen;
       return chosen === undefined ? mark : { ...mark, pushrodOver: chosen };
     }),
   );
+  return { unsaid, ...oneWay };
+}
+
+/** The same marks, each with its length as it compares with the others. */
+export const comparable = (
+  evidence: Evidence,
+  marks: readonly TipMarkEvidence[],
+): readonly TipMarkEvidence[] => oneWayOf(evidence, marks).marks;
+
+/** The marks with their lengths told in one way. `waits`: over what one was taken is asked before any length is told. */
+export function lengthsOf(evidence: Evidence, marks: readonly TipMarkEvidence[]) {
+  const { unsaid, marks: oneWay, ...how } = oneWayOf(evidence, marks);
   const told: readonly Mark[] = oneWay.map((mark) => markOf(mark, evidence.arms));
   return {
     ...how,
