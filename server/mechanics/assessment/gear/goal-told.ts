@@ -23,7 +23,6 @@ const ASKS_FOR: Readonly<Partial<Record<Goal, readonly string[]>>> = {
   'choose-ratio': [GAPS_OF_A_CHANGE],
   'clearances-after-a-change': [GAPS_OF_A_CHANGE],
   adjuster: WITHOUT_LASH,
-  'noise-or-failure': WITHOUT_LASH,
 };
 
 const said = ({ sentence, instead }: NotCovered): string => `${sentence} Instead: ${lowerFirst(instead)}`;

@@ -71,7 +71,7 @@ function askedOf(marks: readonly TipMarkEvidence[], evidence: Evidence): Assesse
       choices: [
         ...marks.map((mark, at) => ({
           code: `mark-${at + 1}`,
-          label: `Line ${mark.line}: ${placeSaid(mark, { follower })}`,
+          label: `The one ${inches(mark.width)} wide, ${placeSaid(mark, { follower })}`,
           changes: 'It is gone by; the other stays on record and is put aside.',
         })),
         {

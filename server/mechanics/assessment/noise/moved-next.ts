@@ -1,6 +1,6 @@
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { NextAction } from '../assessment.ts';
-import { lowerFirst, placeOf, valveSubject } from '../common/said.ts';
+import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
 import { lastSaid, noisyValve } from './answers.ts';
@@ -22,6 +22,38 @@ function hasMoved(valve: LashValveDetail, evidence: Evidence, { lash }: NoiseRec
   return said?.answer === 'moved' && own && isOpen;
 }
 
+const ofValve = (valve: LashValveDetail) =>
+  ({ about: valveSubject(valve), step: 'adjuster', turns: true }) as const;
+
+/** A gap that grew is asked of already, in the words of what moved. */
+function whyAsked(valve: LashValveDetail, { raised }: NoiseRecord): NextAction | undefined {
+  const question = raised.find(
+    ({ code, about, answered }) =>
+      code === 'lash-grew' && answered === undefined && keyOf(about) === keyOf(valveSubject(valve)),
+  );
+  return question === undefined
+    ? undefined
+    : {
+        ...ofValve(valve),
+        id: `next:${question.id}`,
+        action: question.code,
+        sentence: `${placeOf(valve)}: ${question.test}`,
+        reason: question.ask,
+      };
+}
+
+function whyTold(valve: LashValveDetail, { engine }: Evidence): NextAction {
+  const { part, mend } = ADJUSTER_WORDS[adjusterKind(engine)];
+  const name = placeOf(valve);
+  return {
+    ...ofValve(valve),
+    id: 'next:noise:moved-why',
+    action: 'why-moved',
+    sentence: `${name}, why the ${part} moved: ${lowerFirst(mend)} Then set the lash, lock it, and enter it as set.`,
+    reason: `The ${part} of ${name} has moved: set again without its cause it moves again.`,
+  };
+}
+
 /** `why`: its gap is on record as it was found, and nothing was set since; `again`: it was set, and nobody looked since. */
 export function movedNext(evidence: Evidence, record: NoiseRecord): MovedNext | undefined {
   const place = noisyValve(evidence);
@@ -29,27 +61,17 @@ export function movedNext(evidence: Evidence, record: NoiseRecord): MovedNext | 
   const valve = scope.find((each) => hasMoved(each, evidence, record));
   if (valve === undefined) return undefined;
   const name = placeOf(valve);
-  const { part, mend } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
-  const about = valveSubject(valve);
+  const { part } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
   const moved = valve.lines.findLastIndex(({ nut }) => nut === 'moved');
-  const base = { about, step: 'adjuster', turns: true } as const;
   return valve.lines.slice(moved + 1).some(({ moment }) => moment === 'set')
     ? {
         again: {
-          ...base,
+          ...ofValve(valve),
           id: 'next:noise:moved-again',
           action: 'lash-again',
-          sentence: `Read the gap of ${name} again, locked and at the same heat, and say whether the ${part} held.`,
+          sentence: `Read the gap of ${name} again, locked and at the same heat, and say whether the lock held.`,
           reason: `The ${part} of ${name} had moved: whether it holds now is not known.`,
         },
       }
-    : {
-        why: {
-          ...base,
-          id: 'next:noise:moved-why',
-          action: 'why-moved',
-          sentence: `${name}, why the ${part} moved: ${lowerFirst(mend)} Then set the lash, lock it, and enter it as set.`,
-          reason: `The ${part} of ${name} has moved: set again without its cause it moves again.`,
-        },
-      };
+    : { why: whyAsked(valve, record) ?? whyTold(valve, evidence) };
 }
