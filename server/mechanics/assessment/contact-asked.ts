@@ -3,6 +3,7 @@ import { asked } from './common/asked.ts';
 import { byId, lowerFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
 import { allPutRight, lastSaid } from './noise/answers.ts';
+import { hasMovedSaid } from './noise/not-to-run.ts';
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
@@ -23,8 +24,6 @@ const isContrary = ({ code, id }: StopReason): boolean =>
   code === 'part-damaged' ||
   (code === 'sign-of-damage' && id !== 'stop:sign-of-damage:metal');
 
-const NUT_MOVED = 'the nut has moved';
-
 /** What was found since that the first answer denies, by its id and as a clause. */
 function contraryTo(
   evidence: Evidence,
@@ -36,7 +35,7 @@ function contraryTo(
     said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
   }));
   const moved = lastSaid('noise-nut', evidence)?.answer === 'moved';
-  return [...stopped, ...(moved ? [{ id: 'nut-moved', said: NUT_MOVED }] : [])];
+  return [...stopped, ...(moved ? [{ id: 'nut-moved', said: hasMovedSaid(evidence) }] : [])];
 }
 
 /**
