@@ -82,6 +82,7 @@ describe('two marks of one length on opposite sides of the middle', () => {
 
   test('ask which holds, and no direction is told', () => {
     expect(both.questions.map(({ code, weight }) => [code, weight])).toEqual([['marks-apart', 'strong']]);
+    expect(asked?.byLooking).toBe(true);
     expect(both.detail.valves[0]?.inShort?.said).toMatch(/say first which one holds/);
     expect(both.headlines[0]?.sentence).not.toMatch(/longer|shorter|too (?:short|long)|Next try/);
     expect(told([exhaust, valley])).toEqual(both);

@@ -60,7 +60,8 @@ function askedOf(marks: readonly TipMarkEvidence[], evidence: Evidence): Assesse
       ask: `The marks of ${placeOf(first)}${pushrod === undefined ? '' : ` at ${inches(pushrod)}`} sit on opposite sides of the middle. Which one holds?`,
       knownBy: 'which of the marks on opposite sides holds',
       size: 'Nothing that moves a mark was changed between them on the record.',
-      test: 'ink it once more as it was, two whole turns by hand, and enter that mark.',
+      test: 'ask whoever inked them which one holds, and what was changed between them.',
+      byLooking: true,
       restsOn: marks.map(({ id }) => id),
     },
     {
