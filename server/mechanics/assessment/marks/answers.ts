@@ -16,9 +16,9 @@ const left = (said: string): ShortAdvice => ({ said, todo: false });
 
 const AS_IT_IS: MarkAnswer = {
   code: 'left',
-  label: 'It stays as it is',
+  label: 'Nothing is changed',
   changes: 'Nothing more is asked of this mark.',
-  leadsTo: left('It is left as it is, as was said.'),
+  leadsTo: left('Nothing is changed for it, as was answered.'),
 };
 const READ_AGAIN = 'Read pivot to tip and the lift once more: the least sweep is made of those two.';
 
@@ -135,7 +135,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'changed',
       label: 'Something else was changed',
       changes: 'They are not of one thing: they count no more once it is inked again.',
-      leadsTo: todo('Ink it as it is now, with nothing else changed from mark to mark, and enter those.'),
+      leadsTo: todo('Ink it once more, with nothing else changed from mark to mark, and enter those.'),
       renews: true,
     },
     {
@@ -157,8 +157,8 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
     {
       code: 'right',
       label: 'Compared: they do',
-      changes: 'The mark is left as it is.',
-      leadsTo: left('Pivot and valve tip stand as the part maker has them: it is left as it is.'),
+      changes: 'Nothing is changed for this mark.',
+      leadsTo: left('Pivot and valve tip stand as the part maker has them: nothing is changed.'),
     },
     {
       code: 'off',
