@@ -101,6 +101,7 @@ describe('an answer to what is asked of a mark leads on', () => {
     const { mounting: _, ...engine } = PLAIN.engine;
     const open = told(marks, { engine });
     expect(open.questions.map(({ code }) => code)).toEqual(['mark-mounting']);
+    expect(open.detail.valves.map(({ questionIds }) => questionIds.length)).toEqual([1, 0]);
     const answers = [answerTo(open.questions[0], 'stud')];
     expect(nextOf(told(marks, { engine, answers }))).toMatch(/7\.850/);
   });

@@ -20,7 +20,7 @@ import { OVER_FIRST } from './length-told.ts';
 import { markOf, worstToBest } from './order.ts';
 import { isNearEdge, STEM_FIRST, stemQuestions } from './stem.ts';
 
-interface MarkedValve {
+export interface MarkedValve {
   readonly valve: MarkedValveDetail;
   readonly questions: readonly AssessedQuestion[];
   readonly stop: readonly StopReason[];
