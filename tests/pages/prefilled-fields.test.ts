@@ -5,7 +5,7 @@ import { readBetween, saysBetween } from '../../shared/quantities/read-between.t
 import { readNumber } from '../../shared/quantities/read-number.ts';
 import { type Dimension, isUnit, UNITS } from '../../shared/quantities/units.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
-import { correctionFacesOf, facesOf } from '../tools/call-faces.ts';
+import { correctionFacesOf, facesOf, partFacesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 
 /*
@@ -35,6 +35,13 @@ function inWords(record: BuildRecord): BuildRecord {
   return said;
 }
 
+/** A stem as it is told over the phone. */
+const STEM = { typed: '11/32', readAs: '11/32 in = .34375 in', value: 0.34375, unit: 'in' } as const;
+const withStems = (record: BuildRecord): BuildRecord => ({
+  ...record,
+  tipMarks: record.tipMarks.map((mark) => ({ ...mark, stem: mark.stem ?? STEM })),
+});
+
 const isDimension = (text: string): text is Dimension =>
   Object.values(UNITS).some(({ dimension }) => dimension === text);
 
@@ -63,14 +70,16 @@ function unreadable(face: string, html: string): string[] {
 
 describe('a field that comes filled in is read by its own schema', () => {
   const builds = Array.from({ length: BUILDS }, (_, index) => buildOf(index + 1)).map((evidence) => ({
-    record: inWords(recordOf(evidence)),
+    record: inWords(withStems(recordOf(evidence))),
     callId: callOf(evidence).id,
   }));
 
   test('on every page of a call, told in inches and in millimetres', () => {
-    const faces = builds.flatMap(({ record, callId }, at) =>
-      facesOf({ ...record, build: { ...record.build, units: at % 2 === 0 ? 'inch' : 'metric' } }, callId),
-    );
+    const faces = builds.flatMap(({ record, callId }, at) => {
+      const units = at % 2 === 0 ? 'inch' : 'metric';
+      const told = { ...record, build: { ...record.build, units } } as const;
+      return [...facesOf(told, callId), ...partFacesOf(told, callId)];
+    });
     expect([...new Set(faces.flatMap(({ name, html }) => unreadable(name, html)))]).toEqual([]);
     const filled = new Set(faces.flatMap(({ html }) => filledIn(html)));
     for (const name of ['stem', 'card', 'cardDuration', 'lashFound', 'lashSetting', 'pivotToTip'])
@@ -83,7 +92,8 @@ describe('a field that comes filled in is read by its own schema', () => {
     expect(paths.size).toBeGreaterThanOrEqual(5);
     expect(faces.flatMap(({ name, html }) => unreadable(name, html))).toEqual([]);
     const filled = new Set(faces.flatMap(({ html }) => filledIn(html)));
-    for (const name of ['width', 'stem', 'pushrod', 'lashSetting']) expect([...filled], name).toContain(name);
+    for (const name of ['width', 'stem', 'pushrod', 'lashSetting', 'atLobeLift'])
+      expect([...filled], name).toContain(name);
     // A list of rows is no field of its own, and is read line by line.
     expect(
       faces.filter(({ html }) =>
