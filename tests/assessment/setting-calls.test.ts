@@ -278,9 +278,9 @@ const CALLS: readonly Call[] = [
     check: (said) => expect(headlines(said, 'geometry')[0]).toMatch(/7\.000 in is the length/),
   },
   {
-    name: 'one mark alone is not called wide',
+    name: 'one mark alone is not called wide, up to the .080 of the trade',
     base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
-    entries: [mark(0.085, 0.04, rod(7.85))],
+    entries: [mark(0.075, 0.04, rod(7.85))],
     check: (said) => {
       expect(headlines(said, 'geometry')[0]).toMatch(/One mark alone can’t be called wide/);
       expect(said.judgements.find(({ id }) => id.startsWith('mark:'))?.word).toBe('cannot-tell');

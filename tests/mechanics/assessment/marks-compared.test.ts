@@ -20,6 +20,9 @@ describe('a mark over the ordinary', () => {
 
   test('is wide by the band of the trade alone, .080 of the seed table', () => {
     expect(limits.limits['ordinary-mark-up-to'].value).toBe(0.08);
+    expect(told([tipMark('j', 0.081)]).judgements[0]?.sentence).toMatch(
+      /Wide: over the \.080 in that the trade has/,
+    );
     expect([wordOf(tipMark('j', 0.08)), wordOf(tipMark('j', 0.081))]).toEqual(['cannot-tell', 'differs']);
   });
 

@@ -23,6 +23,8 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly alone: boolean;
   /** What a mark over the ordinary is called wide by: the band of the trade, or a narrower one made alike. */
   readonly wideBy?: 'band' | 'beside';
+  /** Up to where the trade counts a mark as ordinary. */
+  readonly ordinaryTo: number;
   /** One of them counts; of two that pull apart none may. */
   readonly holds: boolean;
   /** It is near the edge of a stem that nobody measured. */

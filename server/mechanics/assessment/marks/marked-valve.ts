@@ -5,6 +5,7 @@ import { markAdvice, markInShort } from '../../tip-mark/mark-questions.ts';
 import type { Mark, MarkContext } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
+import { limitNamed } from '../common/limits.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import { type AskedOfMark, answerOf } from './answers.ts';
@@ -130,6 +131,7 @@ export function markedValve(
         holds: kept.length > 0,
         stemOpen: stemOpen && isNearEdge(best),
         alone: true,
+        ordinaryTo: limitNamed(evidence, 'ordinary-mark-up-to').value,
         ...wideOf(told, within),
         follower: context.follower === true,
         least,

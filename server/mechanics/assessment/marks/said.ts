@@ -52,8 +52,11 @@ function wordSaid(read: MarkWord, { wideBy, alone }: MarkedValveDetail): Pick<Ju
   return { word: 'cannot-tell', lacks: [alone ? NEEDS_LIKE : NEEDS_NARROWER] };
 }
 
-function bandSaid(read: MarkWord, { wideBy, alone }: MarkedValveDetail): string {
-  if (read !== 'differs' || wideBy !== undefined) return BAND[read];
+function bandSaid(read: MarkWord, { wideBy, alone, ordinaryTo }: MarkedValveDetail): string {
+  if (read !== 'differs') return BAND[read];
+  if (wideBy === 'band')
+    return `Wide: over the ${inches(ordinaryTo)} that the trade has as ordinary, where this lift asks for no more than`;
+  if (wideBy === 'beside') return BAND[read];
   return alone ? ALONE : NO_NARROWER;
 }
 
