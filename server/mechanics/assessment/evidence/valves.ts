@@ -117,5 +117,11 @@ export interface TipMarkEvidence extends EvidenceEntry, ValvePlace {
   /** Shims under the stand when it was made; zero for none. */
   readonly shims?: number;
   readonly stem?: number;
+  /** How it came about, where it was said: a mark that has run is not set against fresh ink. */
+  readonly found?: 'fresh-ink' | 'after-running';
+  /** The spring it was made on, where it was said. */
+  readonly spring?: Exclude<Spring, 'not-said'>;
+  /** The arm that sat there when it was made. */
+  readonly armId?: string;
   readonly readAs: string;
 }

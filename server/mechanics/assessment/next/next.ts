@@ -86,11 +86,13 @@ function forAnswer({
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
     questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
+    ofNoise.again ??
     toReadBeforeRunning(notToRun, isPlanning) ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??
+    ofNoise.why ??
     sheet?.clear ??
     lackingNext(must) ??
     sheet?.later ??
@@ -112,7 +114,8 @@ const mended = ({ lacking, questions }: NextGiven): NextAction | undefined =>
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
  * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, more passes, what tells a clear odd valve's part from its position, the rows that
  * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
- * first, what is seen with parts off behind the doubts, and its lobe last. Then what was found is said, and only then a
+ * first, what is seen with parts off behind the doubts, why an adjuster moved then, and its lobe last;
+ * one that was set again since is read again before anything else of it. Then what was found is said, and only then a
  * doubt about something else is asked.
  */
 export function nextOf(given: NextGiven): NextAction | undefined {

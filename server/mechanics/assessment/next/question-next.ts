@@ -13,7 +13,7 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
  * reading with it where it is: there is nothing to enter again.
  */
 const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
-  (code === 'lobe-worn' || code === CAM_THEN) && answered?.found === true;
+  (code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) && answered?.found === true;
 
 function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';
