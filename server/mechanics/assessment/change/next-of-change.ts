@@ -1,12 +1,10 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { NextAction } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
-import { AGAINST_CALCULATED } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
 import { notKnownBrief } from './not-known.ts';
-import { READ_WITH, WHICH_ARMS } from './pushrod-read-with.ts';
-import { READ_OR_WORKED } from './read-against-worked.ts';
 
 /** What a call about a ratio asks for next, for the gaps that it was worked out for. */
 export interface NextOfChange {
@@ -17,9 +15,6 @@ export interface NextOfChange {
   /** Gaps that nothing is known of: said with the answer, which does not stand for them. */
   readonly notKnown: string | undefined;
 }
-
-/** What only has to be said: nothing is turned for it. */
-const isSaid = (lack: string): boolean => /^(which|whether|an answer)\b/.test(lack);
 
 function actionOf(
   group: GapGroup | undefined,
@@ -35,11 +30,10 @@ function actionOf(
     action: `${action}:${group.name}`,
     step: 'consequences',
     about: { of: 'build' },
-    sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack)}`,
+    sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack.said)}`,
     reason,
-    ...(lack === WHICH_ARMS ? { settles: READ_WITH } : {}),
-    ...(lack.startsWith(READ_OR_WORKED) ? { settles: AGAINST_CALCULATED } : {}),
-    turns: !isSaid(lack),
+    ...defined({ settles: lack.settles }),
+    turns: lack.turns,
   };
 }
 

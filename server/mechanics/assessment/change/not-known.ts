@@ -1,5 +1,6 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Headline } from '../assessment.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
@@ -49,7 +50,7 @@ function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
   );
 }
 
-const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(gap.lacks));
+const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(lacksSaid(gap.lacks)));
 
 /** `Piston to valve on the intake valves: it needs stroke and rod length`, alike ones together. */
 function lineOf(alike: readonly Unknown[]): string {

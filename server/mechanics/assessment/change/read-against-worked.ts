@@ -3,8 +3,9 @@ import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
+import { type Lack, toSay } from '../common/lack.ts';
 import type { Evidence, GapName, SheetEvidence } from '../evidence.ts';
-import { againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
+import { AGAINST_CALCULATED, againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 import { worstFirst } from './worst-first.ts';
 
@@ -16,8 +17,13 @@ const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
   'pushrod-to-head': 'the same gap with the arms before, and pivot to tip',
 };
 
-/** How what such a gap waits for begins: the answer which of the two is off. */
-export const READ_OR_WORKED = 'an answer, since a reading of ';
+/** What such a gap waits for: the answer which of the two is off. */
+const readOrWorked = ({ title }: ChangeGap): Lack =>
+  toSay(
+    'read-or-worked',
+    `an answer, since a reading of ${title.toLowerCase()} is less than what comes out of the same figures`,
+    AGAINST_CALCULATED,
+  );
 
 type Worked = Pick<ChangeDetail, 'about' | 'gaps' | 'plan'>;
 
@@ -97,10 +103,7 @@ export function untilWorkedIsSure<Detail extends Worked>(
   const held = (gap: ChangeGap): ChangeGap => {
     if (!isDoubted(gap) || gap.word === 'short') return gap;
     const { word: _, ...open } = gap;
-    return {
-      ...open,
-      lacks: [`${READ_OR_WORKED}${gap.title.toLowerCase()} is less than what comes out of the same figures`],
-    };
+    return { ...open, lacks: [readOrWorked(gap)] };
   };
   return details.map((detail) => ({ ...detail, gaps: worstFirst(detail.gaps.map(held)) }));
 }

@@ -1,8 +1,8 @@
 import type { AssessedQuestion, Assessment, Headline, Judgement, NotToRun } from '../assessment.ts';
+import { isAsked } from '../common/is-asked.ts';
 import { afterTheStop } from '../common/way-out.ts';
 import type { Details } from '../details.ts';
 import { LOOKED_FOR_AGAIN } from '../workings/said.ts';
-import { isAsked } from './is-asked.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>
   isAsked(each)

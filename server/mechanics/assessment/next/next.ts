@@ -2,6 +2,7 @@ import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { NextOfChange } from '../change/next-of-change.ts';
+import { LASH_UNLIKELY } from '../common/lash-doubt.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
@@ -48,7 +49,7 @@ const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.tes
  */
 const isOfSteps = ({ step, code, answered }: AssessedQuestion, steps: readonly StepName[]): boolean =>
   steps.includes(step) ||
-  (code === 'lash-unlikely' && steps.includes('adjuster')) ||
+  (code === LASH_UNLIKELY && steps.includes('adjuster')) ||
   (code === CAM_THEN && answered === undefined && steps.includes('timing'));
 
 /** What the answer of the goal is made of, in the order in which it is asked for. */

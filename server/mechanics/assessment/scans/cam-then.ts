@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
+import { type Lack, toAnswer, toRead } from '../common/lack.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
 import { type CamFound, camFound } from '../timing/counting.ts';
@@ -91,7 +92,7 @@ export interface CamInGap {
   readonly question: AssessedQuestion;
   /** It was moved after it: it says nothing of the engine as it is. */
   readonly moved: boolean;
-  readonly needs: readonly string[];
+  readonly needs: readonly Lack[];
 }
 
 /** The same rule as for a scan: a gap typed by itself knows as little of where the cam stood. */
@@ -101,9 +102,14 @@ export function camInGap(entry: SheetEvidence, evidence: Evidence): CamInGap | u
   if (question === undefined) return undefined;
   const moved = question.answered?.found === true;
   const needs = moved
-    ? ['a reading with the cam where it is now: it was moved after this one, and the gap no longer holds']
+    ? [
+        toRead(
+          'with-cam-now',
+          'a reading with the cam where it is now: it was moved after this one, and the gap no longer holds',
+        ),
+      ]
     : inDoubt(question)
-      ? [`an answer to this: ${question.ask}`]
+      ? [toAnswer(question, `an answer to this: ${question.ask}`)]
       : [];
   return { question, moved, needs };
 }

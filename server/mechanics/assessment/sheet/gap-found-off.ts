@@ -3,6 +3,7 @@ import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
+import { toRead } from '../common/lack.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { AnswerEvidence, GapName, SheetEvidence } from '../evidence.ts';
 
@@ -55,4 +56,4 @@ export const isFoundOff = (entry: GapReading, answers: readonly AnswerEvidence[]
   againstCalculated(entry, { weight: 'weak', test: '' }, answers).answered?.found === true;
 
 /** What such a gap waits for. */
-export const READ_AGAIN = 'another reading: this one was found off';
+export const READ_AGAIN = toRead('another-reading', 'another reading: this one was found off');
