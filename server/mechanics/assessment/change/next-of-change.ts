@@ -4,6 +4,7 @@ import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
+import { nextToMeasure } from './how-measured.ts';
 import { notKnownBrief } from './not-known.ts';
 
 /** What a call about a ratio asks for next, for the gaps that it was worked out for. */
@@ -14,6 +15,8 @@ export interface NextOfChange {
   readonly close: NextAction | undefined;
   /** Gaps that nothing is known of: said with the answer, which does not stand for them. */
   readonly notKnown: string | undefined;
+  /** The worst of these, to be measured once the answer is told. */
+  readonly notMeasured: NextAction | undefined;
 }
 
 function actionOf(
@@ -44,6 +47,7 @@ export function nextOfChange(details: readonly ChangeDetail[]): NextOfChange {
     groups.find((group) => fits(group) && group.members[0].gap.lacks.length > 0);
   return {
     notKnown: notKnownBrief(details),
+    notMeasured: nextToMeasure(details),
     held: actionOf(
       first(({ word }) => word === undefined),
       'gap-waits',

@@ -20,10 +20,14 @@ const WORST: readonly GapName[] = [
 /** The headline of what is not known yet. */
 export const NOT_KNOWN = 'headline:change:not-known';
 
-interface Unknown {
+/** A gap that nothing is known of, on one valve or side. */
+export interface Unknown {
   readonly gap: ChangeGap;
   readonly detail: ChangeDetail;
 }
+
+const sideOf = (about: ChangeDetail['about']): string =>
+  about.of === 'valve' ? sideOfValve(about.valve) : about.of === 'side' ? about.valve : '';
 
 /** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
 function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
@@ -48,6 +52,21 @@ function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
       )
       .toSorted((a, b) => WORST.indexOf(a.gap.name) - WORST.indexOf(b.gap.name))
   );
+}
+
+/**
+ * Of these the gaps that no valve of their side has been read of: who reads one valve is not sent to all the others,
+ * before the answer stands.
+ */
+export function notMeasuredYet(details: readonly ChangeDetail[]): Unknown[] {
+  const read = new Set(
+    details
+      .filter(isFirstPlan)
+      .flatMap(({ about, gaps }) =>
+        gaps.flatMap(({ name, after }) => (after === undefined ? [] : [`${sideOf(about)} ${name}`])),
+      ),
+  );
+  return unknownOf(details).filter(({ gap, detail }) => !read.has(`${sideOf(detail.about)} ${gap.name}`));
 }
 
 const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(lacksSaid(gap.lacks)));
