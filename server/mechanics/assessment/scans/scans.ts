@@ -8,6 +8,7 @@ import { byId, byPlace, inches, placeOf, upperFirst, valveSubject } from '../com
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { type JudgedGap, judgeGap } from '../sheet/gap.ts';
 import { scanGaps } from './as-gap.ts';
+import { CAM_THEN, camQuestions } from './cam-then.ts';
 import type { ScanDetail, ScansDetail } from './detail.ts';
 import { questionsOfScan } from './questions.ts';
 import { repeatsAsked } from './repeats.ts';
@@ -106,7 +107,12 @@ export function scansPart(evidence: Evidence): PartSaid<ScansDetail> {
   return {
     quantities: found.map(({ detail, judged }) => quantityOf(detail, judged)),
     judgements: [],
-    questions: [...found.flatMap(({ questions }) => questions), ...repeatsAsked(evidence)],
+    questions: [
+      // What the cam asks it asks once, of all gaps.
+      ...found.flatMap(({ questions }) => questions.filter(({ code }) => code !== CAM_THEN)),
+      ...camQuestions(evidence),
+      ...repeatsAsked(evidence),
+    ],
     stop: [],
     headlines: found.map(
       ({ detail }): Headline => ({
