@@ -219,6 +219,21 @@ describe('one lobe, two centrelines', () => {
     expect(told(again)[0]).toMatch(/^The intake peaks 105°/);
   });
 
+  // One cam turns both lobes. By hand: 68 and 152 peak at 110 before TDC, 71 and 155 at 113.
+  const both = [...two, drop(-152, -68, 113, 'exhaust'), drop(-155, -71, 113, 'exhaust')];
+  const asks = (all: Assessment) => all.questions.filter(({ code }) => code === 'centrelines-differ');
+
+  test('both lobes read before and after the cam was moved are asked about once', () => {
+    expect(asks(said(both)).map(({ about }) => about)).toEqual([{ of: 'side', valve: 'intake' }]);
+    expect(told(said(both)).filter((each) => /no word against the card/.test(each))).toHaveLength(2);
+  });
+
+  test('its answer is of the other lobe too, as far as that was read before it', () => {
+    const moved = { ...answer('centrelines-differ', ASK, 'not-found', 9), found: false };
+    expect(asks(said(both, [moved])).filter(({ answered }) => answered === undefined)).toEqual([]);
+    expect(told(said(both, [moved])).filter((each) => /no word against the card/.test(each))).toEqual([]);
+  });
+
   test('1° apart is the wheel', () => {
     expect(codes(said([drop(62, 148, 108), drop(63, 149, 108)]))).not.toContain('centrelines-differ');
   });
