@@ -89,6 +89,7 @@ function forAnswer({
     questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
     toReadBeforeRunning(notToRun, isPlanning) ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??
+    lackingNext(must.filter(({ need }) => need.started)) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??
@@ -111,7 +112,7 @@ const mended = ({ lacking, questions }: NextGiven): NextAction | undefined =>
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
- * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, more passes, what tells a clear odd valve's part from its position, the rows that
+ * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, what is set up and not read yet, more passes, what tells a clear odd valve's part from its position, the rows that
  * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
  * first, what is seen with parts off behind the doubts, and its lobe last. Then what was found is said, and only then a
  * doubt about something else is asked.
