@@ -24,7 +24,8 @@ const CHOICES: readonly AnswerChoice[] = [
   {
     code: 'not-found',
     label: 'The reading holds: the figures were gone over',
-    changes: 'The reading counts; a figure that is off is put right where it was entered.',
+    changes:
+      'The reading counts. Of the others what comes out of the same figures has no word until the one that is off is put right, or each is measured.',
   },
 ];
 
