@@ -121,6 +121,7 @@ export const heldOpen = (row: ShimRow): NotToRun[] =>
           what: 'run',
           about: valveSubject(row),
           sentence: `Do not run it: ${placeOf(row)} has no gap, and a valve that is held off its seat burns.`,
+          todo: { action: 'thinner-shim', step: 'adjuster' },
           wayOut: 'A thinner shim goes in first; then the gap is measured, and the right shim worked out.',
         },
       ]
