@@ -17,7 +17,8 @@ import { oneValve } from './one-valve.ts';
 const PASSES = 3;
 const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
-function ofPasses({ known, group }: GroupExplained, newest: number): Need[] {
+/** `newest`: the number of the set-up that is gone on with; none where another reading is wanted first. */
+function ofPasses({ known, group }: GroupExplained, newest: number | undefined): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
@@ -134,9 +135,11 @@ export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]
     return [need('set-up', 'a reading of the ratio on the engine', oneValve(evidence), false, MUST_TURN)];
   const newest = Math.max(...setUpsNow(evidence).map(({ number }) => number));
   return [
-    ...explained.flatMap((each) =>
-      isForLobe(each, explained) ? [] : [...ofLacks(each), ...ofPasses(each, newest)],
-    ),
+    ...explained.flatMap((each) => {
+      if (isForLobe(each, explained)) return [];
+      const lacks = ofLacks(each);
+      return [...lacks, ...ofPasses(each, lacks.length === 0 ? newest : undefined)];
+    }),
     ...ofLobes(evidence, explained),
   ];
 }
