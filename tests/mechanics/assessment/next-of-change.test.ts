@@ -104,7 +104,9 @@ describe('gaps that nobody measured and that no figure gives', () => {
     const next = nextOf({ ...WHOLE, ...TOLD });
     expect(next).toMatchObject({ action: 'measure:pushrod-to-head', step: 'sheet', turns: true });
     expect(next?.sentence).toMatch(/^Measure pushrod to head on .*with the planned 1\.6\. A wire or feeler/);
-    expect(next?.sentence).toContain('Then: rocker to retainer, rocker slot to stud and anything to the cover.');
+    expect(next?.sentence).toContain(
+      'Then: rocker to retainer, rocker slot to stud and anything to the cover.',
+    );
   });
 
   test('each is gone once it was read on one valve of its side, and the call is closed when none is left', () => {
