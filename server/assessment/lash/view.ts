@@ -3,6 +3,7 @@ import { fromSi } from '../../../shared/quantities/units.ts';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { inInches, quantityView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { AssessedQuestion, Assessment } from '../../mechanics/assessment/assessment.ts';
+import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import type { SettingDetail, ShimRow } from '../../mechanics/assessment/lash/detail.ts';
 import { GROWTHS_TOLD, growthTold } from '../../mechanics/lash/growth.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
@@ -147,7 +148,7 @@ const showShim = ({
           },
     toHave: mmIf(toHave),
     beside: beside?.map(({ shim: each, lash }) => ({ shim: inMm(each), lash: inMm(lash) })),
-    lacks,
+    lacks: lacksSaid(lacks),
     sentence,
   });
 

@@ -1,3 +1,4 @@
+import type { Lack } from '../common/lack.ts';
 import type { Bounds, EvidenceEntry, LashState, LifterState, Spring, ValvePlace } from './common.ts';
 
 /* What is read valve by valve: sheet, scans, lash and tip marks. */
@@ -29,7 +30,7 @@ interface GapOfScan {
   /** With the cam as it was found; what is said of that. */
   readonly withCam?: string;
   /** What the scan needs before its least may be believed. */
-  readonly needs: readonly string[];
+  readonly needs: readonly Lack[];
   /** Its figures in order of the crank, for another ratio. */
   readonly stations: readonly { readonly crankAngle: number; readonly gap: number }[];
   /** How far one of them may be off. */

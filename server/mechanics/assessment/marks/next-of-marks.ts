@@ -1,6 +1,6 @@
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
+import { isAsked } from '../common/is-asked.ts';
 import { lowerFirst, placeOf, valveSubject } from '../common/said.ts';
-import { isAsked } from '../next/is-asked.ts';
 import type { MarksDetail } from './detail.ts';
 
 /**
