@@ -14,6 +14,7 @@ import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { shown } from '../corrections/entries.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from '../sheet/sheet-table.ts';
+import { isOverEverywhere } from './days.ts';
 import { LASH_EVENTS } from './events.ts';
 
 /** A lash of the sheet with what makes it a line of a log; one entered on the sheet alone says nothing of that. */
@@ -26,7 +27,7 @@ export interface LoggedLash {
   readonly on: string;
   /** Its number as it was first entered: one that was put right keeps its place in the log. */
   readonly entered: number;
-  /** It was entered on another day than the one it is of. */
+  /** It was entered on a later day than the one it is of, wherever that was: the order of entry says nothing then. */
   readonly toldLater: boolean;
   readonly doneBy: string;
   /** The shim that was in with that gap. */
@@ -143,7 +144,8 @@ function daysOf(
   readOn: string | null,
 ): Pick<LoggedLash, 'on' | 'entered' | 'toldLater'> {
   const day = dayOf(first);
-  return { on: readOn ?? day, entered: first.seq, toldLater: readOn !== null && readOn < day };
+  const toldLater = readOn !== null && isOverEverywhere(readOn, first.at);
+  return { on: readOn ?? day, entered: first.seq, toldLater };
 }
 
 /** The first reading of a chain of corrections: the one that the log's words go with. */

@@ -9,7 +9,9 @@ import type { Bounds, LashEvidence, LimitEvidence, ValvePlace } from '../evidenc
 export interface LashValveDetail extends ValvePlace {
   /** Oldest day first; those that stand. */
   readonly lines: readonly LashEvidence[];
-  /** The lash as it is: the newest line, found or set. */
+  /** The newest line that counts, found or set. */
+  readonly now?: LashEvidence;
+  /** The lash as it is: that of the newest line. */
   readonly newest: Bounds;
   /** Which of two lines of one day came first. */
   readonly order: readonly AssessedQuestion[];

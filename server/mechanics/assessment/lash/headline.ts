@@ -14,10 +14,9 @@ const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'las
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
-  { lines, newest, grewAgain }: LashValveDetail,
+  { now: last, newest, grewAgain }: LashValveDetail,
   { code, size = '' }: AssessedQuestion,
 ): string {
-  const last = lines.at(-1);
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
   if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
   const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';

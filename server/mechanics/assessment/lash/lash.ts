@@ -26,10 +26,10 @@ function boundsWithin(gap: Bounds): Bounds {
 }
 
 function quantity(
-  { cylinder, valve, lines, newest, order, twice, hydraulic }: LashValveDetail,
+  { cylinder, valve, now, newest, order, twice, hydraulic }: LashValveDetail,
   evidence: Evidence,
 ): AssessedQuantity {
-  const line = twice?.holds ?? lines.at(-1);
+  const line = twice?.holds ?? now;
   const doubted = line !== undefined && isLashDoubted(evidence, line);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
   return {
