@@ -99,7 +99,14 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const more = { ...defined({ lash, cam }), foundOff };
   const bare = verdictOfGap(gap, limit.value);
   if (isMereGuess(entry))
-    return { entry, gap, limit, asksLash: false, lacks: ['a reading with a tool: this one is a guess'] };
+    return {
+      entry,
+      gap,
+      limit,
+      asksLash: false,
+      lacks: ['a reading with a tool: this one is a guess'],
+      ...more,
+    };
   const needs = [
     ...(foundOff ? [READ_AGAIN] : []),
     ...(entry.otherArms === 'off-since'

@@ -2,6 +2,7 @@ import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
+import { ratiosOfBuild } from '../common/build-ratios.ts';
 import { inches, listed } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { keyOfFigures, type Off } from './off.ts';
@@ -11,7 +12,7 @@ const LIFT = 0.005 * IN;
 
 /** Net lifts that the card and the rockers come to. */
 function byCard({ card, rockers, engine }: Evidence): number[] {
-  const ratios = [rockers.soldAs, rockers.planned, rockers.plannedExhaust].flatMap((each) => each ?? []);
+  const ratios = ratiosOfBuild({ rockers });
   return SIDES.flatMap((side) => {
     const { lobeLift, valveLift, lash = 0 } = card[side];
     const gross =
