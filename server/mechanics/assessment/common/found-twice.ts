@@ -1,6 +1,5 @@
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { lastKept } from '../workings/kept.ts';
@@ -11,8 +10,8 @@ import { lashLogOf } from './lash-log-of.ts';
 import { inches, listed, placeOf, valveSubject } from './said.ts';
 import { enteredAt } from './same-day.ts';
 
-/** Half the step of a set of feelers: nearer two gaps are one. */
-export const ALIKE = 0.0005 * IN;
+/** Nearer two gaps are one. */
+export const ALIKE = allowance('half-feeler');
 
 /** The gap of a line that has one figure is this one. */
 export const isAt = ({ gap: { value } }: LashEvidence, lash: number): boolean =>

@@ -1,4 +1,4 @@
-import { IN } from '../../kit/si.ts';
+import { allowance } from '../../kit/allowances.ts';
 import { inchesSaid, toldOver } from '../../tip-mark/length-said.ts';
 import type { LengthOver } from '../../tip-mark/types.ts';
 import type { Assessment, Headline } from '../assessment.ts';
@@ -11,10 +11,10 @@ import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 /** The figure of a kept pushrod length: its headline rests on it, and it lacks nothing while it counts. */
 const OF_SUM = 'working:pushrod';
 
-/** A sum and a mark that are nearer than this are of one length: half a step of stock, common practice, no published source. */
-const ONE_LENGTH = 0.025 * IN;
-/** A lash that was taken off at the pushrod is seldom more: common practice, no published source. */
-const LASH = 0.02 * IN;
+/** A sum and a mark that are nearer than this are of one length. */
+const ONE_LENGTH = allowance('pushrod-at-mark');
+/** A lash that was taken off at the pushrod is seldom more. */
+const MOST_LASH = allowance('lash-off-pushrod');
 
 const SUM_OVER: Readonly<Record<PushrodEvidence['told'], LengthOver | undefined>> = {
   'as-read': undefined,
@@ -32,7 +32,7 @@ function isElsewhere(
   const mark = known ? toldOver(at, over, sumOver) : at;
   const unsaid = known ? 0 : toldOver(0, 'gauge', 'ends');
   const off = length - added - mark;
-  return Math.abs(off) > ONE_LENGTH + unsaid + (lashOff === true ? LASH : 0);
+  return Math.abs(off) > ONE_LENGTH + unsaid + (lashOff === true ? MOST_LASH : 0);
 }
 
 const marksOf = (valves: readonly MarkedValveDetail[]): string =>

@@ -1,5 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
-import { DEGREE } from '../../setting-order/timing.ts';
+import { allowance } from '../../kit/allowances.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -18,8 +18,8 @@ export interface HeldPeak extends Lined<PeakEvidence> {
   readonly cardAsked?: AssessedQuestion;
 }
 
-/** A card is printed in halves of a degree: nearer two figures of it are one. */
-const PRINTED = 0.05 * DEGREE;
+/** Nearer two figures of a card are one. */
+const PRINTED = allowance('card-figure');
 
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= PRINTED;
 
