@@ -10,6 +10,7 @@ import { everyColumn } from '../../database/tables/every-column.ts';
 import type { LashLogTable } from '../../database/tables/marks-and-lash.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import { inLogOrder } from '../../mechanics/lash/log-order.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { shown } from '../corrections/entries.ts';
@@ -164,21 +165,20 @@ export function toLashLines(
   const readings = sheet.filter(({ kind }) => kind === 'lash');
   const byId = new Map(readings.map((reading) => [reading.id, reading]));
   const logged = new Map(rows.map((row) => [row.reading_id, row]));
-  return readings
-    .map((reading): LoggedLash => {
-      const first = firstOf(reading, byId);
-      const row = logged.get(first.id);
-      return {
-        reading,
-        engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
-        moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
-        nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
-        ...daysOf(first, row?.read_on ?? null),
-        doneBy: row?.done_by ?? '',
-        shim: row === undefined ? undefined : shimOf(row),
-      };
-    })
-    .sort((a, b) => (a.on === b.on ? a.entered - b.entered : a.on < b.on ? -1 : 1));
+  const lines = readings.map((reading): LoggedLash => {
+    const first = firstOf(reading, byId);
+    const row = logged.get(first.id);
+    return {
+      reading,
+      engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
+      moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
+      nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
+      ...daysOf(first, row?.read_on ?? null),
+      doneBy: row?.done_by ?? '',
+      shim: row === undefined ? undefined : shimOf(row),
+    };
+  });
+  return inLogOrder(lines, ({ on, entered }) => ({ day: on, entered }));
 }
 
 /** The lines that stand and are of the arms that are on, oldest day first. */

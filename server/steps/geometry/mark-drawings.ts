@@ -19,7 +19,7 @@ const figure = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 
 const OF_FOLLOWER = {
   centred: 'centred',
   valley: 'to pivot',
-  exhaust: 'off pivot',
+  exhaust: 'away from the pivot',
   sideways: 'sideways',
 } as const;
 

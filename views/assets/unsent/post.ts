@@ -68,5 +68,6 @@ export async function post(action: string, link: string, body: BodyInit, at?: nu
   }
 }
 
+/** Sends an entry that waited, as it was typed. */
 export const postEntry = ({ action, link, fields, at }: Entry): Promise<Outcome> =>
   post(action, link, new URLSearchParams(fields.map(([name, value]) => [name, value])), at);

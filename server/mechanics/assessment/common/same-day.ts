@@ -1,5 +1,6 @@
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { inLogOrder } from '../../lash/log-order.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked } from './asked.ts';
@@ -32,7 +33,7 @@ export const enteredAt = ({ entered, line }: LashEvidence): number => entered ??
 
 /** By the days that lines are of, then as they were first entered: one that was put right keeps its place. */
 export const inOrder = (lines: readonly LashEvidence[]): LashEvidence[] =>
-  lines.toSorted((a, b) => (a.day === b.day ? enteredAt(a) - enteredAt(b) : a.day < b.day ? -1 : 1));
+  inLogOrder(lines, (line) => ({ day: line.day, entered: enteredAt(line) }));
 
 /** Read alike, it does not matter which was first. */
 const isAlike = (a: LashEvidence, b: LashEvidence): boolean =>

@@ -136,6 +136,7 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
   );
 }
 
+/** What is said of a noise, and what is not run until its cause is found. */
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
 }

@@ -3,6 +3,7 @@ import { allowance } from '../../kit/allowances.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import type { Evidence, PeakEvidence } from '../evidence.ts';
 import { degrees, type Lined } from './degrees.ts';
 
@@ -59,10 +60,7 @@ const said = (figures: readonly Figure[], of: 'build' | 'reading'): string =>
 
 /** The answer of these very figures: a card that is put right once more is asked about again. */
 const known = (figures: readonly Figure[]): string =>
-  figures
-    .flatMap(({ name, build, reading }) => [name, build.toFixed(4), reading.toFixed(4)])
-    .join('-')
-    .replaceAll('.', '_');
+  figures.map(({ name, build, reading }) => keyOfFigures(name, build, reading)).join('-');
 
 function askedOf(
   peak: Lined<PeakEvidence>,

@@ -3,6 +3,7 @@ import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { ratiosOfBuild } from '../common/build-ratios.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { GEAR_PLANS } from '../gear/plans.ts';
@@ -17,7 +18,7 @@ import type {
   TurnsEvidence,
 } from './evidence.ts';
 import { BUILD, type KeptSet, STEPS } from './kept.ts';
-import { keyOfFigures, type Off } from './off.ts';
+import type { Off } from './off.ts';
 import { ASKS, CHOICES, TESTS } from './sum-words.ts';
 import type { TurnMade } from './turn-made.ts';
 

@@ -2,9 +2,10 @@ import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { ratiosOfBuild } from '../common/build-ratios.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import { inches, listed } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { keyOfFigures, type Off } from './off.ts';
+import type { Off } from './off.ts';
 
 /** Net lifts that the card and the rockers come to. */
 function byCard({ card, rockers, engine }: Evidence): number[] {
