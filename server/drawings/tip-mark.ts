@@ -44,6 +44,7 @@ export const SEEN = {
   rocker: 'valley at the left, exhaust side at the right',
   follower: 'the follower’s pivot at the left',
 } as const;
+
 export interface DrawnMark {
   /** `7.850`, `no length said`. */
   readonly name: string;

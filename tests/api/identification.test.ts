@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { identificationView } from '../../server/assessment/identification/view.ts';
 import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
+import { memberOf } from '../../shared/member.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -136,8 +137,11 @@ describe('readings of the part', () => {
     });
     expect(done.status, done.text).toBe(201);
     expect(done.json).toMatchObject({ replaces: id, reason: 'jaws cocked', struck: false });
-    expect((await sendJson(service, owner.bearer, 'POST', url, { size: '.44 in', reason: 'x' })).status).toBe(
-      409,
+    const again = await sendJson(service, owner.bearer, 'POST', url, { size: '.44 in', reason: 'x' });
+    expect(again.status).toBe(409);
+    // The line that a page leads to is said as a number, and not in the sentence alone.
+    expect(String(memberOf(again.json, 'detail'))).toContain(
+      `Line ${String(memberOf(again.json, 'line'))} stands`,
     );
     const answer = await foundFirst(buildId);
     expect(answer.readings.map(({ readAs }) => readAs)).toEqual(['.375 in', '.4355 in']);

@@ -1,5 +1,5 @@
 import table from '../../../seeds/materials.json' with { type: 'json' };
-import { saidLength } from '../kit/said.ts';
+import { bareInches, inches } from '../kit/say-inches.ts';
 import { IN } from '../kit/si.ts';
 
 const { aluminiumFrom, printedGrowth } = table;
@@ -10,11 +10,11 @@ const ALUMINIUM_FROM = aluminiumFrom.expansion * 1e-6;
 type Printed = (typeof printedGrowth.pairs)[number];
 
 const coldSaid = ({ coldLess }: Printed): string =>
-  `${saidLength(Math.abs(coldLess) * IN)} ${coldLess < 0 ? 'more' : 'less'}`;
+  `${inches(Math.abs(coldLess) * IN)} ${coldLess < 0 ? 'more' : 'less'}`;
 
 function growsSaid({ grows, more }: Printed): string {
   const [from = 0, to = 0] = grows;
-  return `${saidLength(from * IN)} to ${saidLength(to * IN)}${more ? ' and more' : ''}`;
+  return `${bareInches(from * IN)} to ${inches(to * IN)}${more ? ' and more' : ''}`;
 }
 
 /**

@@ -13,6 +13,8 @@ export type Outcome =
       readonly arrived: boolean;
       /** A stop stands. */
       readonly held: boolean;
+      /** The line of the tape that it is about. */
+      readonly line?: number;
     }
   /** This browser speaks for the link no longer. */
   | { readonly kind: 'ended' }
@@ -43,7 +45,9 @@ async function refusalOf(response: Response): Promise<Outcome> {
   }
   const arrived = problem.code === 'key-reused';
   const why = arrived ? ARRIVED : asSentence(text(problem.detail) || text(problem.title));
-  return { kind: 'refused', why, arrived, held: problem.code === 'held' };
+  const { line } = problem;
+  const about = typeof line === 'number' ? { line } : {};
+  return { kind: 'refused', why, arrived, held: problem.code === 'held', ...about };
 }
 
 async function outcomeOf(response: Response): Promise<Outcome> {

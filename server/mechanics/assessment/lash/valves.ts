@@ -78,8 +78,13 @@ const isOpenFor = (order: AssessedQuestion, lines: readonly LashEvidence[]): boo
   );
 };
 
+/** The log of one valve, with the newest line of it that counts. */
+export interface LashValveRead extends LashValveDetail {
+  readonly now?: LashEvidence;
+}
+
 /** The log of every valve that has one. */
-export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
+export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
   const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
   const places = [
     ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),

@@ -22,7 +22,12 @@ const SUM_OVER: Readonly<Record<PushrodEvidence['told'], LengthOver | undefined>
   effective: 'gauge',
 };
 
-/** The sum was made at another length than the one that the marks let stay; what holds between them told off first. */
+/**
+ * The sum was made at another length than the one that the marks let stay.
+ *
+ * Equation: |length − added − mark| > half a step of stock, and what is between two ways of telling a length, or a lash
+ * that was taken off, where either is not known
+ */
 function isElsewhere(
   { length, added = 0, lashOff, told }: PushrodEvidence,
   { at, over }: Pick<Staying, 'at' | 'over'>,
