@@ -138,6 +138,20 @@ describe('a duration that is not the card’s', () => {
     expect(text(third)).toMatch(/108° after TDC.*straight up/);
   });
 
+  test('its events found wrong, what was read at equal drop before it counts', () => {
+    const kept = [STOP, drop(), events('8 BTDC')];
+    const open = said(kept, cardOf(112, 242));
+    const wrong = { ...answerTo(open, 'duration-off', 'found'), found: true };
+    expect(text(said(kept, cardOf(112, 242), [wrong]))).toMatch(
+      /112° after TDC, give or take 1°: straight up/,
+    );
+    // Nothing else was read: it stays in doubt until it is read again.
+    const alone = said([STOP, events('8 BTDC')], cardOf(112, 242), [
+      { ...answerTo(said([STOP, events('8 BTDC')], cardOf(112, 242)), 'duration-off', 'found'), found: true },
+    ]);
+    expect(text(alone)).toMatch(/No word against the card yet/);
+  });
+
   test('the card’s own duration, put right since, is asked', () => {
     const all = said([STOP, events('13 BTDC', { cardDuration: '242 deg' })], cardOf(108, 246));
     expect(all.questions.find(({ code }) => code === 'card-differs')?.ask).toBe(

@@ -38,6 +38,7 @@ export function sheetEvidence(
   };
 }
 
+/** A line of the lash log in SI. */
 export function lashEvidence(logged: LoggedLash): LashEvidence {
   const { reading, moment, engine, nut, on, entered, toldLater, shim } = logged;
   return {

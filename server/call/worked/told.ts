@@ -18,7 +18,7 @@ const IN_FOUND: ReadonlySet<string> = new Set([...Object.keys(TOLD), 'centreline
 export const workingTold = ({ assessment }: CallContext, { computation }: Working): string | undefined =>
   assessment.headlines.find(({ id }) => id === TOLD[computation])?.sentence;
 
-/** What stands in place of what came out. */
+/** Shown instead of what came out. */
 export const NOT_HELD =
   'What came out of it is not shown: it was made with other figures than the build has.';
 
@@ -31,7 +31,7 @@ export function outdatedSaid(context: CallContext, working: Working): string | u
   return found?.waits === true ? found.sentence : undefined;
 }
 
-/** What stands beside figures that may be of another arm or lash. */
+/** Said beside figures that may be of another arm or lash. */
 export function besideSaid(context: CallContext, working: Working): string | undefined {
   const found = outdatedOf(context, working);
   return found?.waits === false ? found.sentence : undefined;

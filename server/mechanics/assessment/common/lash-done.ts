@@ -3,7 +3,7 @@ import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { heatsWanting } from '../workings/wanted-heat.ts';
-import { lashLogOf } from './newest-lash.ts';
+import { lashLogOf } from './lash-log-of.ts';
 import { usableLash } from './usable-lash.ts';
 
 /** Why a valve waits for no turn: it was set and has held since, or it was found as the card asks. */

@@ -8,6 +8,7 @@ import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
+import type { LashValveRead } from './valves.ts';
 
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
@@ -16,10 +17,9 @@ const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'las
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
-  { lines, newest, grewAgain }: LashValveDetail,
+  { now: last, newest, grewAgain }: LashValveRead,
   { code, size = '' }: AssessedQuestion,
 ): string {
-  const last = lines.at(-1);
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
   if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
   const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
@@ -60,7 +60,7 @@ const doubtSaid = (place: ValvePlace, { ask, answered }: AssessedQuestion): stri
     : `No lash of ${placeOf(place)} counts yet. ${ask}`;
 
 /** One line for each valve whose lash grew or closed past what is ordinary, or of which nothing counts yet. */
-export function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
+export function headline(valve: LashValveRead, questions: readonly AssessedQuestion[]): Headline[] {
   const about = valveSubject(valve);
   const said = (sentence: string): Headline[] => [
     {

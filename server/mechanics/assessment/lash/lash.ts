@@ -10,14 +10,14 @@ import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import { asItIs } from './as-it-is.ts';
-import type { LashDetail, LashValveDetail } from './detail.ts';
+import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
 import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
 import { stopOf } from './stop.ts';
-import { valvesOf } from './valves.ts';
+import { type LashValveRead, valvesOf } from './valves.ts';
 
 /** One figure of a gap is as good as its feeler. */
 function boundsWithin(gap: Bounds): Bounds {
@@ -26,10 +26,10 @@ function boundsWithin(gap: Bounds): Bounds {
 }
 
 function quantity(
-  { cylinder, valve, lines, newest, order, twice, hydraulic }: LashValveDetail,
+  { cylinder, valve, now, newest, order, twice, hydraulic }: LashValveRead,
   evidence: Evidence,
 ): AssessedQuantity {
-  const line = twice?.holds ?? lines.at(-1);
+  const line = twice?.holds ?? now;
   const doubted = line !== undefined && isLashDoubted(evidence, line);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
   return {
@@ -83,7 +83,7 @@ export function lashPart(
       shims: shims.detail,
       adjuster: adjusterKind(evidence.engine),
       limit,
-      valves,
+      valves: valves.map(({ now: _, ...valve }) => valve),
       questionIds: questions.map(({ id }) => id),
       setting: settingDetail(evidence),
     },

@@ -3,7 +3,7 @@ import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';

@@ -35,6 +35,7 @@ function hasGoneOn(evidence: Evidence): boolean {
   );
 }
 
+/** What the step on the arms still asks: which are on, and what they are sold as. */
 export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const { arms, seats, rockers, call } = evidence;
   // Of a change the ratio before is enough: the parts may not be bought.

@@ -152,6 +152,7 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
 const isAllAsked = (evidence: Evidence, open: ReturnType<typeof openChecks>): boolean =>
   open.length === 0 && QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
 
+/** What is said of a noise, and what is not run until its cause is found. */
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
 }

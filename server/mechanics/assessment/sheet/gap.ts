@@ -118,6 +118,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
       limit,
       asksLash: false,
       lacks: [toRead('with-a-tool', 'a reading with a tool: this one is a guess')],
+      ...more,
     };
   const needs = [
     ...(foundOff ? [READ_AGAIN] : []),

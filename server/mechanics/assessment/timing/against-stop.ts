@@ -1,6 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import type { Evidence, StopEvidence } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
 import { degrees, type Lined, READ, withoutError } from './readings.ts';
@@ -32,10 +33,7 @@ function askedOf(
     {
       about: { of: 'side', valve: side },
       step: 'timing',
-      among: [
-        ...(id === '' ? [] : [id]),
-        `${correction.toFixed(4)}-${pointerOff.toFixed(4)}`.replaceAll('.', '_'),
-      ].join(':'),
+      among: [...(id === '' ? [] : [id]), keyOfFigures('pointer', correction, pointerOff)].join(':'),
       answers,
       choices: [
         { code: 'stop', label: `${stop}, as the stop has it`, changes: 'That is taken off instead.' },

@@ -15,6 +15,7 @@ export interface ToldPeak {
   readonly read: readonly HeldPeak[];
 }
 
+/** Whether the pointer was shifted before the lobe was read is not said yet, and its error may be in the reading. */
 export const isOpen = ({ asked: { pointer, pointerWas }, peak, stop }: ToldPeak): boolean =>
   pointer !== undefined && pointerWas === undefined && !peak.righted && isOut(stop);
 

@@ -28,7 +28,7 @@ const MAKERS_FIGURE: AnswerChoice = {
   code: 'makers-figure',
   label: 'Yes, and its maker lets the plunger go that far',
   changes:
-    'The desk may lift the stop, with the maker’s figure as the reason; it is put in with the next sum, and holds for all of them.',
+    'The desk may lift the stop, with the maker’s figure as the reason; the figure goes into the next sum, and counts for every plunger.',
 };
 
 const choicesOf = ({ travelUnsaid }: PreloadEvidence): readonly AnswerChoice[] =>
