@@ -4,7 +4,7 @@ import { chosenOf } from '../common/chosen.ts';
 import { inches, lowOrHigh } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeLevel } from './side-level.ts';
-import type { Told } from './side-words.ts';
+import { LOBES_OFF_CARD, type Told } from './side-words.ts';
 
 const CARD: readonly AnswerChoice[] = [
   {
@@ -34,7 +34,7 @@ export function lobesTold(
   const said = `All ${count} ${side} lobes read about ${inches(lobe)}, ${lowOrHigh(lobe - card)} against the card’s ${inches(card)}`;
   const question = asked(
     {
-      code: 'lobes-off-card',
+      code: LOBES_OFF_CARD,
       weight: 'weak',
       ask: `${said}. Is it another cam’s card, or was the dial read wrong?`,
       knownBy: 'is it another cam’s card or was the dial read wrong',

@@ -3,6 +3,10 @@ import { nominalSaid, ratioSaid } from '../common/said.ts';
 import { awaySaid } from '../ratio/ratio-said.ts';
 import type { Level } from './side-level.ts';
 
+/** The words of the questions about a whole side. */
+export const SIDE_OFF = 'side-off';
+export const LOBES_OFF_CARD = 'lobes-off-card';
+
 export interface Told {
   readonly judgements: readonly Judgement[];
   readonly questions: readonly AssessedQuestion[];
