@@ -93,7 +93,7 @@ export const inAnyUnits = (words: string): string =>
   words.replaceAll(/ \(as typed [^)]*\)/g, '').replaceAll(/(\d) mm\b/g, '$1 in');
 
 /** The words of a question without its figures: two doubts of one word are told apart by what they ask. */
-const wordsOf = (ask: string): string =>
+export const wordsOf = (ask: string): string =>
   inAnyUnits(ask)
     .toLowerCase()
     .replace(/[^a-z ]/g, '')

@@ -3,8 +3,7 @@ import { isDial } from '../../kit/lift-tools.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { answerTo, type RatioLack } from '../ratio/lack.ts';
-import { isSameLack } from '../ratio/lack-said.ts';
+import { answerLack, isSameLack, type RatioLack } from '../ratio/lack.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
@@ -75,7 +74,7 @@ function ofLacks(explained: GroupExplained): Need[] {
   const which = resting?.differs?.question;
   const asked = [
     ...(resting?.doubts ?? []),
-    ...(which === undefined || which.answered !== undefined ? [] : [answerTo(which)]),
+    ...(which === undefined || which.answered !== undefined ? [] : [answerLack(which)]),
   ];
   const all = lacksOfGroup(explained);
   const lacks =

@@ -50,16 +50,20 @@ type NotRepeated =
   | { readonly code: 'passes-apart'; readonly lift: LiftRead; readonly apart: number }
   | { readonly code: 'passes-scatter'; readonly passes: number; readonly apart: number };
 
+/** A pass by its number and its lift: lobe and valve have passes of one number. */
+export interface PassOf {
+  readonly lift: LiftRead;
+  readonly pass: number;
+}
+
 /**
- * A reading that only a person enters again or strikes out. `passes` are their numbers, none where the reading is one
- * of another set-up; `lift`: what they are of, left out where they are of both or none; `byFellows`: it reads otherwise
- * than the passes beside it.
+ * A reading that only a person enters again or strikes out. `passes`: which, each once; none where the reading is one
+ * of another set-up. `byOthers`: it reads otherwise than the passes beside it.
  */
 export interface EnteredAgain {
   readonly code: 'enter-again';
-  readonly passes: readonly number[];
-  readonly lift?: LiftRead;
-  readonly byFellows: boolean;
+  readonly passes: readonly PassOf[];
+  readonly byOthers: boolean;
   readonly why: string;
 }
 
@@ -72,6 +76,8 @@ type NoLobe =
 interface OfAnswer {
   readonly code: 'answer' | 'card-lobe-wrong' | 'sold-as-other';
   readonly ask: string;
+  /** The question, by its code and its own words without figures. */
+  readonly of: string;
 }
 
 /** Set-ups of one arm on one valve that came out otherwise, by how they are called: `set-ups 1 and 3`. */
@@ -104,7 +110,48 @@ export type RatioLack =
 export type LackCode = RatioLack['code'];
 export type PlainLack = Plain['code'];
 
-export const answerTo = ({ ask }: { readonly ask: string }): RatioLack => ({ code: 'answer', ask });
+/** A question as a lack has it. */
+interface Asked {
+  readonly id: string;
+  readonly code: string;
+  readonly ask: string;
+}
+
+/** What is lacking by a question: its answer, or what was found by it put right. */
+const lackBy =
+  (code: OfAnswer['code']) =>
+  (question: Asked): RatioLack => ({
+    code,
+    ask: question.ask,
+    of: `${question.code}-${question.id.split(':').at(-1) ?? ''}`,
+  });
+
+/** Its answer. */
+export const answerLack = lackBy('answer');
+
+/** It was answered that the lobe lift of the card is wrong: the card is put right. */
+export const cardLobeLack = lackBy('card-lobe-wrong');
+
+/** It was answered that they are sold as another ratio: that is put right. */
+export const soldAsLack = lackBy('sold-as-other');
+
+/** What tells a lack from another: its code and what it is about, whatever words it is said in. */
+export function lackKey(lack: RatioLack): string {
+  const about = Object.entries(lack)
+    .filter(([member]) => member !== 'byOthers' && member !== 'ask')
+    .toSorted(([a], [b]) => (a < b ? -1 : 1));
+  return JSON.stringify(about);
+}
+
+/** Two that are of the same are one thing to do. */
+export const isSameLack = (one: RatioLack, other: RatioLack): boolean => lackKey(one) === lackKey(other);
+
+/** Each once, the first of those that are the same. */
+export const eachOnce = (lacks: readonly RatioLack[]): RatioLack[] => {
+  const once = new Map<string, RatioLack>();
+  for (const lack of lacks) if (!once.has(lackKey(lack))) once.set(lackKey(lack), lack);
+  return [...once.values()];
+};
 
 /** Lash that was left in by a known amount: nothing else may be wrong with the reading. */
 export const isLashKnownIn = ({ code }: RatioLack): boolean => code === 'lash-in-known';
@@ -118,4 +165,5 @@ const SAID: ReadonlySet<LackCode> = new Set([
   'lash-not-said',
 ]);
 
+/** Whether it only has to be said. */
 export const isSaid = ({ code }: RatioLack): boolean => SAID.has(code);
