@@ -60,15 +60,7 @@ const isAskedFor = (lack: RatioLack, doubts: readonly RatioLack[]): boolean =>
 /** Without a pass there is nothing to do but to read it: that is asked for by how many are there. */
 const isOfPasses = ({ code }: RatioLack): boolean => code === 'no-pass' || code === 'none-back-at-zero';
 
-/** It is set up as wanted, and no pass is read yet: only the passes are lacking. */
-function isSetUpForLight({ known }: GroupExplained): boolean {
-  const last = known.at(-1);
-  if (last === undefined || wasRead(last)) return false;
-  const { spring, lifter, lash } = last.read.setUp;
-  return spring === 'light' && (lifter === 'solid' || lifter === 'locked') && lash === 'zero';
-}
-
-function ofLacks(explained: GroupExplained): Need[] {
+function ofLacks(evidence: Evidence, explained: GroupExplained): Need[] {
   const resting = restingOn(explained);
   // Which of several set-ups holds is asked as a question too.
   const which = resting?.differs?.question;
@@ -77,15 +69,16 @@ function ofLacks(explained: GroupExplained): Need[] {
     ...(which === undefined || which.answered !== undefined ? [] : [answerLack(which)]),
   ];
   const all = lacksOfGroup(explained);
+  const { setUp, meets } = startedFor(evidence, explained);
   const lacks =
     resting === undefined
-      ? isSetUpForLight(explained)
+      ? // It is set up as wanted, and no pass is read yet: only the passes are lacking.
+        meets({ code: 'light-spring-first' })
         ? []
         : all.filter(({ code }) => code === 'enter-again' || code === 'light-spring-first')
       : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !isOfPasses(lack));
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === all[0];
-  const { setUp, meets } = startedFor(explained);
   const goesOn = setUp !== undefined && lacks.some(meets) ? [goOn(explained, setUp)] : [];
   const left = goesOn.length === 0 ? lacks : lacks.filter((lack) => !meets(lack));
   return [...goesOn, ...left.map((lack) => ofLack(lack, explained.group, begun))];
@@ -127,7 +120,9 @@ export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]
   if (explained.length === 0)
     return [need('set-up', 'a reading of the ratio on the engine', oneValve(evidence), false, MUST_TURN)];
   return [
-    ...explained.flatMap((each) => (isForLobe(each, explained) ? [] : [...ofLacks(each), ...ofPasses(each)])),
+    ...explained.flatMap((each) =>
+      isForLobe(each, explained) ? [] : [...ofLacks(evidence, each), ...ofPasses(each)],
+    ),
     ...ofLobes(evidence, explained),
   ];
 }
