@@ -53,7 +53,14 @@ function claimOf(evidence: Evidence, rows: readonly SheetRow[], spring: Spring):
   const first = rows.map((row) => claimOfRow(evidence, row, spring));
   const [one] = first;
   if (one === undefined || first.some((each) => each?.ratio !== one.ratio)) return undefined;
-  return { ...one, to: first.every((each) => each?.to === 'mark') ? 'mark' : 'sold-as' };
+  const sold = first.flatMap((each) => (each?.to === 'sold-as' ? [each] : []));
+  // When it was, is said where it is so of all that are held to what they are sold as.
+  return {
+    to: sold.length === 0 ? 'mark' : 'sold-as',
+    ratio: one.ratio,
+    ...(sold.length > 0 && sold.every(({ wasThen }) => wasThen === true) ? { wasThen: true } : {}),
+    ...(sold.length > 0 && sold.every(({ isPlanned }) => isPlanned === true) ? { isPlanned: true } : {}),
+  };
 }
 
 /** As it was said with the reading, else as the engine’s lifters are. */
