@@ -30,6 +30,9 @@ const cell = z.object({
   passes: z.int(),
   spread: out('length', 'largest less smallest pass').optional(),
   apart: z.array(z.string()).meta({ description: 'passes that stand apart and are not in the figure' }),
+  readAgain: z
+    .array(z.string())
+    .meta({ description: 'passes that an answer found wrong and that were taken again: not in the figure' }),
   verdict: z.enum(['clear', 'close', 'short']).optional(),
   judgementId: z.string().optional(),
   because: z.array(z.string()).meta({ description: 'what it still lacks' }),
@@ -132,7 +135,8 @@ const figureOf = ({ word, lacks, entryIds, apart, readAgain = [], ...own }: Shee
   high: own.high,
   passes: own.passes,
   spread: own.spread,
-  apart: [...apart.map(({ entryId }) => entryId), ...readAgain],
+  apart: apart.map(({ entryId }) => entryId),
+  readAgain,
   verdict: word,
   judgementId: own.judgementId,
   because: lacks,
