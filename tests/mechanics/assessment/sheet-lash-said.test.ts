@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { rowsOf } from '../../../server/mechanics/assessment/sheet/rows.ts';
 import type { ValveGear } from '../../../shared/schemas/words.ts';
 import { read } from './plain-build.ts';
 import { answered, EIGHT, heard, sixteen } from './whole-sheet.ts';
@@ -66,6 +67,22 @@ describe('lash left in, as was answered', () => {
   const lobes = left.sheet.filter(({ kind }) => kind === 'lobe-lift');
   const lashOf = (evidence: Evidence, valve: string) =>
     heard(evidence).all.quantities.find(({ id }) => id === `sheet:ratio:light:${valve}`)?.conditions;
+
+  test('is next: all of them again at zero', () => {
+    expect(heard(left).next).toBe('read-again');
+    expect(heard(left).sentence).toMatch(/with the lash taken up to zero/);
+  });
+
+  test('in any reading of a valve makes what they come to one with the lash in, whichever was entered first', () => {
+    const both = (['zero', 'set'] as const).map((lash) => read(1, 'intake', 'valve-lift', 0.56, { lash }));
+    for (const sheet of [both, both.toReversed()]) {
+      const lots = rowsOf({ ...EIGHT, sheet })[0]?.lifts;
+      expect(lots?.map(({ lash }) => lash)).toEqual(['set']);
+    }
+    const said = both.slice(0, 1);
+    const sheet = [...said, read(1, 'intake', 'valve-lift', 0.56)];
+    expect(rowsOf({ ...EIGHT, sheet })[0]?.lifts[0]?.lash).toBeUndefined();
+  });
 
   test('a typing mistake put right since is no reading at zero lash', () => {
     const [first, ...rest] = lifts;

@@ -49,7 +49,7 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
 }
 
 /** So many passes that agree outweigh one that was looked at and does not. */
-const ENOUGH_FELLOWS = 3;
+const ENOUGH_OTHERS = 3;
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
 function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] {
@@ -66,7 +66,7 @@ function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly Asses
     if (!looked(pass.id, false)) return again('');
     const isLobe = pass.kind === 'lobe-lift';
     // Counted, it is as good as the others: one more pass that is counted says which of them are right.
-    if ((isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS)
+    if ((isLobe ? lobe.passes : valve).used.length >= ENOUGH_OTHERS)
       return again(', though its count was looked at');
     return {
       code: 'one-more-pass',

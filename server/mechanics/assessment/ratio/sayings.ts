@@ -4,6 +4,7 @@ import { armBy } from './arm-elsewhere.ts';
 
 type Facts = Pick<SetUpEvidence, SetUpFact>;
 
+/** The word of the question whether two springs were noted the wrong way round. */
 export const SPRINGS_SWAPPED = 'springs-swapped';
 
 /** What somebody said of a set-up after it was started: a statement of its own, or the answer to a question. */

@@ -45,7 +45,7 @@ function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDet
       toolSaid,
       ...defined({
         lobeLift: lobe.figure.value,
-        lash: lot.readings[0]?.lash,
+        lash: lot.lash,
         soldAsThen: lot.soldAsThen,
         comesOff: lot.comesOff,
       }),
@@ -79,7 +79,7 @@ export function ratioQuantities(
       basis: 'measured',
       conditions: [
         ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,
-        LASH_SAID[lot?.readings[0]?.lash ?? 'not-said'],
+        LASH_SAID[lot?.lash ?? 'not-said'],
         ...(ratio.soldAsThen === undefined
           ? []
           : [`with arms that were sold as ${nominalSaid(ratio.soldAsThen)}`]),
@@ -89,7 +89,7 @@ export function ratioQuantities(
       lacks: [
         ...(row === undefined ? [] : doubts(row, ratio.spring)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
-        ...(lot?.readings[0]?.lash === 'set' ? ['a reading at zero lash: it was left in'] : []),
+        ...(lot?.lash === 'set' ? ['a reading at zero lash: it was left in'] : []),
         ...guessLack(lot?.readings ?? [], 'valve lift'),
         ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
         ...(lot?.figure.lacks ?? []),

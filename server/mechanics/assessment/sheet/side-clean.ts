@@ -2,7 +2,7 @@ import { allowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { inches, ratioSaid } from '../common/said.ts';
 import type { Level } from './side-level.ts';
-import { lashLack, lashTold, SPRING, standing } from './side-words.ts';
+import { isLashIn, lashLack, lashTold, SPRING, standing } from './side-words.ts';
 
 /** No valve of the side stands out: that is an answer, and is said. */
 function cleanOf(level: Level): Judgement {
@@ -14,6 +14,7 @@ function cleanOf(level: Level): Judgement {
     against: { to: 'siblings' },
     sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}${lashTold(level)}`,
     lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
+    ...(level.ratio !== undefined && isLashIn(level) ? { again: 'lash-in' } : {}),
     restsOn,
   };
 }

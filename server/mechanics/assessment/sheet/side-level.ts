@@ -5,7 +5,7 @@ import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, LifterState, SheetEvidence, Side, Spring } from '../evidence.ts';
+import type { Evidence, LifterState, Side, Spring } from '../evidence.ts';
 import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
 import type { Claim } from '../ratio/marks.ts';
 import { claimOfRow } from './claim-of-row.ts';
@@ -13,7 +13,7 @@ import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
 import { isTooCoarse, liftHalf } from './dial.ts';
 import { sinkingNeeds } from './gap.ts';
 import { isLashOut } from './group-answered.ts';
-import type { SheetRow } from './rows.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 
 /** Fewer valves than this have no middle worth the name. */
 const FEWEST = 3;
@@ -79,7 +79,7 @@ function middleRatio(ratios: readonly SheetRatioDetail[]): Level['ratio'] {
 }
 
 /** As it was said of each of them. */
-function lashOf([first, ...others]: readonly SheetEvidence[]): Level['lash'] {
+function lashOf([first, ...others]: readonly LiftLot[]): Level['lash'] {
   return others.every(({ lash }) => lash === first?.lash) ? first?.lash : undefined;
 }
 
@@ -94,7 +94,7 @@ export function levelOf(
     const lot = row.lifts.find((each) => each.spring === spring);
     const value = lot?.figure.value;
     if (sideOfValve(row.valve) !== sideOfValve(side) || lot === undefined || value === undefined) return [];
-    return isTooCoarse(lot.readings) ? [] : [{ row, value, readings: lot.readings }];
+    return isTooCoarse(lot.readings) ? [] : [{ row, value, lot, readings: lot.readings }];
   });
   if (read.length < FEWEST) return undefined;
   const lift = middle(read.map(({ value }) => value));
@@ -115,7 +115,7 @@ export function levelOf(
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
-    ...defined({ lash: lashOf(read.flatMap(({ readings }) => readings)) }),
+    ...defined({ lash: lashOf(read.map(({ lot }) => lot)) }),
     hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => mayHaveSunk(lifter, evidence))),
     lashOut: isLashOut(evidence, sideOfValve(side), spring),
     lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),

@@ -12,8 +12,10 @@ export interface Told {
   readonly questions: readonly AssessedQuestion[];
 }
 
+/** `intakes` of `intake`. */
 export const plural = (side: string): string => `${side}s`;
 
+/** What they are held to be, in words: `the 1.6 stamped on them`. */
 export function claimed({ claim }: Level): string {
   if (claim === undefined) return '';
   const ratio = nominalSaid(claim.ratio);
@@ -24,14 +26,15 @@ export function claimed({ claim }: Level): string {
     : `the ${ratio} they are sold as`;
 }
 
-/** What is next is found by it. */
-export const AT_ZERO = 'a reading of them at zero lash';
+/** They are read again at zero lash before a word stands on them. */
+export const isLashIn = ({ hydraulic, lash }: Pick<Level, 'hydraulic' | 'lash'>): boolean =>
+  !hydraulic && lash === 'set';
 
-/** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
+/** Where the lash was left in or not said, or a lifter may sink, no word against a mark rests on it. */
 export function lashLack({ hydraulic, lash, lashOut }: Level): string[] {
   if (hydraulic) return ['a reading on a solid or locked lifter'];
   if (lash === undefined) return lashOut ? [] : ['how the lash was when they were read'];
-  return lash === 'set' ? [AT_ZERO] : [];
+  return isLashIn({ hydraulic, lash }) ? ['a reading of them at zero lash'] : [];
 }
 
 /** The same as it is told after what was found. */
