@@ -53,7 +53,7 @@ export interface KnownBefore {
   readonly line: number;
 }
 
-/** `known`: what told it from others while the arm was not named; nothing where no arm is, or nothing was read. */
+/** `among`: what told it from others while the arm was not named; nothing where no arm is, or nothing was read. */
 export const beforeNamed = (
   armId: string | undefined,
   entries: readonly { readonly line: number }[],

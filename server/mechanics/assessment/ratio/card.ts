@@ -53,7 +53,7 @@ function markSaid(mark: MarkState): string {
   }
 }
 
-/** The card names a ratio, and nobody said what the arm is: that is said, with what would tell it. */
+/** The card names a ratio, and nobody said what the arm is: said so, and what would tell it. */
 function againstNothing(evidence: Evidence, { group, given }: GroupExplained, ratio: number): CardJudged {
   const mark = markSaid(markState(evidence, group.armId));
   const sentence = `The card works with ${nominalSaid(Number(ratio.toFixed(2)))}, and nothing is there to set against it: what the arm is sold as is not known, and ${mark}.`;

@@ -107,7 +107,9 @@ export type RatioLack =
   | OfSetUps
   | Refused;
 
+/** What a lack is, whatever it is about. */
 export type LackCode = RatioLack['code'];
+/** One of which there is no more to say than its words. */
 export type PlainLack = Plain['code'];
 
 /** A question as a lack has it. */

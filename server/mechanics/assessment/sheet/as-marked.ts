@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
@@ -52,12 +53,11 @@ export function asMarked(
 /** A lift that its own lobe and the stamp of its arm make: no slip of one reading is left to ask. */
 export function readsAsStamped(
   evidence: Evidence,
-  { lobe }: SheetRow,
+  { lobe, valve }: SheetRow,
   { armId, figure, spring }: LiftLot,
-  cardLobe: number | undefined,
 ): boolean {
   const mark = markOn(evidence, armId);
-  const over = lobe?.value ?? cardLobe;
+  const over = lobe?.value ?? evidence.card[sideOfValve(valve)].lobeLift;
   if (mark === undefined || over === undefined || over <= 0 || figure.value === undefined) return false;
   const ratio = figure.value / over;
   return spring === 'light' && bandsOf(mark, ratio, ratio).every((band) => band === 'within');

@@ -63,7 +63,7 @@ export function slipsLeft(
           (lot) =>
             likeSiblings(row, lot, rows) ||
             likeElsewhere(row, lot, lots) ||
-            readsAsStamped(evidence, row, lot, evidence.card[sideOfValve(row.valve)].lobeLift),
+            readsAsStamped(evidence, row, lot),
         )
         .flatMap(({ readings }) => readings.map(({ id }) => id)),
     ),
