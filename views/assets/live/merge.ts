@@ -1,5 +1,7 @@
 import { Idiomorph } from 'idiomorph';
+import { rememberField } from './at-field.ts';
 import { holdsFormInUse, isBegunForm } from './begun.ts';
+import { holdBox, putFirstLinesFirst, showNewStop } from './first-lines.ts';
 
 /** The stop of the service; one that was said on this phone and waits stands before the page. */
 const HOLD = 'main .hold';
@@ -56,6 +58,8 @@ function takeMoment(here: HTMLElement | null, next: HTMLElement | null): void {
 export function mergePage(html: string, self: string, besideOnly: boolean): string[] {
   const next = new DOMParser().parseFromString(html, 'text/html');
   const known = lines();
+  const wasStopped = holdBox() !== null;
+  const backToField = rememberField();
   for (const part of besideOnly ? BESIDE : ['main']) {
     const from = document.querySelector(part);
     const to = next.querySelector(part);
@@ -65,6 +69,9 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
       if (!besideOnly || part === HOLD) document.querySelector('main')?.prepend(to);
     } else from?.remove();
   }
+  putFirstLinesFirst();
+  backToField();
+  if (!wasStopped) showNewStop();
   takeMoment(document.querySelector('main'), next.querySelector('main'));
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
   for (const line of fresh) line.classList.add('is-fresh');
