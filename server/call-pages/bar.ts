@@ -6,6 +6,7 @@ import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
 import { cardId } from '../call/question-form.ts';
+import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
@@ -17,6 +18,38 @@ const elsewhere = (frame: CallFrame, { base, side }: CallContext, step: StepName
   label: linkOf(frame, step),
   ...(side === 'desk' ? { key: 'n' } : {}),
 });
+
+/** Where the card of a question stands: of a set-up, on the page of that one. */
+function cardAt({ assessment, base }: CallContext, question: AssessedQuestion): string {
+  const { step, about } = question;
+  const shown = about.of === 'set-up' ? `?set-up=${about.setUpId}` : '';
+  return `${base}/steps/${step}${shown}#${cardId(assessment.questions.indexOf(question))}`;
+}
+
+/** Where one of these entries is corrected. */
+function correctionOfAny({ steps }: CallFrame, context: CallContext, ids: readonly string[]) {
+  return steps
+    .flatMap(({ corrections }) => corrections)
+    .flatMap(({ path, param, entries }) =>
+      entries(context)
+        .filter(({ id }) => ids.includes(id))
+        .map(({ id, seq }) => ({ seq, href: `${context.base}${path.replace(`:${param}`, id)}` })),
+    )
+    .at(0);
+}
+
+/** What is next and done on this page has its way there too: a question that is open, an entry that was found wrong. */
+function onThisPage(frame: CallFrame, context: CallContext): ButtonData | undefined {
+  const { next, questions } = context.assessment;
+  const asked = questions.find(({ isNext, answered }) => isNext === true && answered === undefined);
+  if (asked !== undefined && asked.step === next?.step)
+    return { label: 'Answer it', href: cardAt(context, asked), kind: 'plain' };
+  const wrong = questions.find(({ id, answered }) => next?.id === `next:${id}` && answered?.found === true);
+  const found = wrong === undefined ? undefined : correctionOfAny(frame, context, wrong.restsOn);
+  return found === undefined
+    ? undefined
+    : { label: `Correct line ${found.seq}`, href: found.href, kind: 'plain' };
+}
 
 /** What is next, with the way to it; `beside` an answer, that is not said again. A photograph is kept on its own page. */
 function nextOf(
@@ -30,7 +63,11 @@ function nextOf(
   const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
   const here = next.step === current;
   const link = here ? undefined : elsewhere(frame, context, next.step);
-  if (next.photograph !== true) return { sentence, ...defined({ button: here ? own : undefined, link }) };
+  if (next.photograph !== true)
+    return {
+      sentence,
+      ...defined({ button: here ? (own ?? onThisPage(frame, context)) : undefined, link }),
+    };
   const kind = here ? 'primary' : 'plain';
   return {
     sentence,
@@ -40,14 +77,15 @@ function nextOf(
 }
 
 /** How many questions nobody has answered yet, weak ones among them, with the way to the one that is asked first. */
-function openOf({ assessment: { questions }, base }: CallContext): BarLink | undefined {
+function openOf(context: CallContext): BarLink | undefined {
+  const { questions } = context.assessment;
   const open = questions.filter(({ answered }) => answered === undefined);
   const first =
     open.find(({ isNext }) => isNext) ?? open.find(({ weight }) => weight === 'strong') ?? open[0];
   if (first === undefined) return undefined;
   return {
     label: open.length === 1 ? '1 question open' : `${open.length} questions open`,
-    href: `${base}/steps/${first.step}#${cardId(questions.indexOf(first))}`,
+    href: cardAt(context, first),
   };
 }
 
@@ -92,7 +130,7 @@ function undoOf(
     ),
   );
   if (found === undefined || more.length > 0) return undefined;
-  return { href: `${context.base}${found}`, label: 'Put it right' };
+  return { href: `${context.base}${found}`, label: 'Correct it' };
 }
 
 /** What was kept by the form that led here, in the words of the tape. */
