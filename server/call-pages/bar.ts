@@ -138,8 +138,11 @@ function keptOf(frame: CallFrame, context: CallContext, current: string): BarDat
   const event = context.events.find(({ seq }) => seq === context.kept);
   if (event === undefined) return undefined;
   const { text, value } = tapeText(frame.told, event, namesOf(context));
+  // What was read comes first, what was told beside it after that.
+  const [what = '', ...beside] = text.split('; ');
+  const first = value === undefined ? what : `${what}, ${value}`;
   return {
-    text: value === undefined ? text : `${text}, ${value}`,
+    text: [first, ...beside].join('; '),
     ...defined({ undo: undoOf(frame, context, event.seq, current) }),
   };
 }

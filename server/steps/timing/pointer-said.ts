@@ -14,7 +14,11 @@ interface PointerSaid {
 export function pointerSaid(correction: number): PointerSaid {
   const off = `${degreesText(Math.abs(correction))}°`;
   return correction < 0
-    ? { todo: `add ${off} to what is read after TDC`, done: `${off} was added to`, reads: `${off} too little` }
+    ? {
+        todo: `add ${off} to what is read after TDC`,
+        done: `${off} was added to`,
+        reads: `${off} too little`,
+      }
     : {
         todo: `take ${off} off what is read after TDC`,
         done: `${off} was taken off`,
