@@ -72,7 +72,7 @@ function spokeWithName(spoke: Spoke, anchor: Anchor, y: number, inner: number): 
   // A name that stands away from its spoke is led to it.
   const longest = Math.max(spoke.name.length, spoke.figure.length) * LETTER + 4;
   const from = anchor === 'end' ? x - longest : x + longest;
-  const isAway = Math.hypot(x2 - from, y2 - y) > 24;
+  const isAway = spoke.name !== '' && Math.hypot(x2 - from, y2 - y) > 24;
   return (
     (isAway ? path('draw-dim', `M${at(from)} ${at(y - 4)}L${at(x2)} ${at(y2)}`) : '') +
     path(spoke.moving ? 'draw-moving' : 'draw-outline', `M${at(x1)} ${at(y1)}L${at(x2)} ${at(y2)}`) +
