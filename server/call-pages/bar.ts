@@ -5,12 +5,11 @@ import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
-import { cardId } from '../call/question-form.ts';
-import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
+import { cardAt, onThisPage } from './way-on-page.ts';
 
 /** Another step, as a link: it never weighs more than what is kept on this one. */
 const elsewhere = (frame: CallFrame, { base, side }: CallContext, step: StepName): BarLink => ({
@@ -18,38 +17,6 @@ const elsewhere = (frame: CallFrame, { base, side }: CallContext, step: StepName
   label: linkOf(frame, step),
   ...(side === 'desk' ? { key: 'n' } : {}),
 });
-
-/** Where the card of a question stands: of a set-up, on the page of that one. */
-function cardAt({ assessment, base }: CallContext, question: AssessedQuestion): string {
-  const { step, about } = question;
-  const shown = about.of === 'set-up' ? `?set-up=${about.setUpId}` : '';
-  return `${base}/steps/${step}${shown}#${cardId(assessment.questions.indexOf(question))}`;
-}
-
-/** Where one of these entries is corrected. */
-function correctionOfAny({ steps }: CallFrame, context: CallContext, ids: readonly string[]) {
-  return steps
-    .flatMap(({ corrections }) => corrections)
-    .flatMap(({ path, param, entries }) =>
-      entries(context)
-        .filter(({ id }) => ids.includes(id))
-        .map(({ id, seq }) => ({ seq, href: `${context.base}${path.replace(`:${param}`, id)}` })),
-    )
-    .at(0);
-}
-
-/** What is next and done on this page has its way there too: a question that is open, an entry that was found wrong. */
-function onThisPage(frame: CallFrame, context: CallContext): ButtonData | undefined {
-  const { next, questions } = context.assessment;
-  const asked = questions.find(({ isNext, answered }) => isNext === true && answered === undefined);
-  if (asked !== undefined && asked.step === next?.step)
-    return { label: 'Answer it', href: cardAt(context, asked), kind: 'plain' };
-  const wrong = questions.find(({ id, answered }) => next?.id === `next:${id}` && answered?.found === true);
-  const found = wrong === undefined ? undefined : correctionOfAny(frame, context, wrong.restsOn);
-  return found === undefined
-    ? undefined
-    : { label: `Correct line ${found.seq}`, href: found.href, kind: 'plain' };
-}
 
 /** What is next, with the way to it; `beside` an answer, that is not said again. A photograph is kept on its own page. */
 function nextOf(
