@@ -35,13 +35,20 @@ function lines(): Map<string, Element> {
 
 const plain = (element: Element | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
 
+/** What a line of the tape says, its figure set off. */
+function entrySaid(line: Element): string {
+  const value = plain(line.querySelector('.tape-value'));
+  const whole = plain(line.querySelector('.tape-entry'));
+  return value === '' ? whole : `${whole.slice(0, -value.length).trim()}: ${value}`;
+}
+
 /** What the new lines of the tape say, save one's own. */
 function said(fresh: readonly Element[], self: string): string[] {
   // A result's line has the number of an entry with a letter: nobody entered it.
   const others = fresh.filter((line) => /^line-\d+$/.test(line.id) && line.getAttribute('data-by') !== self);
   const last = others.at(-1);
   if (last === undefined) return [];
-  const what = `${last.getAttribute('data-by')}: ${plain(last.querySelector('.tape-entry'))}.`;
+  const what = `${last.getAttribute('data-by')}: ${entrySaid(last)}.`;
   return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
 }
 
