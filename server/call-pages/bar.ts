@@ -104,6 +104,8 @@ function undoOf(
 function keptOf(frame: CallFrame, context: CallContext, current: string): BarData['kept'] {
   const event = context.events.find(({ seq }) => seq === context.kept);
   if (event === undefined) return undefined;
+  // What the other side has entered since is told by itself: beside that it is old.
+  if (context.events.some(({ seq, by }) => seq > event.seq && by !== event.by)) return undefined;
   const { text, value } = tapeText(frame.told, event, namesOf(context));
   // What was read comes first, what was told beside it after that.
   const [what = '', ...beside] = text.split('; ');
