@@ -68,7 +68,8 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   const answered = cards(own.filter((each) => !isOpen(each)));
   const others = cards(open.filter((question) => question !== now));
   const signs = own.find(({ code }) => code === 'noise-signs');
-  const sign: PageForm[] = signs === undefined ? [] : [signForm(context, signs)];
+  // While they are what is asked, they stand there, and not once more below it.
+  const sign: PageForm[] = signs === undefined || signs === now ? [] : [signForm(context, signs)];
   const entry = [
     ...(now === undefined
       ? [noticeComponent('No question is open that would part the causes left.')]
