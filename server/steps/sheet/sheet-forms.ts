@@ -39,9 +39,13 @@ export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number;
   return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
 
-/** The valve that what is next is about: what is typed must not go to another. */
+/** What is next reads a valve once more, or in another way. */
+const READS = /^read-/;
+
+/** The valve that is to be read once more: what is typed must not go to another. */
 function askedValve({ assessment: { next } }: CallContext): ValvePlace | undefined {
-  return next?.step === 'sheet' && next.about.of === 'valve' ? next.about : undefined;
+  if (next?.step !== 'sheet' || !READS.test(next.action)) return undefined;
+  return next.about.of === 'valve' ? next.about : undefined;
 }
 
 /** One valve at a time, in the chosen order. */
