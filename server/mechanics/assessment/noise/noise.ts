@@ -15,6 +15,7 @@ import { noiseQuestions } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
 import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
+import { elsewhereTold } from './elsewhere-told.ts';
 import { factsOfAnswers } from './facts.ts';
 import { lockTold } from './lock-told.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
@@ -138,6 +139,8 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
 
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
+  /** What was answered one way and the lash log has another way: what counts hangs on it. */
+  readonly contrary: readonly AssessedQuestion[];
 }
 
 /** Causes of noise, a loosening adjuster or a failure: candidates with their evidence, and what would part them. */
@@ -146,6 +149,8 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const place = noisyValve(evidence);
   const nut = nutTold(evidence, record);
   const lock = lockTold(evidence, record);
+  const elsewhere = elsewhereTold(evidence, record);
+  const contrary = [elsewhere, nut.question, lock.question].flatMap((each) => each ?? []);
   const answers = factsOfAnswers(evidence, nut, lock);
   const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
@@ -161,8 +166,9 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   return {
     quantities: [],
     judgements: [],
-    questions: active ? [...questions, ...[nut.question, lock.question].flatMap((each) => each ?? [])] : [],
+    questions: active ? [...questions, ...contrary] : [],
     stop: noiseStops(evidence),
+    contrary: active ? contrary : [],
     notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && facts.length > 0 ? [headline] : [],
     detail: {
