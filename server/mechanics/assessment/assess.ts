@@ -20,6 +20,7 @@ import { partNext } from './part/tell.ts';
 import { detailsOf, notToRunOf, type PartsSaid, partsSaid, questionsOf } from './parts-said.ts';
 import { withReadSince } from './read-since/read-since.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
+import { withOnlyWorkedOut } from './workings/too-far.ts';
 
 /**
  * Everything that is said about a build, from what is known of it now.
@@ -33,7 +34,7 @@ import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
  */
 export const assess = (evidence: Evidence): Assessment =>
   speaking(evidence.call.units ?? 'inch', () =>
-    assessed(withReadSince(withPutOnLater(withPartMarks(evidence)))),
+    assessed(withOnlyWorkedOut(withReadSince(withPutOnLater(withPartMarks(evidence))))),
   );
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
