@@ -82,18 +82,21 @@ describe('from which side of top dead centre', () => {
 });
 
 describe('where it peaks', () => {
-  test('without a stop: 3° advanced, good to 1°, and not proved', () => {
+  test('without a stop: where it peaks by the wheel, and no verdict against the card', () => {
     const all = said([drop(62, 148, 108)]);
     expect(told(all)).toEqual([
-      expect.stringMatching(/^The intake peaks 105° after TDC, give or take 1°: 3° advanced.*not proved/),
+      expect.stringMatching(
+        /^By the wheel the intake peaks 105° after TDC\. But top dead centre is not proved.*No word against the card before that\. If it is 3° advanced against the card: Advance costs/,
+      ),
     ]);
+    expect(told(all).join(' ')).not.toContain('give or take');
     expect(figure(all, 'intake')).toEqual([104, 105, 106]);
   });
 
   test('with the pointer 1° out, left or shifted is not known: both figures, and what to do', () => {
     const all = said([drop(62, 148, 108), stop(37, 35)], [], { call: { ...PLAIN.call, goal: 'cam-timing' } });
     expect(told(all)[0]).toMatch(
-      /pointer 1° out\. If it was left so, the peak is 104° after TDC, 4° advanced/,
+      /pointer 1° out\. If it was left so, the peak is 104° after TDC\. No word against the card before that\. If it is 4° advanced/,
     );
     expect(figure(all, 'intake')).toEqual([103, 105, 106]);
     expect(codes(all)).toContain('pointer-out');
@@ -120,7 +123,9 @@ describe('where it peaks', () => {
 
   test('shifted first: it counts as it was read, proved once the stop reads alike', () => {
     const all = said([drop(62, 148, 108), stop(35, 37)], [answer('pointer-out', POINTER, 'shifted', 9)]);
-    expect(told(all)[0]).toMatch(/^The intake peaks 105°.*not proved.*no reading of it was kept after/);
+    expect(told(all)[0]).toMatch(
+      /^By the wheel the intake peaks 105°.*not proved.*no reading of it was kept after/,
+    );
     const read = said(
       [drop(62, 148, 108), stop(35, 37), stop(36, 36)],
       [answer('pointer-out', POINTER, 'shifted', 9)],
@@ -178,7 +183,7 @@ describe('a peak that hardly any cam has', () => {
   });
 
   test('by a card that has it so it is that cam’s', () => {
-    const all = said([drop(80, 166, 124)]);
+    const all = said([stop(36, 36), drop(80, 166, 124)]);
     expect(codes(all)).not.toContain('centreline-unusual');
     expect(told(all)[0]).toMatch(/cannot be told from the card/);
   });
@@ -207,7 +212,7 @@ describe('one lobe, two centrelines', () => {
 
   test('the cam was moved: the last one counts', () => {
     const all = said(two, [{ ...answer('centrelines-differ', ASK, 'not-found', 9), found: false }]);
-    expect(told(all)[0]).toMatch(/^The intake peaks 108°.*straight up/);
+    expect(told(all)[0]).toMatch(/^By the wheel the intake peaks 108°/);
   });
 
   test('one was read wrong: what is read after that counts', () => {
@@ -271,7 +276,9 @@ test('a pointer said to be shifted is not proved before the stop reads alike', (
     { before: '62 deg', after: '148 deg', card: '108 deg', pointerOff: '0 deg' },
   ];
   const open = said([stop(37, 35), shifted]);
-  expect(told(open)[0]).toMatch(/^The intake peaks 105°.*no reading of it was kept after it was shifted/);
+  expect(told(open)[0]).toMatch(
+    /^By the wheel the intake peaks 105°.*no reading of it was kept after it was shifted/,
+  );
   expect(open.details.timing.proved).toBe(false);
   const timing = { call: { ...PLAIN.call, goal: 'cam-timing' as const } };
   expect(said([stop(37, 35), shifted], [], timing).next?.sentence).toMatch(

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
@@ -126,24 +127,35 @@ const ofCardAndLobes = (evidence: Evidence): Need[] => [
   ...ofCard(evidence),
 ];
 
-const ofCard = ({ card }: Evidence): Need[] => [
-  need(
-    'assumed-ratio',
-    'the ratio the card assumes',
-    'Read off the card which rocker ratio it assumes.',
-    card.assumedRatio !== undefined,
-    MUST,
-  ),
-  need(
-    'card-lash',
-    `the ${lashLacking(card)} on the card`,
-    `Read the ${lashLacking(card)} off the cam card.`,
-    known([card.intake.lash, card.exhaust.lash]),
-  ),
-  need(
-    'centrelines',
-    `the ${centrelinesLacking(card)} on the card`,
-    `Read ${centrelinesLacking(card) === 'centrelines' ? 'both' : 'the'} ${centrelinesLacking(card)} off the cam card.`,
-    known([card.intake.centreline, card.exhaust.centreline]),
-  ),
-];
+/** A hydraulic lifter has no lash, and the card of its cam none to read off. */
+const lashOfCard = ({ card, engine }: Evidence): Need[] =>
+  isHydraulicLifter(engine.lifter)
+    ? []
+    : [
+        need(
+          'card-lash',
+          `the ${lashLacking(card)} on the card`,
+          `Read the ${lashLacking(card)} off the cam card.`,
+          known([card.intake.lash, card.exhaust.lash]),
+        ),
+      ];
+
+const ofCard = (evidence: Evidence): Need[] => {
+  const { card } = evidence;
+  return [
+    need(
+      'assumed-ratio',
+      'the ratio the card assumes',
+      'Read off the card which rocker ratio it assumes.',
+      card.assumedRatio !== undefined,
+      MUST,
+    ),
+    ...lashOfCard(evidence),
+    need(
+      'centrelines',
+      `the ${centrelinesLacking(card)} on the card`,
+      `Read ${centrelinesLacking(card) === 'centrelines' ? 'both' : 'the'} ${centrelinesLacking(card)} off the cam card.`,
+      known([card.intake.centreline, card.exhaust.centreline]),
+    ),
+  ];
+};
