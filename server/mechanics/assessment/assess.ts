@@ -59,7 +59,7 @@ function nextOfAll(
     plan,
     ofSheet: nextOfSheet(sheet.detail, sheet.questions, sheet.judgements),
     ofPart: plan.asks.includes('identify') ? partNext(part.detail, part.questions) : undefined,
-    ofNoise: nextOfNoise(noise.detail, noise.contrary),
+    ofNoise: nextOfNoise(noise.detail, noise.contrary, noise.oil),
     ofMarks: nextOfMarks(marks.detail, marks.questions),
     ofChange: plan.asks.includes('consequences') ? nextOfChange(change.detail) : undefined,
   });

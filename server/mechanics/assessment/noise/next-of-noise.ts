@@ -33,15 +33,22 @@ function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextActio
   return { id: `next:noise:${code}`, action: code, step, about, sentence, reason: reasonOf(check), turns };
 }
 
-/** @param contrary what was answered one way and the record has another way */
-export function nextOfNoise(detail: NoiseDetail, contrary: readonly AssessedQuestion[] = []): NextOfNoise {
+/**
+ * @param contrary what was answered one way and the record has another way
+ * @param oil what is put right before anything is read
+ */
+export function nextOfNoise(
+  detail: NoiseDetail,
+  contrary: readonly AssessedQuestion[] = [],
+  oil?: NextAction,
+): NextOfNoise {
   const { active, checks } = detail;
   const first = (fits: (check: NoiseCheck) => boolean) =>
     active ? actionOf(detail, checks.find(fits)) : undefined;
   const contradicted = questionNext(contrary);
   return {
     // Damage and what the engine has are asked first; the rest counts by what was contradicted.
-    ask: first(comesFirst) ?? contradicted ?? first(asItStands),
+    ask: first(comesFirst) ?? contradicted ?? first(asItStands) ?? oil,
     look: first((check) => !readAtLast(check) && !asItStands(check)),
     read: first(readAtLast),
   };

@@ -5,7 +5,7 @@ import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shar
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
-import type { AssessedQuestion, Headline, NotToRun, Subject } from '../assessment.ts';
+import type { AssessedQuestion, Headline, NextAction, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -24,6 +24,7 @@ import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
+import { oilNext } from './oil-low.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
@@ -139,6 +140,8 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
 
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
+  /** What is put right before anything is read. */
+  readonly oil?: NextAction;
   /** What was answered one way and the lash log has another way: what counts hangs on it. */
   readonly contrary: readonly AssessedQuestion[];
 }
@@ -161,7 +164,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const nearest = nearestOf(left, open);
   const questions = askedOf(evidence, known);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
-  const said = noiseSaid(left, foundSaid(evidence), nearest);
+  const said = noiseSaid(left, foundSaid(evidence), nearest === undefined ? undefined : open[0]?.check);
   const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };
   return {
     quantities: [],
@@ -169,6 +172,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
     questions: active ? [...questions, ...contrary] : [],
     stop: noiseStops(evidence),
     contrary: active ? contrary : [],
+    ...defined({ oil: active ? oilNext(evidence) : undefined }),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && facts.length > 0 ? [headline] : [],
     detail: {
