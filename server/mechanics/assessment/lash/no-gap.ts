@@ -3,10 +3,9 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
-import { keyOf, listed, placeOf, valveSubject } from '../common/said.ts';
+import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import type { LashValveDetail } from './detail.ts';
 
 /** Solid lifters, or a card that asks for a lash where nobody said. */
 const hasLash = ({ engine, card }: Evidence, { valve }: ValvePlace): boolean =>
@@ -14,8 +13,15 @@ const hasLash = ({ engine, card }: Evidence, { valve }: ValvePlace): boolean =>
     ? card[sideOfValve(valve)].lash !== undefined
     : !isHydraulicLifter(engine.lifter);
 
+/** What is done about it, with the engine left still. */
+export const backOffSaid = ({ engine }: Evidence): string =>
+  `back its adjuster off with the engine left still until there is a gap, look at ${ADJUSTER_WORDS[adjusterKind(engine)].lock}, and read the gap.`;
+
 /** Valves with an adjuster whose newest line has no gap; of a bucket its shim is told. */
-export const withoutGap = (valves: readonly LashValveDetail[], evidence: Evidence): LashValveDetail[] =>
+export const withoutGap = <Valve extends ValvePlace>(
+  valves: readonly Valve[],
+  evidence: Evidence,
+): Valve[] =>
   evidence.engine.gear === 'bucket'
     ? []
     : valves.filter((valve) => {
@@ -24,7 +30,7 @@ export const withoutGap = (valves: readonly LashValveDetail[], evidence: Evidenc
       });
 
 /** One line for all of them. */
-export function noGapHeadlines(shut: readonly LashValveDetail[]): Headline[] {
+export function noGapHeadlines(shut: readonly ValvePlace[]): Headline[] {
   if (shut.length === 0) return [];
   return [
     {
@@ -37,11 +43,11 @@ export function noGapHeadlines(shut: readonly LashValveDetail[]): Headline[] {
 }
 
 /** How far a valve without a gap is held open nobody knows: it is not run until there is one. */
-export const noGapNotToRun = (shut: readonly LashValveDetail[], { engine }: Evidence): NotToRun[] =>
+export const noGapNotToRun = (shut: readonly ValvePlace[], evidence: Evidence): NotToRun[] =>
   shut.map((valve) => ({
     id: `not-to-run:no-lash:${keyOf(valveSubject(valve))}`,
     what: 'run',
     about: valveSubject(valve),
     sentence: `Do not run it: ${placeOf(valve)} has no gap, and a valve that is held off its seat burns.`,
-    wayOut: `Back its adjuster off with the engine left still until there is a gap, look at ${ADJUSTER_WORDS[adjusterKind(engine)].lock}, and read the gap.`,
+    wayOut: upperFirst(backOffSaid(evidence)),
   }));

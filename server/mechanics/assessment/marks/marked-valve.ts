@@ -22,7 +22,7 @@ const BY_LENGTH: ReadonlySet<string> = new Set([
   'marks-contradict',
 ]);
 
-interface MarkedValve {
+export interface MarkedValve {
   readonly valve: MarkedValveDetail;
   readonly questions: readonly AssessedQuestion[];
   readonly stop: readonly StopReason[];

@@ -7,6 +7,7 @@ import type { Evidence } from '../evidence.ts';
 import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { markedValve } from './marked-valve.ts';
+import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 /** The tip marks of each valve against the least sweep that its lift and arm can have. */
@@ -21,7 +22,7 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     const beside = standing.filter(({ cylinder, valve }) =>
       own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
     );
-    return markedValve(evidence, { own, beside }, limit, ratios);
+    return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
   });
   return {
     quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),

@@ -108,8 +108,12 @@ function sidesRead(evidence: Evidence): readonly Side[] {
 }
 
 /** A change is of both sides; a ratio that is read needs the lobe under the valve it is read on. */
-const lobesWanted = (evidence: Evidence): readonly Side[] =>
-  planOf(evidence.call.goal).isChange === true ? SIDES : sidesRead(evidence);
+const lobesWanted = (evidence: Evidence): readonly Side[] => {
+  const { isChange, byRatio } = planOf(evidence.call.goal);
+  // A bucket has no ratio that a lobe would be read for.
+  if (evidence.engine.gear === 'bucket' && byRatio === true && isChange !== true) return [];
+  return isChange === true ? SIDES : sidesRead(evidence);
+};
 
 export const ofCam = (evidence: Evidence): Need[] =>
   isWithoutCard(evidence) ? [] : ofCardAndLobes(evidence);

@@ -12,14 +12,11 @@ const TO_READ: readonly {
   readonly action: string;
   readonly step: StepName;
   readonly settles?: string;
-  /** It is done with the engine left still. */
-  readonly still?: true;
 }[] = [
   { id: 'not-to-run:guessed:', action: 'measure-gap', step: 'sheet' },
   { id: 'not-to-run:lobe:', action: 'lobe-siblings', step: 'ratio' },
   { id: 'not-to-run:lobe-of-sheet:', action: 'lobe-siblings', step: 'sheet', settles: 'lobe-under-card' },
   { id: 'not-to-run:no-gap:', action: 'thinner-shim', step: 'adjuster' },
-  { id: 'not-to-run:no-lash:', action: 'back-off', step: 'adjuster', still: true },
 ];
 /** Read short with the arms that come off: said before anything is planned. */
 const BEFORE = 'not-to-run:before:';
@@ -90,8 +87,8 @@ function todoOf(
   const found = TO_READ.find((each) => id.startsWith(each.id));
   const isShops = /qualified shop looks at|^While they are on/.test(wayOut);
   if (found !== undefined && !isShops) {
-    const { action, step, settles, still = false } = found;
-    return { action, step, ...defined({ settles }), turns: !still };
+    const { action, step, settles } = found;
+    return { action, step, ...defined({ settles }), turns: true };
   }
   return isPlanning && (found !== undefined || id.startsWith(BEFORE))
     ? { action: 'do-not-run', step: 'consequences', turns: false }
