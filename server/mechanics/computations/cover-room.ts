@@ -28,9 +28,10 @@ const output = z.object({
 /** Widths equal within this are the same: no caliper tells a billionth of an inch. */
 const EQUAL = 1e-9 * IN;
 
-const HEIGHT =
+/** What no width tells. */
+export const COVER_HEIGHT =
   'height, with nut, girdle and baffles, is still to check: clay on the highest points, gasket on';
-const settled = (by: string) => `${by}; ${HEIGHT}`;
+const settled = (by: string) => `${by}; ${COVER_HEIGHT}`;
 const BY_WIDTH = settled('the width across the trunnion');
 
 /**

@@ -14,6 +14,7 @@ import { fastenerHeadline } from './fastener-headline.ts';
 import { holesOf } from './holes.ts';
 import { partsApart } from './holes-apart.ts';
 import { type InHand, partsInHand } from './in-hand.ts';
+import { twoOfOneArm } from './one-arm.ts';
 import { ordinaryOf } from './ordinary.ts';
 import { rankingOf } from './ranking.ts';
 import { ratiosTold } from './ratio-told.ts';
@@ -71,7 +72,12 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
   const seen = part.readings.map((reading) => readingDetail(reading, counted));
   const ranked = rankingOf(readings, evidence.families);
   const [first] = firstAsked(questions, [{ readings: seen }]);
-  const bench = benchRatioOf(part, readings, evidence.catalogueRatios, ratiosTold(evidence, part));
+  const bench = benchRatioOf(
+    part,
+    readings,
+    evidence.catalogueRatios,
+    ratiosTold(evidence, { ...part, readings }),
+  );
   const family = familySaid(part, ranked, questions, bench?.detail, first);
   const ranking = ranked === undefined ? undefined : rankingTold(ranked, family.told, first);
   const judgements = coverJudgement(part, cover.cover);
@@ -115,6 +121,7 @@ export function partPart(evidence: Evidence): PartSaid<readonly PartDetail[]> {
     judgements: parts.flatMap(({ judgements }) => judgements),
     questions: [
       ...parts.flatMap(({ questions }) => questions),
+      ...twoOfOneArm(evidence),
       ...partsApart(
         evidence,
         parts.map(({ detail }) => detail),
