@@ -82,7 +82,7 @@ export function lashPart(
     headlines: [
       ...noGapHeadlines(shut),
       ...told.flatMap(({ own }) => own),
-      ...asItIs(quiet, evidence),
+      ...asItIs(quiet, evidence, limit),
       ...shims.headlines,
     ],
     notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence)],

@@ -83,7 +83,7 @@ export const nutLine = ({ lines }: LashValveDetail) => lines.findLast(({ nut }) 
  * A nut that had moved, until it was set again and found held, with its gap, at the heat it was set at: one look at
  * another heat says nothing of what it did.
  */
-export function nutHasMoved({ lines }: LashValveDetail, { limit }: LashDetail): boolean {
+export function nutHasMoved({ lines }: LashValveDetail, { limit }: Pick<LashDetail, 'limit'>): boolean {
   const moved = lines.findLastIndex(({ nut }) => nut === 'moved');
   if (moved < 0) return false;
   const since = lines.slice(moved + 1);

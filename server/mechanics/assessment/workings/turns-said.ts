@@ -27,21 +27,36 @@ function sinceSaid(own: TurnMade['made']): string[] {
   ];
 }
 
+/** Set further from what was wanted than it was found, on the side that it was found on. */
+function isWrongWay(
+  { lashFound = 0, lashWanted = 0 }: TurnsEvidence,
+  { gap }: TurnMade['made'][number],
+): boolean {
+  const set = gap.value ?? gap.low ?? gap.high;
+  if (set === undefined || Math.abs(lashFound - lashWanted) <= EQUAL) return false;
+  return lashFound > lashWanted ? set > lashFound + EQUAL : set < lashFound - EQUAL;
+}
+
 /** What it was set to, beside what was wanted. */
 function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
   const own = made.filter(({ how }) => how === 'set');
   const asWanted = own.filter((each) => each.asWanted);
-  const others = own.filter((each) => !each.asWanted);
+  const wrongWay = own.filter((each) => isWrongWay(set, each));
+  const others = own.filter((each) => !each.asWanted && !wrongWay.includes(each));
   return [
     ...(asWanted.length === 0
       ? []
       : [`The turn ${span(set)} was made: set at ${listed(asWanted.map(placeOf))}.`]),
+    ...wrongWay.map(
+      (each) =>
+        `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: it was turned the other way. Turn it back past where it was, and set it again.`,
+    ),
     ...others.map(
       (each) =>
         `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: the turn ${span(set)} is not made any more.`,
     ),
     ...sinceSaid(own),
-    ...(own.every(({ since }) => since !== undefined) ? [] : [AGAIN]),
+    ...(own.every((each) => each.since !== undefined || wrongWay.includes(each)) ? [] : [AGAIN]),
   ];
 }
 
