@@ -46,7 +46,7 @@ function wordsFor(context: CallContext, words: { say: string; how: string }): { 
 function wordsOf(frame: CallFrame, context: CallContext, name: string) {
   const own = stepNamed(frame, name)?.words;
   const said = own?.sayNow?.(context);
-  const words = (said === undefined ? own : { ...own, say: said }) ?? {
+  const words = (own === undefined || said === undefined ? own : { ...own, say: said }) ?? {
     title: name,
     link: name,
     say: '',
