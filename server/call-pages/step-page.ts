@@ -46,7 +46,15 @@ function wordsFor(context: CallContext, words: { say: string; how: string }): { 
 
 /** What the step is called and says; under a stop nobody is asked to turn anything, nor told how. */
 function wordsOf(frame: CallFrame, context: CallContext, name: string) {
-  const words = stepNamed(frame, name)?.words ?? { title: name, link: name, say: '', how: '', turns: false };
+  const own = stepNamed(frame, name)?.words;
+  const said = own?.sayNow?.(context);
+  const words = (own === undefined || said === undefined ? own : { ...own, say: said }) ?? {
+    title: name,
+    link: name,
+    say: '',
+    how: '',
+    turns: false,
+  };
   const why = words.turns ? wordsUnderStop(context) : undefined;
   return why === undefined ? words : { ...words, ...why, title: words.link };
 }
