@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
+import { lashAnswered } from './change/change-of-arms.ts';
 import { PLAIN, read } from './plain-build.ts';
 
 /** A change from 1.5 to 1.6 of which everything that is only said is known: invented figures. */
@@ -72,8 +73,13 @@ describe('what a call about a change asks for next', () => {
       sheet: [read(1, 'intake', 'piston-to-valve', 0.096, { arms: 'before' })],
     };
     const said = nextOf(near);
-    expect(said).toMatchObject({ step: 'consequences', action: 'gap-close:piston-to-valve', turns: true });
+    expect(said).toMatchObject({ step: 'consequences', action: 'gap-close:piston-to-valve', turns: false });
     expect(said?.sentence).toBe(
+      'Piston to valve on 1 intake with the planned 1.6 is close. What tells it from its limit: whether the lash was in it: with lash in, it reads that much larger.',
+    );
+    const zero = nextOf({ ...near, answers: [lashAnswered(near.sheet[0]?.id ?? '', 'intake', 'zero')] });
+    expect(zero).toMatchObject({ action: 'gap-close:piston-to-valve', turns: true });
+    expect(zero?.sentence).toBe(
       'Piston to valve on 1 intake with the planned 1.6 is close. What tells it from its limit: the gap measured on the engine.',
     );
   });

@@ -2,6 +2,7 @@ import type { NextAction } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
 import { AGAINST_CALCULATED } from '../sheet/gap-found-off.ts';
+import { RATIO_THEN, WHICH_RATIO } from './arms-asked.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
 import { notKnownBrief } from './not-known.ts';
@@ -37,6 +38,7 @@ function actionOf(
     about: { of: 'build' },
     sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack)}`,
     reason,
+    ...(lack === WHICH_RATIO ? { settles: RATIO_THEN } : {}),
     ...(lack === WHICH_ARMS ? { settles: READ_WITH } : {}),
     ...(lack.startsWith(READ_OR_WORKED) ? { settles: AGAINST_CALCULATED } : {}),
     turns: !isSaid(lack),

@@ -4,7 +4,7 @@ import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
 import { nestSaid } from '../../springs/nested.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { keyOf, listed, nominalSaid, placeOf, subjectSaid } from '../common/said.ts';
+import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import type { SheetRow } from '../sheet/rows.ts';
@@ -19,7 +19,7 @@ import { knownInput, lashInForce } from './known.ts';
 import { planKey } from './plans.ts';
 import { type PushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
 import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
-import { type ReadAlike, readAlike, worstOfAll } from './read-alike.ts';
+import { type ReadAlike, readAlike, waysSaid, worstOfAll } from './read-alike.ts';
 import type { Spot } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { cardsRatio } from './stated-ratios.ts';
@@ -38,14 +38,6 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
-
-/** Of gaps that were read with arms of several ratios: what each is worked out from. */
-const waysSaid = (ways: readonly ReadAlike[]): string[] => {
-  const sold = ways.flatMap(({ soldAs }) => (soldAs === undefined ? [] : [nominalSaid(soldAs)]));
-  return ways.length < 2
-    ? []
-    : [`a gap that was read with arms of ${listed(sold)} is worked out from what its own arms were sold as`];
-};
 
 /** Each of two springs by itself, at the lift after. */
 function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
@@ -68,21 +60,24 @@ const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): S
   others: row.others.filter((entry) => isWithPlan(entry, plan, evidence)),
 });
 
-/** Gaps that were read with other arms, by what those were sold as; with arms of several none is the one before. */
-function readOn(evidence: Evidence, { place }: Spot) {
-  const ways = readAlike(evidence, place);
-  const [own = { before: [] }] = ways.length === 1 ? ways : [];
-  return { ways, own };
+/** The ratios before and after, and the gaps that were read with other arms by the ratio of those. */
+function ratiosAt({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) {
+  const { side, place, ratios } = spot;
+  const ways = readAlike(seen, { side, place, plan, ratios, all });
+  // What was read with arms of one ratio was read with those before.
+  const [only, ...others] = ways;
+  const was = others.length === 0 ? only?.ratio : undefined;
+  return { ways, ratios: beforeAndAfter(seen, side, ratios, plan, defined({ place, was })) };
 }
 
 /** What is known of the arms that pushrod to head may have been read with. */
-export function armsKnown({ seen, spot, plan }: PlannedSpot) {
+export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
+  const { seen, spot, plan } = planned;
   const { side, place } = spot;
-  const { soldAs } = readOn(seen, spot).own;
   return {
     side,
     plan,
-    ...beforeAndAfter(seen, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    ...ratiosAt(planned, all).ratios,
     ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
   };
 }
@@ -93,27 +88,35 @@ interface OfAllSpots {
   readonly pairs: readonly PushrodPair[];
 }
 
+/** Readings that a gap is worked out from: what is only told as it was read hangs on no ratio. */
+const movedOf = (read: ReadAlike['before'], gaps: readonly ChangeGap[]) =>
+  read
+    .map(({ entry }) => entry)
+    .filter(({ kind }) =>
+      gaps.some(
+        ({ name, before, after }) => name === kind && before?.basis === 'measured' && after !== undefined,
+      ),
+    );
+
 /** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
 export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfAllSpots): Worked {
   const { seen: evidence, spot, plan } = planned;
   const { side, place, about, lobeLift } = spot;
-  const { ways, own } = readOn(evidence, spot);
-  const inputOf = ({ before, soldAs }: ReadAlike) => ({
-    ratios: beforeAndAfter(evidence, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
-    known: knownInput(evidence, {
+  const { ways, ratios } = ratiosAt(planned, read);
+  const knownWith = (before: ReadAlike['before']) =>
+    knownInput(evidence, {
       side,
       ...(place && { place }),
       ...(lobeLift && { lobeLift }),
       before,
-    }),
-  });
-  const { ratios, known } = inputOf(own);
+    });
+  const known = knownWith([]);
   const ofPlan = planKey(evidence, plan);
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const pushrod = pushrodRead(evidence, armsKnown(planned), pairs);
+  const pushrod = pushrodRead(evidence, armsKnown(planned, read), pairs);
   const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
-  const asked: Omit<GapsAsked, 'before'> = {
+  const asked: Omit<GapsAsked, 'before' | 'unsaid'> = {
     evidence,
     calculations,
     about,
@@ -132,18 +135,14 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
     measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
     ...defined({ after: ratios.after }),
   };
-  const gapsWith = (way: ReadAlike): ChangeGap[] => {
-    const { ratios: each, known: given } = inputOf(way);
-    const variants = readWith(variantsOf(given, each, bend), pushrod.arms);
-    return gapsOf(variants, {
-      ...asked,
-      before: way.before,
-      ...defined({ moved: movedScan(variants.middle) }),
-    });
+  const gapsWith = ({ ratio, before, unsaid }: ReadAlike): ChangeGap[] => {
+    const each = { ...ratios, ...defined({ before: ratio ?? ratios.before }) };
+    const variants = readWith(variantsOf(knownWith(before), each, bend), pushrod.arms);
+    return gapsOf(variants, { ...asked, before, unsaid, ...defined({ moved: movedScan(variants.middle) }) });
   };
   const gaps = worstOfAll(
-    gapsWith(own),
-    ways.length === 1 ? [] : ways.map((way) => ({ way, gaps: gapsWith(way) })),
+    gapsWith({ before: [], asked: false, unsaid: false }),
+    ways.map((way) => ({ way, gaps: gapsWith(way) })),
   );
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
@@ -165,7 +164,7 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
       ...assumptionsOf(variants.middle, calculated),
       ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
-      ...waysSaid(ways),
+      ...waysSaid(ways, ratios.before),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };
@@ -174,6 +173,7 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
     input: variants.middle,
     otherArms,
     questions: pushrod.question === undefined ? [] : [pushrod.question],
+    asksRatio: ways.filter((way) => way.asked).flatMap((way) => movedOf(way.before, gaps)),
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
 }

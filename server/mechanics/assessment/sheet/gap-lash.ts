@@ -11,6 +11,9 @@ import type { Evidence, SheetEvidence } from '../evidence.ts';
 /** What has to be known of the lash, as a scan names it too. */
 export const LASH_UNSAID = 'whether the lash was in it: with lash in, it reads that much larger';
 
+/** What tells a gap that its lash is in from its limit. */
+export const ZERO_LASH = 'a reading at zero lash: with lash in it reads that much larger';
+
 const CHOICES: AssessedQuestion['answers'] = [
   { code: 'zero', label: 'It was read at zero lash', changes: 'The gap counts as it was read.' },
   {
@@ -32,6 +35,8 @@ function lashOf(entry: SheetEvidence, evidence: Evidence): number {
 export interface LashInGap {
   /** By how much the gap may be less with the lash taken up. */
   readonly most: number;
+  /** It was answered that it was in it. */
+  readonly isIn: boolean;
   readonly question: AssessedQuestion;
 }
 
@@ -59,5 +64,6 @@ export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap |
       choices: CHOICES,
     },
   );
-  return chosenOf(question) === 'zero' ? { most: 0, question } : { most, question };
+  const said = chosenOf(question);
+  return { most: said === 'zero' ? 0 : most, isIn: said === 'set', question };
 }
