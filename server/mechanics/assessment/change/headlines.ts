@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
+import { keyOf, listed, lowerFirst, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid, rankOf } from './groups.ts';
 import { hangsOn } from './hangs-on.ts';
@@ -24,13 +24,22 @@ function ratioOf({ members }: GapGroup): string | undefined {
   return ratios.length > 1 || isPlanned ? undefined : ratios[0];
 }
 
+/** Of several, the worst of which is an arm of the plan that was measured: its own ratio, and where. */
+function worstOf({ members }: GapGroup): string {
+  const [{ detail }, ...others] = members;
+  const isOwn = detail.plan !== undefined && detail.after?.from === 'measured';
+  return isOwn && others.some((other) => other.detail.after?.said !== detail.after?.said)
+    ? `, with ${detail.after?.said ?? ''} of ${subjectSaid(detail.about)}`
+    : '';
+}
+
 /** `room to coil bind on 1 and 3 intake: short, at worst .035 in (.041 to be expected), calculated, against .060 in` */
 function groupSaid(group: GapGroup, shared: string | undefined): string {
   const [{ gap }, ...others] = group.members;
   const told = gapToldAtWorst(gap, others.length > 0);
   const isSaid = shared !== undefined && ratioOf(group) === shared;
   const place = isSaid ? placesSaid(group.members) : where(group);
-  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${told}`;
+  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${told}${worstOf(group)}`;
 }
 
 /** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
