@@ -4,6 +4,7 @@ import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessmen
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { type ExactEngine, exactLeast, gapAt, lobeAt } from '../helpers/exact-gap.ts';
 import { PLAIN } from './plain-build.ts';
+import { pointsOf, scanEvidence, toThousandths } from './scan-evidence.ts';
 
 const ENGINE: ExactEngine = {
   stroke: 3.48,
@@ -23,25 +24,13 @@ const durations = [0.006, 0.02, 0.05, 0.1].map((lift) => {
   return { atLift: lift * IN, duration: 2 * half * DEG };
 });
 
-const scan = (angles: readonly number[], more: Partial<ScanEvidence> = {}): ScanEvidence => ({
-  id: 'scan-1',
-  line: 7,
-  standing: true,
-  cylinder: 1,
-  valve: 'intake',
-  points: angles.map((at) => ({
-    crankAngle: at * DEG,
-    gap: { value: gapAt(ENGINE, at) * IN },
-    readAs: `${gapAt(ENGINE, at).toFixed(3)} in`,
-  })),
-  readAs: 'a scan',
-  tool: 'indicator',
-  spring: 'light',
-  lifter: 'solid',
-  lash: 'zero',
-  arms: 'before',
-  ...more,
-});
+const scan = (angles: readonly number[], more: Partial<ScanEvidence> = {}) => {
+  const points = pointsOf(
+    angles.map((at) => [at, gapAt(ENGINE, at)]),
+    toThousandths,
+  );
+  return scanEvidence(points, { id: 'scan-1', line: 7, arms: 'before', ...more });
+};
 
 const upTo = (last: number) => Array.from({ length: last / 2 + 1 }, (_, index) => 2 * index);
 
@@ -84,7 +73,7 @@ describe('a scan at the old ratio, and a planned one', () => {
     expect(OLD.angle).toBeLessThan(7.5);
     expect(exactLeast({ ...ENGINE, ratio: 1.9 }).angle).toBeGreaterThan(8);
     const gap = pistonGap(build([scan(angles)], { rockers: { planned: 1.9 } }));
-    expect([gap?.word, gap?.lacks]).toEqual([
+    expect([gap?.word, gap?.lacks.map(({ said }) => said)]).toEqual([
       undefined,
       [expect.stringContaining('the scan read on at later crank angles than 8° after TDC')],
     ]);
@@ -92,7 +81,10 @@ describe('a scan at the old ratio, and a planned one', () => {
 
   test('on a lifter that sinks the estimate has no word either', () => {
     const gap = pistonGap(build([scan(upTo(30), { lifter: 'hydraulic' })], { rockers: { planned: 1.52 } }));
-    expect([gap?.word, gap?.lacks.join()]).toEqual([undefined, expect.stringContaining('sinks')]);
+    expect([gap?.word, gap?.lacks.map(({ said }) => said).join()]).toEqual([
+      undefined,
+      expect.stringContaining('sinks'),
+    ]);
   });
 
   test('lash that was in it drops out of what the ratio changes', () => {

@@ -2,6 +2,7 @@ import { NOMINAL_RATIOS } from '../../../../shared/schemas/method.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { toSay } from '../common/lack.ts';
 import { byPlace, listed, nominalSaid, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
@@ -14,7 +15,7 @@ import { soldRatio } from './stated-ratios.ts';
 export const RATIO_THEN = 'gap-ratio-then';
 
 /** What a gap waits for that was read with arms of which nobody said what they are. */
-export const WHICH_RATIO = 'which ratio the arms had that it was read with';
+export const WHICH_RATIO = toSay('which-ratio', 'which ratio the arms had that it was read with', RATIO_THEN);
 
 const NOT_KNOWN = 'not-known';
 

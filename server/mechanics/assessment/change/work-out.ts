@@ -98,57 +98,78 @@ const movedOf = (read: ReadAlike['before'], gaps: readonly ChangeGap[]) =>
       ),
     );
 
-/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
-export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfAllSpots): Worked {
-  const { seen: evidence, spot, plan } = planned;
-  const { side, place, about, lobeLift } = spot;
-  const { ways, ratios } = ratiosAt(planned, read);
-  const knownWith = (before: ReadAlike['before']) =>
-    knownInput(evidence, {
-      side,
-      ...(place && { place }),
-      ...(lobeLift && { lobeLift }),
-      before,
-    });
-  const known = knownWith([]);
-  const ofPlan = planKey(evidence, plan);
-  const bend = bendOf(ratios.after, lobeLift, evidence);
-  const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const pushrod = pushrodRead(evidence, armsKnown(planned, read), pairs);
-  const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
-  const asked: Omit<GapsAsked, 'before' | 'unsaid'> = {
-    evidence,
+/** What is known of a spot beside its two ratios, with gaps that were read with arms before. */
+function knownWith({ seen, spot: { side, place, lobeLift } }: PlannedSpot, before: ReadAlike['before']) {
+  return knownInput(seen, { side, ...(place && { place }), ...(lobeLift && { lobeLift }), before });
+}
+
+/** Gaps of that valve that the sheet tells, with whatever arms they were read. */
+const toldBySheet = ({ seen, spot: { row, place } }: PlannedSpot): ReadonlySet<string> =>
+  new Set(
+    [
+      ...(row?.others ?? []),
+      ...seen.sheet.filter(
+        (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
+      ),
+    ].map(({ kind }) => kind),
+  );
+
+/** What its gaps are asked with, however they were read. */
+function askedOf(
+  { seen, spot, plan }: PlannedSpot,
+  { calculations, read }: Pick<OfAllSpots, 'calculations' | 'read'>,
+): Omit<GapsAsked, 'before' | 'unsaid' | 'bend' | 'pushrod' | 'after' | 'told'> {
+  return {
+    evidence: seen,
     calculations,
-    about,
-    planKey: ofPlan,
-    bend: bend * (lobeLift ?? 0),
-    pushrod,
-    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
-    told: new Set([
-      ...(spot.row?.others ?? []).map(({ kind }) => kind),
-      ...evidence.sheet
-        .filter(
-          (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
-        )
-        .map(({ kind }) => kind),
-    ]),
-    measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
-    ...defined({ after: ratios.after }),
+    about: spot.about,
+    planKey: planKey(seen, plan),
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, seen)),
+    measured: spot.row === undefined ? [] : gapCells(seen, rowWith(spot.row, plan, seen)),
   };
+}
+
+/** Every gap, worked out from what was read with arms of each kind, each from the ratio of its own; of several the worst. */
+function gapsOfWays(
+  planned: PlannedSpot,
+  { ways, ratios }: ReturnType<typeof ratiosAt>,
+  bend: number,
+  asked: Omit<GapsAsked, 'before' | 'unsaid'>,
+): ChangeGap[] {
   const gapsWith = ({ ratio, before, unsaid }: ReadAlike): ChangeGap[] => {
     const each = { ...ratios, ...defined({ before: ratio ?? ratios.before }) };
-    const variants = readWith(variantsOf(knownWith(before), each, bend), pushrod.arms);
+    const variants = readWith(variantsOf(knownWith(planned, before), each, bend), asked.pushrod.arms);
     return gapsOf(variants, { ...asked, before, unsaid, ...defined({ moved: movedScan(variants.middle) }) });
   };
-  const gaps = worstOfAll(
+  return worstOfAll(
     gapsWith({ before: [], asked: false, unsaid: false }),
     ways.map((way) => ({ way, gaps: gapsWith(way) })),
   );
+}
+
+/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
+export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
+  const { seen: evidence, spot, plan } = planned;
+  const { side, place, about, lobeLift } = spot;
+  const readings = ratiosAt(planned, all.read);
+  const { ways, ratios } = readings;
+  const known = knownWith(planned, []);
+  const bend = bendOf(ratios.after, lobeLift, evidence);
+  const figures = figuresOf(variantsOf(known, ratios, 0), about, planKey(evidence, plan));
+  const pushrod = pushrodRead(evidence, armsKnown(planned, all.read), all.pairs);
+  const { middle } = readWith(variantsOf(known, ratios, bend), pushrod.arms);
+  const gaps = gapsOfWays(planned, readings, bend, {
+    ...askedOf(planned, all),
+    bend: bend * (lobeLift ?? 0),
+    pushrod,
+    told: toldBySheet(planned),
+    ...defined({ after: ratios.after }),
+  });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
   const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
-  const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
-  const key = `${keyOf(about)}${ofPlan}`;
+  const closest = piston?.basis === 'calculated' ? all.calculations.closest(middle) : undefined;
+  const key = `${keyOf(about)}${planKey(evidence, plan)}`;
   const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
   const detail: Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'> = {
     id: `change:${key}`,
@@ -158,10 +179,9 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
     ...defined({ plan, lobeLift, lash, today: todayOf(planned, known) }),
     figures,
     gaps,
-    ...defined({ closest }),
-    ...defined({ notUsed: withheldSaid(spot)[0] }),
+    ...defined({ closest, notUsed: withheldSaid(spot)[0] }),
     assumptions: [
-      ...assumptionsOf(variants.middle, calculated),
+      ...assumptionsOf(middle, calculated),
       ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
       ...waysSaid(ways, ratios.before),
@@ -170,7 +190,7 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
   };
   return {
     detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
-    input: variants.middle,
+    input: middle,
     otherArms,
     questions: pushrod.question === undefined ? [] : [pushrod.question],
     asksRatio: ways.filter((way) => way.asked).flatMap((way) => movedOf(way.before, gaps)),

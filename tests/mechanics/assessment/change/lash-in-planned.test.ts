@@ -21,7 +21,7 @@ function gapsOf(evidence: Evidence, valve = 'exhaust') {
   const gap = here?.gaps.find(({ name }) => name === 'piston-to-valve');
   return {
     low: (gap?.after?.low ?? Number.NaN) / IN,
-    lacks: gap?.lacks,
+    lacks: gap?.lacks.map(({ said }) => said),
     word: gap?.word,
     asked: questions.filter(({ code }) => code === 'gap-lash-not-said').length,
     now: judgements.find(({ id }) => id === `gap:piston-to-valve:1-${valve}`)?.sentence,

@@ -23,7 +23,7 @@ function told(evidence: Evidence, ratios: readonly ValveRatio[] = [], key = '1-i
     before: here?.before?.value,
     inches: (name: GapName) => (gap(name)?.after?.value ?? Number.NaN) / IN,
     word: (name: GapName) => gap(name)?.word,
-    lacks: (name: GapName) => gap(name)?.lacks,
+    lacks: (name: GapName) => gap(name)?.lacks.map(({ said }) => said),
     question: questions.find(({ code }) => code === 'gap-ratio-then'),
   };
 }
