@@ -1,3 +1,4 @@
+import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence, SheetEvidence, Side } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
@@ -49,7 +50,10 @@ function soldThenOf(
   const sold = soldRatio(evidence);
   const seated = stampedOn(evidence, entry);
   const isOther = seated !== undefined && sold !== undefined && !sameRatio(seated.value, sold.value);
-  if (plan !== undefined || isOther) {
+  // Where a ratio is only being chosen the arms before are those that are on.
+  const { isChange, mayBeDone } = planOf(evidence.call.goal);
+  const isOn = isChange === true && mayBeDone !== true;
+  if (plan !== undefined || isOther || isOn) {
     const was = plan === undefined ? sold : soldOnNow(evidence);
     if (was !== undefined && entry.soldAsThen === undefined) return notMeasured(was);
   }

@@ -155,5 +155,8 @@ describe('arms before of which nobody said the ratio', () => {
     const planned = { ...build(), rockers: { soldAs: 1.5, planned: 1.6, pivotToTip: 1.48 * IN } };
     expect(told(planned).question).toBeUndefined();
     expect(told(planned).inches('pushrod-to-head')).toBeCloseTo(-0.022, 3);
+    // While a ratio is only being chosen, the arms before are those that are on.
+    const chosen = { ...build(), call: { ...build().call, goal: 'choose-ratio' } } as const;
+    expect(told(chosen).question).toBeUndefined();
   });
 });
