@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import { changePart } from '../../../../server/mechanics/assessment/change/change.ts';
 import type { ValveRatio } from '../../../../server/mechanics/assessment/change/input.ts';
 import type { Evidence, GapName, SheetEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
@@ -139,6 +140,18 @@ describe('arms before of which nobody said the ratio', () => {
     expect(question?.answered?.answer).toBe('1.5');
     expect(lacks('pushrod-to-head')?.join()).not.toMatch(/which ratio/);
     expect(told(build('1.6')).inches('pushrod-to-head')).toBeCloseTo(0.04, 3);
+  });
+
+  test('spoken in millimetres it is the same question, answered by the same answer', () => {
+    const asked = (units: 'inch' | 'metric', answer?: string) => {
+      const one = build(answer);
+      const { questions, details } = assess({ ...one, call: { ...one.call, units } });
+      const gap = details.change.flatMap(({ gaps }) => gaps).find(({ name }) => name === 'pushrod-to-head');
+      return [questions.find(({ code }) => code === 'gap-ratio-then')?.id, gap?.after?.value];
+    };
+    expect(asked('metric')).toEqual(asked('inch'));
+    expect(asked('metric', '1.5')).toEqual(asked('inch', '1.5'));
+    expect(asked('metric', '1.5')).not.toEqual(asked('metric'));
   });
 
   test('where nobody knows, the gap is measured', () => {
