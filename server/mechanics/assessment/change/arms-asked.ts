@@ -12,7 +12,7 @@ import { soldRatio } from './stated-ratios.ts';
 /* What a ratio makes of a gap hangs on the ratio that the gap was read with. */
 
 /** The question which ratio that was. */
-export const RATIO_THEN = 'gap-ratio-then';
+const RATIO_THEN = 'gap-ratio-then';
 
 /** What a gap waits for that was read with arms of which nobody said what they are. */
 export const WHICH_RATIO = toSay('which-ratio', 'which ratio the arms had that it was read with', RATIO_THEN);
