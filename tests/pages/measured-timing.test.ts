@@ -30,7 +30,7 @@ describe('timing is a chain', () => {
     // What was said of the pointer stands in the next form.
     expect(await page('timing?of=events')).toMatch(/<option value="left" selected/);
     await working('centreline', 'centreline', { ...chained, pointer: 'moved' });
-    expect(read(await page('timing?of=centreline'))).toContain('The intake peaks 103.5° after TDC');
+    expect(read(await page('timing?of=centreline'))).toContain('the intake peaks 103.5° after TDC');
   });
 
   /* Within .25° a wheel is not read (common practice): page and assessment say the same of .1°. */
