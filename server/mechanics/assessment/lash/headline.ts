@@ -12,7 +12,12 @@ import { hydraulicSaid } from './on-hydraulic.ts';
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
 
-const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
+const OF_GROWTH: ReadonlySet<string> = new Set([
+  'lash-grew',
+  'lash-closed',
+  'lash-closed-nut',
+  'lash-heat-differs',
+]);
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(

@@ -16,6 +16,7 @@ import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
+import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
 import { stopOf } from './stop.ts';
 import { valvesOf } from './valves.ts';
 
@@ -70,7 +71,14 @@ export function lashPart(
     ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
-  const told = valves.map((valve) => ({ valve, own: headline(valve, questions) }));
+  const closed = closedGaps(valves, questions, limit.value);
+  const told = valves.map((valve) => {
+    const known = closed.find((each) => each.valve === valve);
+    return {
+      valve,
+      own: known === undefined ? headline(valve, questions) : closedHeadline(known, evidence, limit.value),
+    };
+  });
   const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
@@ -78,7 +86,7 @@ export function lashPart(
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
     headlines: [...told.flatMap(({ own }) => own), ...asItIs(quiet, evidence), ...shims.headlines],
-    notToRun: shims.notToRun,
+    notToRun: [...shims.notToRun, ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
       adjuster: adjusterKind(evidence.engine),

@@ -10,7 +10,7 @@ import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { answerTo, codeOf, foundBy, passNamed } from './answers.ts';
 import { ARM_ELSEWHERE, armElsewhereAsked } from './arm-elsewhere.ts';
-import { choicesOf } from './choices.ts';
+import { choicesOf, type SetUpDoubt } from './choices.ts';
 import { questionInput } from './question-input.ts';
 import { SPRINGS_SWAPPED, saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
@@ -71,7 +71,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     ({ code }) =>
       (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );
-  const doubts = [...armElsewhereAsked(evidence, own), ...ofReadings];
+  const doubts: SetUpDoubt[] = [...armElsewhereAsked(evidence, own), ...ofReadings];
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );

@@ -1,6 +1,7 @@
 import { SIDES } from '../../../../shared/sides.ts';
 import { DEGREE } from '../../setting-order/timing.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, Side } from '../evidence.ts';
@@ -90,7 +91,7 @@ function apart(peaks: readonly HeldPeak[], { answers }: Evidence): AssessedQuest
         test: 'read both again at equal drop, coming up to the lift in running direction each time.',
         restsOn: [],
       },
-      { about: BUILD, step: 'timing', answers },
+      { about: BUILD, step: 'timing', answers, choices: answersOf('lobes-apart') },
     ),
   ];
 }
