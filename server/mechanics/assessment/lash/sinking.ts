@@ -53,7 +53,7 @@ const SAID: Readonly<Record<Closed['how'], (part: string, held: boolean) => stri
   sinks: (part, held) =>
     `At one heat and with its ${part} ${held ? 'held' : 'where it was, if nobody moved it'} the valve may be sinking into its seat. Do not set it away: a qualified shop looks at valve and seat first.`,
   lock: (part) => `The ${part} moved: its lock is put right before the gap is set again.`,
-  'at-other-heat': () => 'It was not read at the heat it was set at: read it again at that heat.',
+  'at-other-heat': () => 'It was not read at the heat it was set at: nothing is told of it before it is.',
 };
 
 /** What a gap that closed says, in one line. */
