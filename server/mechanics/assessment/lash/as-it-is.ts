@@ -14,6 +14,7 @@ const FEW = 4;
 const LEADS: Readonly<Record<LashDone, string>> = {
   held: 'Set, and read again since',
   'as-asked': 'Found as the card asks, with no turn needed',
+  ordinary: 'Changed since it was set by no more than is ordinary, with nothing to set',
 };
 
 const named = (valves: readonly LashValveDetail[]): string =>
@@ -39,7 +40,7 @@ export function asItIs(quiet: readonly LashValveDetail[], evidence: Evidence): H
   if (evidence.engine.gear === 'bucket' || logFirst === true || !asks.includes('adjuster')) return [];
   const told = ofSum(evidence);
   const left = quiet.filter((valve) => !told.includes(placeOf(valve)));
-  return (['held', 'as-asked'] as const).flatMap((how): Headline[] => {
+  return (['held', 'as-asked', 'ordinary'] as const).flatMap((how): Headline[] => {
     const own = left.filter((valve) => lashDone(evidence, valve) === how);
     if (own.length === 0) return [];
     return [

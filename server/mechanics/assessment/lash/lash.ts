@@ -16,6 +16,7 @@ import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
+import { sidesSwapped } from './sides-swapped.ts';
 import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
 import { stopOf } from './stop.ts';
 import { valvesOf } from './valves.ts';
@@ -61,7 +62,9 @@ export function lashPart(
   const shims = shimsOf(evidence);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
+  const swapped = sidesSwapped(valves, evidence);
   const questions = [
+    ...swapped.questions,
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ order }) => order),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
@@ -76,7 +79,10 @@ export function lashPart(
     const known = closed.find((each) => each.valve === valve);
     return {
       valve,
-      own: known === undefined ? headline(valve, questions) : closedHeadline(known, evidence, limit.value),
+      own:
+        known === undefined
+          ? headline(valve, questions, limit.value)
+          : closedHeadline(known, evidence, limit.value),
     };
   });
   const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
@@ -85,7 +91,12 @@ export function lashPart(
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
-    headlines: [...told.flatMap(({ own }) => own), ...asItIs(quiet, evidence), ...shims.headlines],
+    headlines: [
+      ...swapped.headlines,
+      ...told.flatMap(({ own }) => own),
+      ...asItIs(quiet, evidence),
+      ...shims.headlines,
+    ],
     notToRun: [...shims.notToRun, ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
