@@ -1,9 +1,6 @@
 import { allowance } from '../kit/allowances.ts';
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import type { LashGrowth, LashLine } from './types.ts';
-
-/** Equal within a billionth of an inch: no feeler tells that. */
-const EQUAL = 1e-9 * IN;
 
 const less = (a: number | undefined, b: number | undefined): number | undefined =>
   a === undefined || b === undefined ? undefined : a - b;

@@ -1,11 +1,10 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { ADJUSTER_WORDS, type AdjusterKind } from './adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from './types.ts';
 
-const EQUAL = 1e-9 * IN;
 /** From this many valves on, all of them growing is not one valve's own fault. */
 const MANY = 3;
 

@@ -1,4 +1,4 @@
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { adviceOf } from './advice.ts';
 import { adviceSaid } from './advice-said.ts';
 import { adviceInShort, type ShortAdvice } from './advice-short.ts';
@@ -7,9 +7,6 @@ import { isOver, narrowestLike, wideBy } from './called-wide.ts';
 import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';
 import { lengthSaid, inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
-
-/** Equal within a billionth of an inch: nobody measures that. */
-const EQUAL = 1e-9 * IN;
 
 function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuestion[] {
   if (side !== 'sideways') return [];

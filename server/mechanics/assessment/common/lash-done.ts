@@ -3,8 +3,8 @@ import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { heatsWanting } from '../workings/wanted-heat.ts';
+import { lashLogOf } from './lash-log-of.ts';
 import { limitNamed } from './limits.ts';
-import { lashLogOf } from './newest-lash.ts';
 import { usableLash } from './usable-lash.ts';
 
 /**

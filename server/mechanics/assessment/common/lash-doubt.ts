@@ -7,6 +7,7 @@ import type { Evidence, LashEvidence } from '../evidence.ts';
 import { allKept } from '../workings/kept.ts';
 import { asked, inDoubt } from './asked.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
+import { inOrder } from './same-day.ts';
 
 /** The question whether a lash is really what was entered. */
 export const LASH_UNLIKELY = 'lash-unlikely';
@@ -33,9 +34,9 @@ function othersOf({ lash }: Evidence, line: LashEvidence): number[] {
   const newest = new Map<string, number>();
   const own = lash
     .filter(({ standing, engine }) => standing && engine === line.engine)
-    .filter((each) => sideOfValve(each.valve) === sideOfValve(line.valve) && placeOf(each) !== placeOf(line))
-    .toSorted((a, b) => (a.day === b.day ? a.line - b.line : a.day < b.day ? -1 : 1));
-  for (const each of own) if (each.gap.value !== undefined) newest.set(placeOf(each), each.gap.value);
+    .filter((each) => sideOfValve(each.valve) === sideOfValve(line.valve) && placeOf(each) !== placeOf(line));
+  for (const each of inOrder(own))
+    if (each.gap.value !== undefined) newest.set(placeOf(each), each.gap.value);
   return [...newest.values()];
 }
 

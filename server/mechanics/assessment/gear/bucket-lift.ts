@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline, Judgement } from '../assessment.ts';
 import { answersOf } from '../common/answers-of.ts';
@@ -9,10 +10,10 @@ import type { Evidence } from '../evidence.ts';
 import { meanOf } from '../ratio/passes.ts';
 import type { SetUpRead } from '../ratio/set-up-read.ts';
 
-/** Lash that was left in is within so much of the lash itself; a dial repeats within as much. Common practice, no source. */
-const NEAR = 0.003 * IN;
+/** Lash that was left in is within so much of the lash itself; a dial repeats within as much. */
+const NEAR = allowance('lash-left-in');
 /** A whole turn of the hand is told within so much. */
-const NEAR_TURN = 0.008 * IN;
+const NEAR_TURN = allowance('whole-turn');
 
 export type BucketRead = Pick<PartSaid<unknown>, 'quantities' | 'judgements' | 'questions' | 'headlines'>;
 

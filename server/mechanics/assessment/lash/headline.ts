@@ -9,6 +9,7 @@ import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
+import type { LashValveRead } from './valves.ts';
 
 /** Nothing below none is told of one end of it: it may not have changed at all. */
 const signed = (si: number): string => (si <= EQUAL ? 'nothing' : inches(si));
@@ -25,10 +26,9 @@ const OF_GROWTH: ReadonlySet<string> = new Set([
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
-  { lines, newest, grewAgain }: LashValveDetail,
+  { now: last, newest, grewAgain }: LashValveRead,
   { code, size = '' }: AssessedQuestion,
 ): string {
-  const last = lines.at(-1);
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
   if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
   const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
@@ -87,7 +87,7 @@ function openGrowth(
 
 /** One line for each valve whose lash grew or closed past what is ordinary, or of which nothing counts yet. */
 export function headline(
-  valve: LashValveDetail,
+  valve: LashValveRead,
   questions: readonly AssessedQuestion[],
   limit: number,
 ): Headline[] {

@@ -10,8 +10,9 @@ import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import { asItIs } from './as-it-is.ts';
-import type { LashDetail, LashValveDetail } from './detail.ts';
+import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
+import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
 import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
@@ -19,7 +20,7 @@ import { shimsOf } from './shims.ts';
 import { sidesSwapped } from './sides-swapped.ts';
 import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
 import { stopOf } from './stop.ts';
-import { valvesOf } from './valves.ts';
+import { type LashValveRead, valvesOf } from './valves.ts';
 
 /** One figure of a gap is as good as its feeler. */
 function boundsWithin(gap: Bounds): Bounds {
@@ -28,10 +29,10 @@ function boundsWithin(gap: Bounds): Bounds {
 }
 
 function quantity(
-  { cylinder, valve, lines, newest, order, twice, hydraulic }: LashValveDetail,
+  { cylinder, valve, now, newest, order, twice, hydraulic }: LashValveRead,
   evidence: Evidence,
 ): AssessedQuantity {
-  const line = twice?.holds ?? lines.at(-1);
+  const line = twice?.holds ?? now;
   const doubted = line !== undefined && isLashDoubted(evidence, line);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
   return {
@@ -74,6 +75,7 @@ export function lashPart(
     ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
+  const shut = withoutGap(valves, evidence);
   const closed = closedGaps(valves, questions, limit.value);
   const told = valves.map((valve) => {
     const known = closed.find((each) => each.valve === valve);
@@ -92,17 +94,18 @@ export function lashPart(
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
     headlines: [
+      ...noGapHeadlines(shut),
       ...swapped.headlines,
       ...told.flatMap(({ own }) => own),
-      ...asItIs(quiet, evidence),
+      ...asItIs(quiet, evidence, limit),
       ...shims.headlines,
     ],
-    notToRun: [...shims.notToRun, ...sinkingNotToRun(closed)],
+    notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence), ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
       adjuster: adjusterKind(evidence.engine),
       limit,
-      valves,
+      valves: valves.map(({ now: _, ...valve }) => valve),
       questionIds: questions.map(({ id }) => id),
       setting: settingDetail(evidence),
     },

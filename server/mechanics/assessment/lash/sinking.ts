@@ -1,3 +1,4 @@
+import { EQUAL } from '../../kit/nearest.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { closedSaid, hasClosed, lashQuestions } from '../../lash/lash-questions.ts';
 import type { AssessedQuestion, Headline, NotToRun } from '../assessment.ts';
@@ -21,11 +22,13 @@ interface Closed {
 }
 
 function howOf(
-  { growth, lines }: LashValveDetail,
+  { growth, lines, newest }: LashValveDetail,
   question: AssessedQuestion | undefined,
   limit: number,
 ): Closed['how'] | undefined {
   if (growth === undefined || !hasClosed(growth, limit) || lines.at(-1)?.moment === 'set') return undefined;
+  // With no gap at all the adjuster is backed off first.
+  if ((newest.value ?? newest.high ?? 0) <= EQUAL) return undefined;
   const chosen = question === undefined ? undefined : chosenOf(question);
   if (chosen === 'other-heat') return 'at-other-heat';
   if (growth.nut === 'moved' || chosen === 'moved') return growth.heatsSaid === true ? 'lock' : undefined;

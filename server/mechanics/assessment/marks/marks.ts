@@ -10,6 +10,7 @@ import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { lengthsUnlike } from './lengths-unlike.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
+import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 /** How they are mounted is asked once, with the first valve whose marks raise it. */
@@ -32,7 +33,7 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     const beside = standing.filter(({ cylinder, valve }) =>
       own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
     );
-    return markedValve(evidence, { own, beside }, limit, ratios);
+    return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
   });
   const ofStand = againstStand(askedOnce(each), evidence);
   const ofLengths = lengthsUnlike(ofStand.valves, evidence);

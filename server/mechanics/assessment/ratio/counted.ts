@@ -23,12 +23,12 @@ export function countedPasses(own: SetUpRead, questions: readonly AssessedQuesti
       .filter(({ counted, kind }) => counted || (all && kind === 'valve-lift'))
       .map(({ id }) => id),
     ...lookedAt.flatMap(({ restsOn }) => restsOn),
-    ...fellowsOfNamed(own, questions),
+    ...othersOfNamed(own, questions),
   ]);
 }
 
 /** Where a turn was found missing from one pass, the others of the question were looked at and are right. */
-function fellowsOfNamed({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+function othersOfNamed({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   return questions.flatMap(({ code, answered, restsOn }) => {
     const number = answered === undefined ? undefined : passNamed(answered);
     if (!ABOUT_TURNS.has(code) || number === undefined) return [];

@@ -4,7 +4,7 @@ import { asked, beforeNamed } from '../common/asked.ts';
 import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from './known.ts';
-import { answerTo, type RatioLack } from './lack.ts';
+import { answerLack, type RatioLack } from './lack.ts';
 import { meanOf } from './passes.ts';
 
 /** The lobe that was read in this very set-up. */
@@ -118,5 +118,5 @@ export function openLack(
 ): RatioLack {
   if (chosen === 'other-arm') return { code: 'which-arm', setUps: setUpsSaid(own) };
   if (chosen === 'both') return { code: 'what-moves', setUps: setUpsSaid(own) };
-  return answerTo(question);
+  return answerLack(question);
 }

@@ -1,4 +1,5 @@
 import type { Evidence } from '../evidence.ts';
+import { withAnswersNamed } from './named.ts';
 import { passesReadSince } from './passes.ts';
 import { sheetReadSince } from './sheet.ts';
 
@@ -6,7 +7,8 @@ import { sheetReadSince } from './sheet.ts';
  * What was entered because of an answer is the cure, and no second opinion: a reading that was found wrong and taken
  * again is shown and not judged, as one that was replaced, until a person strikes it out.
  */
-export function withReadSince(evidence: Evidence): Evidence {
+export function withReadSince(entered: Evidence): Evidence {
+  const evidence = withAnswersNamed(entered);
   const [ofPasses, ofSheet] = [passesReadSince(evidence), sheetReadSince(evidence)];
   if (ofPasses.size + ofSheet.size === 0) return evidence;
   const put = <Entry extends { readonly id: string; readonly standing: boolean }>(

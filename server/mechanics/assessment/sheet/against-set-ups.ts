@@ -1,7 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
-import { answerTo } from '../ratio/lack.ts';
+import { answerLack } from '../ratio/lack.ts';
 
 /**
  * The set-ups, where one that the sheet reads otherwise waits for the answer which of the two holds: no word stands on
@@ -14,6 +14,6 @@ export const waitingForSheet = (
   const open = questions.filter((each) => each.code === 'read-otherwise' && inDoubt(each));
   return known.map((each) => {
     const own = open.filter(({ restsOn }) => each.read.valve.used.some(({ id }) => restsOn.includes(id)));
-    return own.length === 0 ? each : { ...each, lacks: [...each.lacks, ...own.map(answerTo)] };
+    return own.length === 0 ? each : { ...each, lacks: [...each.lacks, ...own.map(answerLack)] };
   });
 };

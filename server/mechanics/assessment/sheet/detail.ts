@@ -19,7 +19,7 @@ export interface SheetCellDetail {
   readonly half: number;
   readonly passes: number;
   readonly spread?: number;
-  /** Passes that stand apart from their fellows and are not in the figure. */
+  /** Passes that stand apart from the others and are not in the figure. */
   readonly apart: readonly { readonly entryId: string; readonly off: number; readonly turns: number }[];
   /** Passes that do not go together, and nothing says which is right. */
   readonly undecided?: true;

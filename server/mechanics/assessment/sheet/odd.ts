@@ -88,7 +88,7 @@ export function sideOf(
   const odd = odds.map((each): SheetOddDetail => {
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
-    const marked = asMarked(evidence, each, own, besideOf(each, compared));
+    const marked = asMarked(evidence, { odd: each, spring: of.spring }, own, besideOf(each, compared));
     const { cause, touched } =
       marked === undefined ? causeBy(each, armId, swaps) : ({ cause: 'mark', touched: true } as const);
     const sinks =

@@ -8,7 +8,7 @@ import { manySaid, together } from './how-many.ts';
 import { openOnceRead } from './read-since.ts';
 import type { Level } from './side-level.ts';
 import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST } from './side-off-cause.ts';
-import { claimed, plural, type Told } from './side-words.ts';
+import { claimed, plural, SIDE_OFF, type Told } from './side-words.ts';
 
 const OFF: readonly AnswerChoice[] = [
   {
@@ -56,7 +56,7 @@ function offOf(evidence: Evidence, sides: readonly Off[], asking: boolean): Told
   const fits = fitting(evidence, sides) ?? 'dial';
   const put = asked(
     {
-      code: 'side-off',
+      code: SIDE_OFF,
       weight: 'weak',
       ask: `${allOf(sides)} read ${away}. ${ASK[fits]}`,
       knownBy: 'was the dial the unit or the lash wrong alike for all of them',

@@ -1,5 +1,5 @@
 import { SIDES } from '../../../../shared/sides.ts';
-import { DEGREE } from '../../setting-order/timing.ts';
+import { allowance, USUAL_CENTRELINE } from '../../kit/allowances.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
@@ -12,10 +12,10 @@ import { durationOff } from './duration.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
 
-/** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
-const USUAL = { from: 95 * DEGREE, to: 120 * DEGREE } as const;
+/** A lobe that peaks outside of these is asked about. */
+const USUAL = USUAL_CENTRELINE;
 /** So near its own card a peak outside of the usual ones is that cam's. */
-const BY_CARD = 5 * DEGREE;
+const BY_CARD = allowance('centreline-by-card');
 
 const BUILD: Subject = { of: 'build' };
 const about = (side: Side): Subject => ({ of: 'side', valve: side });
