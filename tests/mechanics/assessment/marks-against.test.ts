@@ -111,15 +111,20 @@ describe('lengths that marks of like valves let stay', () => {
 
 describe('what stands beside a mark', () => {
   test('the checker’s length is told apart from the one that is ordered', () => {
-    const working = (added: number): Evidence['workings'] => [
+    const working = (lashOff?: true): Evidence['workings'] => [
       {
         computation: 'pushrod-length',
         line: 9,
-        set: { of: 'pushrod', length: 7.75 * IN, told: 'as-read', added: added * IN },
+        set: {
+          of: 'pushrod',
+          length: 7.75 * IN,
+          told: 'as-read',
+          ...(lashOff === undefined ? {} : { lashOff }),
+        },
       },
     ];
     const own = [tipMark('m', 0.035, { pushrod: 7.72 * IN })];
-    expect(headlines(on(own, { workings: working(0.03) }))).toMatch(/7\.720 in is the checker’s length/);
+    expect(headlines(on(own, { workings: working(true) }))).toMatch(/7\.720 in is the checker’s length/);
     expect(headlines(on(own))).toMatch(/7\.720 in is the length/);
   });
 
