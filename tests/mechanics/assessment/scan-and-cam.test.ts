@@ -82,7 +82,7 @@ describe('a cam found off its card beside a scan', () => {
     expect(gap(within)?.word).toBe('clear');
     const [peak] = assess(within).headlines.filter(({ step }) => step === 'timing');
     expect(peak?.sentence).toMatch(
-      /^The intake peaks 107\.5° after TDC, give or take 1°: that cannot be told from the card\./,
+      /^By the wheel the intake peaks 107\.5° after TDC\. But top dead centre is not proved/,
     );
     expect(peak?.sentence).not.toMatch(/costs/);
   });
