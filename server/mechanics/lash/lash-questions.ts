@@ -47,6 +47,16 @@ function everywhere(grown: readonly LashGrowth[]): LashQuestion {
 function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuestion[] {
   const { cylinder, valve, low, high, heatDiffers, nut } = growth;
   const at = { cylinder, valve };
+  if (heatDiffers && growth.heatsSaid !== true)
+    return [
+      {
+        ...at,
+        code: 'lash-heat-unsaid',
+        ask: 'Was the one of which the log has no heat read at the same heat as the other?',
+        size: 'The log has the heat of one alone, so these two are not set against each other.',
+        test: 'ask whoever read it whether the engine was cold or hot, and put that into the log.',
+      },
+    ];
   if (heatDiffers)
     return [
       {

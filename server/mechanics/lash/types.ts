@@ -34,7 +34,8 @@ export interface LashQuestion {
     | 'lash-grew-everywhere'
     | 'lash-closed'
     | 'lash-closed-nut'
-    | 'lash-heat-differs';
+    | 'lash-heat-differs'
+    | 'lash-heat-unsaid';
   readonly cylinder?: number;
   readonly valve?: ValveName;
   readonly ask: string;

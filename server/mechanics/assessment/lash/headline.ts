@@ -22,6 +22,7 @@ const OF_GROWTH: ReadonlySet<string> = new Set([
   'lash-closed',
   'lash-closed-nut',
   'lash-heat-differs',
+  'lash-heat-unsaid',
 ]);
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */

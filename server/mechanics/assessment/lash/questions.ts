@@ -92,6 +92,18 @@ const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['answers']
         'The valve may be sinking into its seat: a qualified shop looks, and the gap is not set away before.',
     },
   ],
+  'lash-heat-unsaid': [
+    {
+      code: 'same',
+      label: 'Yes, at the same heat',
+      changes: 'That heat is put into the log; then the two are set against each other.',
+    },
+    {
+      code: 'other',
+      label: 'No, or nobody knows',
+      changes: 'They stay apart: it is read again at the heat it was set at.',
+    },
+  ],
   'lash-heat-differs': [
     {
       code: 'not-found',
