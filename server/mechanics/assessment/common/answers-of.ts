@@ -75,7 +75,7 @@ const OWN = {
   ),
   'valve-lift-as-lobe': either(
     ['Yes, it is a valve lift', CARD_WRONG],
-    ['No, it is the lobe’s', 'The card counts as it is.'],
+    ['No, it is the lobe’s', 'The card counts as entered.'],
   ),
   'wrong-card-row': either(
     ['Yes: the other valve or row', 'Valve or row is put right where it was entered.'],
@@ -99,10 +99,10 @@ const OWN = {
   ),
   'scan-side-of-tdc': either(
     ['The other side, or the other valve', 'Side or valve is put right where the scan was entered.'],
-    ['Looked: both are as entered', 'The scan counts as it is.'],
+    ['Looked: both are as entered', 'The scan counts as entered.'],
   ),
   'scan-far-from-tdc': yesItIs(
-    ['Yes: TDC was proved on both sides', 'The scan counts as it is.'],
+    ['Yes: TDC was proved on both sides', 'The scan counts as entered.'],
     [
       'No, or nobody proved it',
       'TDC is proved first; then it is read again, and this scan is entered again or struck out.',
@@ -117,11 +117,11 @@ const OWN = {
     ['It was read twice', 'The least of the two counts.'],
   ),
   'scan-jumps': yesItIs(
-    ['Yes, it is as it was read', 'It counts as it is.'],
+    ['Yes, it is as it was read', 'It counts as entered.'],
     ['No, it was read or written wrong', 'It is put right where it was entered, or read again.'],
   ),
   'scan-apart': yesItIs(
-    ['Yes, it was read again', 'It counts as it is.'],
+    ['Yes, it was read again', 'It counts as entered.'],
     ['No, it was read or written wrong', 'It is put right where it was entered, or read again.'],
   ),
   'scan-copied': either(
@@ -129,7 +129,7 @@ const OWN = {
       'They are the other valve’s',
       'This valve is scanned by itself; this one is struck out, with the reason.',
     ],
-    ['It was read by itself', 'The scan counts as it is.'],
+    ['It was read by itself', 'The scan counts as entered.'],
   ),
   'lobes-apart': yesItIs(
     [
@@ -138,7 +138,7 @@ const OWN = {
     ],
     [
       'No, or nobody can say',
-      'Neither counts against the card; both lobes are read again with the pointer as it is.',
+      'Neither counts against the card; both lobes are read again with the pointer left alone.',
     ],
   ),
 } as const satisfies Readonly<Record<string, Answers>>;
@@ -157,5 +157,5 @@ export const answersOf = (code: Answerable, slip: Answers = WAS_SLIP): Answers =
 /** A figure of the card that may be a slip: the card is put right, and no reading is. */
 export const CARD_SLIP: Answers = either(
   ['Yes, the card says otherwise', CARD_WRONG],
-  ['Looked: it is as on the card', 'The card counts as it is.'],
+  ['Looked: it is as on the card', 'The card counts as entered.'],
 );

@@ -95,5 +95,5 @@ export const sinkingNotToRun = (closed: readonly Closed[]): NotToRun[] =>
       what: 'run',
       about: valveSubject(valve),
       sentence: `Do not run it: ${placeOf(valve)} has closed up at one heat, and may be sinking into its seat.`,
-      wayOut: 'Leave the gap as it is, and have a qualified shop look at valve and seat.',
+      wayOut: 'Leave the gap alone, and have a qualified shop look at valve and seat.',
     }));

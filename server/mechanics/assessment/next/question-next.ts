@@ -18,7 +18,7 @@ const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
 /** What an answer leads to that is not the entry of that reading once more. */
 const LEADS_TO: Readonly<Partial<Record<string, string>>> = {
   'lobes-apart':
-    'read both lobes again at equal drop with the pointer as it is, coming up to the lift in running direction.',
+    'read both lobes again at equal drop with the pointer left alone, coming up to the lift in running direction.',
   'scan-far-from-tdc': 'prove top dead centre by the positive stop on both sides, then scan it again.',
   'scan-copied': 'scan that valve by itself, and strike out the one that was copied.',
   'lash-left-in': 'take the lash up, read that lift again, and enter it.',
