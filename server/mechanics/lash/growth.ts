@@ -55,6 +55,7 @@ export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrow
         ...(heatDiffers ? {} : overBy(found, base)),
         nut: found.nut,
         heatDiffers,
+        ...(found.engine === 'not-said' || base.engine === 'not-said' ? {} : { heatsSaid: true as const }),
         again: before !== undefined,
         ...(before === undefined ? {} : { before }),
       },

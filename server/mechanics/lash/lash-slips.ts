@@ -60,10 +60,12 @@ function asMillimetres(si: number): LashSlip {
  */
 export function lashSlips(si: number, typedIn: 'in' | 'mm', expected?: number): LashSlip[] {
   const off = (value: number) => Math.abs(value - (expected ?? ORDINARY));
-  const all = [
+  const each = [
     ...(typedIn === 'in' ? [asMillimetres(si)] : []),
     ...[si / 10, si * 10, ...(typedIn === 'in' ? swapped(si) : [])].map(slip),
   ];
+  // Two ways to the same figure are one thing to ask.
+  const all = each.filter(({ said }, at) => each.findIndex((other) => other.said === said) === at);
   if (unlikelyLash(si) === undefined)
     return expected === undefined || off(si) <= TUNED_BY + EQUAL
       ? []

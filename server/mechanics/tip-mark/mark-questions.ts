@@ -130,7 +130,7 @@ function asksOf(advice: Advice, mark: Mark, context: MarkContext, called: boolea
 
 /** What the place of this mark asks for is told only where it is what is to be done. */
 function pointsAlike(advice: Advice, { side }: Mark): boolean {
-  if (advice.how === 'keep' || advice.how === 'still-wide') return false;
+  if (advice.how !== 'change' && advice.how !== 'both-ways' && advice.how !== 'contradict') return false;
   if (advice.how !== 'change') return true;
   return side === 'valley' ? advice.way === 'up' : advice.way === 'down';
 }
@@ -142,7 +142,7 @@ const CONTRADICTED = {
   'no-one-least': 'marks-contradict',
 } as const;
 
-const ASKS: Readonly<Record<Advice['how'] | 'sides', MarkQuestion['asks']>> = {
+const ASKS: Readonly<Record<Exclude<Advice['how'], 'width-first'> | 'sides', MarkQuestion['asks']>> = {
   keep: 'compare',
   'still-wide': 'heights',
   change: 'try',
@@ -165,7 +165,8 @@ function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext
         ]
       : [];
   const advice = adviceOf(marks, context);
-  if (advice === undefined || (advice.how === 'keep' && advice.best !== true)) return [];
+  if (advice === undefined || advice.how === 'width-first') return [];
+  if (advice.how === 'keep' && advice.best !== true) return [];
   const alone = narrowestLike(mark, othersOf(marks, context)) === undefined;
   const size = [
     ...(wide ? [widthSaid(mark, marks, context)] : []),

@@ -71,22 +71,9 @@ interface AskedOf {
   /** Which arm it is was said after it was asked: what was answered till then is answered. */
   readonly before?: KnownBefore;
   readonly answers: readonly AnswerEvidence[];
-  /** Answers other than the usual two. */
-  readonly choices?: AssessedQuestion['answers'];
+  /** What may be answered: `answersOf` has what is asked of readings. */
+  readonly choices: AssessedQuestion['answers'];
 }
-
-const CHOICES: AssessedQuestion['answers'] = [
-  {
-    code: 'found',
-    label: 'Yes, that is what it was',
-    changes: 'The reading is not believed until it is entered again or struck out.',
-  },
-  {
-    code: 'not-found',
-    label: 'Looked: it does not fit',
-    changes: 'The question is settled, and the reading counts.',
-  },
-];
 
 /** Words by which something is known, whatever its figures are told in: a call may change its units at any time. */
 export const inAnyUnits = (words: string): string =>
@@ -171,7 +158,7 @@ export function asked(
     },
     answers,
   );
-  const own = choices ?? CHOICES;
+  const own = choices;
   const answer = said !== undefined && isAnswered(said, own) ? said : undefined;
   return {
     id,

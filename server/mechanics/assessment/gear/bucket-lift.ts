@@ -2,6 +2,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline, Judgement } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
@@ -44,7 +45,7 @@ function liftOf(evidence: Evidence, read: SetUpRead): Lift[] {
 }
 
 interface Doubt {
-  readonly code: string;
+  readonly code: 'lash-left-in' | 'turn-miscounted' | 'card-not-this-lobe';
   readonly ask: string;
   readonly test: string;
   readonly atBench: string;
@@ -137,7 +138,12 @@ function questionsOf(evidence: Evidence, each: Lift): AssessedQuestion[] {
         testAtBench: doubt.atBench,
         restsOn,
       },
-      { about: valveSubject(read.setUp), step: 'ratio', answers: evidence.answers },
+      {
+        about: valveSubject(read.setUp),
+        step: 'ratio',
+        answers: evidence.answers,
+        choices: answersOf(doubt.code),
+      },
     ),
   ];
 }

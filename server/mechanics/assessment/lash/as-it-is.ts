@@ -15,6 +15,7 @@ const FEW = 4;
 const LEADS: Readonly<Record<LashDone, string>> = {
   held: 'Set, and read again since',
   'as-asked': 'Found as the card asks, with no turn needed',
+  ordinary: 'Changed since it was set by no more than is ordinary, with nothing to set',
 };
 
 const named = (valves: readonly LashValveDetail[]): string =>
@@ -45,7 +46,7 @@ export function asItIs(
   const told = ofSum(evidence);
   // A lock that let go leaves something to do, however its gap was found.
   const left = quiet.filter((valve) => !told.includes(placeOf(valve)) && !nutHasMoved(valve, { limit }));
-  return (['held', 'as-asked'] as const).flatMap((how): Headline[] => {
+  return (['held', 'as-asked', 'ordinary'] as const).flatMap((how): Headline[] => {
     const own = left.filter((valve) => lashDone(evidence, valve) === how);
     if (own.length === 0) return [];
     return [

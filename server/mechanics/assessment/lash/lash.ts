@@ -17,6 +17,8 @@ import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
+import { sidesSwapped } from './sides-swapped.ts';
+import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
 import { stopOf } from './stop.ts';
 import { type LashValveRead, valvesOf } from './valves.ts';
 
@@ -61,7 +63,9 @@ export function lashPart(
   const shims = shimsOf(evidence);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
+  const swapped = sidesSwapped(valves, evidence);
   const questions = [
+    ...swapped.questions,
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ order }) => order),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
@@ -72,7 +76,17 @@ export function lashPart(
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   const shut = withoutGap(valves, evidence);
-  const told = valves.map((valve) => ({ valve, own: headline(valve, questions) }));
+  const closed = closedGaps(valves, questions, limit.value);
+  const told = valves.map((valve) => {
+    const known = closed.find((each) => each.valve === valve);
+    return {
+      valve,
+      own:
+        known === undefined
+          ? headline(valve, questions, limit.value)
+          : closedHeadline(known, evidence, limit.value),
+    };
+  });
   const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
@@ -81,11 +95,12 @@ export function lashPart(
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
     headlines: [
       ...noGapHeadlines(shut),
+      ...swapped.headlines,
       ...told.flatMap(({ own }) => own),
       ...asItIs(quiet, evidence, limit),
       ...shims.headlines,
     ],
-    notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence)],
+    notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence), ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
       adjuster: adjusterKind(evidence.engine),

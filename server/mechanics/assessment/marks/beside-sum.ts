@@ -10,6 +10,7 @@ import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 
 /** The figure of a kept pushrod length: its headline rests on it, and it lacks nothing while it counts. */
 const OF_SUM = 'working:pushrod';
+const OF_STAND = 'working:stand';
 
 /** A sum and a mark that are nearer than this are of one length. */
 const ONE_LENGTH = allowance('pushrod-at-mark');
@@ -100,14 +101,25 @@ function besideSaid(sum: PushrodEvidence, valves: readonly MarkedValveDetail[]):
  */
 export function besideMarks(
   { headlines, quantities }: Pick<Assessment, 'headlines' | 'quantities'>,
-  { valves }: MarksDetail,
+  { valves, stand }: MarksDetail,
   evidence: Evidence,
 ): readonly Headline[] {
+  if (stand !== undefined)
+    return headlines.map((each) =>
+      each.quantityId === OF_STAND
+        ? { ...each, sentence: `Nothing is told of this height yet. ${stand.said}` }
+        : each,
+    );
   const counts = quantities.some(({ id, lacks }) => id === OF_SUM && lacks.length === 0);
   const sum = counts ? lastKept(evidence, 'pushrod')?.set : undefined;
   const said = sum === undefined ? undefined : besideSaid(sum, valves);
   if (said === undefined) return headlines;
-  return headlines.map((each) =>
-    each.quantityId !== OF_SUM ? each : { ...each, sentence: `${each.sentence} ${said}` },
-  );
+  // What the checker stands at is not what is ordered, where the adjustment is in it.
+  const isAdjusted = sum !== undefined && ((sum.added ?? 0) > 0 || sum.lashOff === true);
+  return headlines.map((each) => {
+    if (each.quantityId === OF_SUM) return { ...each, sentence: `${each.sentence} ${said}` };
+    return isAdjusted && each.id.startsWith('headline:mark:')
+      ? { ...each, sentence: each.sentence.replace(' is the length', ' is the checker’s length') }
+      : each;
+  });
 }

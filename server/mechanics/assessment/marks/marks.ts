@@ -1,11 +1,14 @@
+import { defined } from '../../../../shared/defined.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { againstStand } from './against-stand.ts';
 import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
+import { lengthsUnlike } from './lengths-unlike.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
 import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
@@ -32,15 +35,18 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     );
     return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
   });
-  const found = askedOnce(each);
+  const ofStand = againstStand(askedOnce(each), evidence);
+  const ofLengths = lengthsUnlike(ofStand.valves, evidence);
+  const found = ofLengths.valves;
   return {
     quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),
     judgements: found.flatMap(({ valve }) => markJudgement(valve, limit)),
-    questions: found.flatMap(({ questions }) => questions),
+    questions: [...ofStand.questions, ...ofLengths.questions, ...found.flatMap(({ questions }) => questions)],
     stop: found.flatMap(({ stop }) => stop),
     headlines: found.flatMap(({ valve }) => markHeadline(valve, limit)),
     detail: {
       limit,
+      ...defined({ stand: ofStand.stand }),
       valves: found.map(({ valve }) => valve),
       leastOfSides: SIDES.map((side) => ({ side, least: leastSweepOf(evidence, { valve: side }, ratios) })),
     },

@@ -10,6 +10,7 @@ import type { ShimRow } from '../lash/detail.ts';
 import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
+import { sinkingPlaces } from '../lash/sinking.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { lastKept } from '../workings/kept.ts';
 import { turnMade } from '../workings/turn-made.ts';
@@ -138,10 +139,14 @@ const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   ...shimFigures(evidence, noise),
 ];
 
-/** Every valve of the log is as it should be: nothing is left to be turned. */
+/** Every valve of the log is as it should be, or a shop looks at it first: nothing is left to be turned. */
 function isDone(evidence: Evidence): boolean {
   const standing = evidence.lash.filter((line) => line.standing);
-  return standing.length > 0 && standing.every((line) => lashDone(evidence, line) !== undefined);
+  const sinking = sinkingPlaces(evidence);
+  return (
+    standing.length > 0 &&
+    standing.every((line) => sinking.has(placeOf(line)) || lashDone(evidence, line) !== undefined)
+  );
 }
 
 const turns = (evidence: Evidence): Need =>

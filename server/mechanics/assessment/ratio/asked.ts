@@ -10,7 +10,7 @@ import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { answerTo, codeOf } from './answers.ts';
 import { armElsewhereAsked } from './arm-elsewhere.ts';
-import { choicesOf } from './choices.ts';
+import { choicesOf, type SetUpDoubt } from './choices.ts';
 import { answeredBeside, foundOn } from './found-on.ts';
 import { questionInput } from './question-input.ts';
 import { SPRINGS_SWAPPED, withSayings } from './sayings.ts';
@@ -51,7 +51,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     ({ code }) =>
       (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );
-  const doubts = [...armElsewhereAsked(evidence, own), ...ofReadings];
+  const doubts: SetUpDoubt[] = [...armElsewhereAsked(evidence, own), ...ofReadings];
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );

@@ -3,6 +3,7 @@ import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { Cause, Question } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf, CARD_SLIP } from '../common/answers-of.ts';
 import { asked, beforeNamed } from '../common/asked.ts';
 import { inches, valveSubject } from '../common/said.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
@@ -75,6 +76,12 @@ function isTurn(raised: Raised, pass: PassEvidence, { own }: Group, put: Readonl
 
 const TOUCHED: readonly Cause[] = ['wrong-valve', 'wrong-card-row'];
 
+/** How the plunger stood is no yes or no; a slip of the card is put right there. */
+function choicesOf({ cause, entry }: Raised): AssessedQuestion['answers'] {
+  if (cause === 'plunger-tilted') return STANDS;
+  return answersOf(cause, entry?.of === 'card' ? CARD_SLIP : undefined);
+}
+
 /** One test settles both: they are one question. */
 function asOne(raised: readonly Raised[]): { readonly raised: Raised; readonly causes: readonly Cause[] }[] {
   const both = TOUCHED.every((cause) => raised.some((each) => each.cause === cause));
@@ -132,7 +139,8 @@ export function groupQuestions(
           group.armId,
           group.own.flatMap(({ standing }) => standing),
         ),
-        ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
+        ...defined({ among: group.armId }),
+        choices: choicesOf(raised),
       },
     );
     const question = cause === 'lash-left-in' ? withZero(raisedAs, evidence) : raisedAs;

@@ -1,4 +1,5 @@
 import type { Evidence } from '../evidence.ts';
+import { lashReadSince } from './lash.ts';
 import { withAnswersNamed } from './named.ts';
 import { passesReadSince } from './passes.ts';
 import { sheetReadSince } from './sheet.ts';
@@ -10,7 +11,8 @@ import { sheetReadSince } from './sheet.ts';
 export function withReadSince(entered: Evidence): Evidence {
   const evidence = withAnswersNamed(entered);
   const [ofPasses, ofSheet] = [passesReadSince(evidence), sheetReadSince(evidence)];
-  if (ofPasses.size + ofSheet.size === 0) return evidence;
+  const ofLash = lashReadSince(evidence);
+  if (ofPasses.size + ofSheet.size + ofLash.size === 0) return evidence;
   const put = <Entry extends { readonly id: string; readonly standing: boolean }>(
     entries: readonly Entry[],
     since: ReadonlySet<string>,
@@ -22,5 +24,6 @@ export function withReadSince(entered: Evidence): Evidence {
     ...evidence,
     passes: put(evidence.passes, ofPasses),
     sheet: put(evidence.sheet, ofSheet),
+    lash: evidence.lash.map((line) => (ofLash.has(line.id) ? { ...line, standing: false } : line)),
   };
 }

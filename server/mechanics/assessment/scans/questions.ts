@@ -3,6 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { apartSaid, crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -10,7 +11,15 @@ import { camAsked } from './cam-then.ts';
 import { copiesAsked } from './repeats.ts';
 import { errorOf, inOrder, type Scanned } from './scanned.ts';
 
-type Found = Omit<Doubt, 'restsOn'>;
+type Found = Omit<Doubt, 'restsOn' | 'code'> & {
+  readonly code:
+    | 'scan-side-of-tdc'
+    | 'scan-far-from-tdc'
+    | 'scan-below-nothing'
+    | 'scan-angle-twice'
+    | 'scan-jumps'
+    | 'scan-apart';
+};
 
 /** Past this from top dead centre a least gap is asked about. */
 const USUAL_WITHIN = allowance('least-gap-within');
@@ -155,7 +164,13 @@ export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQues
     ].map((found) =>
       asked(
         { ...found, knownBy: found.code, restsOn: [scan.id] },
-        { about: valveSubject(scan), step: 'scan', among: scan.id, answers },
+        {
+          about: valveSubject(scan),
+          step: 'scan',
+          among: scan.id,
+          answers,
+          choices: answersOf(found.code),
+        },
       ),
     ),
   ];

@@ -3,6 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { lashMakesIt } from '../common/lash-makes-it.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
@@ -59,7 +60,13 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
           test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
           restsOn: lot.readings.map(({ id }) => id),
         },
-        { about: valveSubject(row), step: 'sheet', among: lot.spring, answers: evidence.answers },
+        {
+          about: valveSubject(row),
+          step: 'sheet',
+          among: lot.spring,
+          answers: evidence.answers,
+          choices: answersOf(LASH_OF_ONE),
+        },
       ),
     ];
   });

@@ -66,8 +66,17 @@ function unprovedSaid(told: ToldPeak): string {
   return `By the wheel the ${peak.side} peaks ${where(peak)}.${pointerSaid(told)}${noWord}${worstSaid(all)}`;
 }
 
+/** One cam moves both lobes alike: where they stand apart no advance is told, and nothing of what it costs. */
+function apartSaid(found: string, [apart]: readonly AssessedQuestion[], told: ToldPeak): string | undefined {
+  if (apart === undefined) return undefined;
+  return apart.answered?.found === false
+    ? `${found} ${apart.size ?? ''} So the card is another cam’s, or one of its centrelines was read out wrong: no word against it.${pointerSaid(told)}`
+    : `${found} ${apart.size ?? ''} No word against the card yet: were both read on one cam, one wheel and one pointer?${pointerSaid(told)}`;
+}
+
 /** Why no word against the card is told yet; nothing where one may be. */
-function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
+function doubtSaid(told: ToldPeak): string | undefined {
+  const { peak, asked, read } = told;
   const of = ({ about }: { readonly about: Subject }) => keyOf(about) === peak.side;
   const differ = asked.differ.find((each) => of(each) && inDoubt(each));
   if (differ !== undefined)
@@ -84,7 +93,7 @@ function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
   const pointer = open(asked.pointers);
   if (pointer !== undefined) return `${found} ${pointer.size ?? ''} No word against the card yet.`;
   const duration = open(asked.durations);
-  if (duration === undefined) return undefined;
+  if (duration === undefined) return apartSaid(found, asked.apart, told);
   return `${found} ${duration.size ?? ''} No word against the card yet: was each event told from its right side, and at the lift the card states?`;
 }
 
