@@ -48,7 +48,10 @@ export function valvesCompared(
   const sides = besidesWorn(all, worn);
   const isDoubtful = (row: SheetRow): boolean => doubtful.has(placeOf(row));
   const before = oddBefore(evidence, rows, swaps, doubted);
-  const waiting = waitingSides(rows.filter(isDoubtful), swaps, before);
+  const waiting = [
+    ...waitingSides(rows.filter(isDoubtful), swaps, before),
+    ...sides.flatMap(({ side, noMiddle }) => (noMiddle === undefined ? [] : [sideOfValve(side)])),
+  ];
   // What is another arm by its mark is no part of what the others come to.
   const marked = new Set(sides.flatMap(({ odd }) => odd.filter(isMarked)).map(placeOf));
   const ofSet = rows.filter((row) => !isDoubtful(row) && !marked.has(placeOf(row)));
