@@ -80,6 +80,20 @@ function liftsApart(lifts: readonly (number | undefined)[]): number | undefined 
   return apart > limit + EQUAL ? apart : undefined;
 }
 
+/** A lobe that is off by what would make its valve odd, under a valve that is not: one of the two may be misread. */
+function unlike(
+  { cylinder, valve }: SheetValve,
+  off: { readonly valve: number | undefined; readonly lobe: number | undefined },
+  ratio: number,
+): SideJudged['lobesUnlike'] {
+  const limit = allowance('odd-beyond') + EQUAL;
+  const { lobe } = off;
+  if (lobe === undefined || off.valve === undefined) return [];
+  return Math.abs(lobe) * ratio > limit && Math.abs(off.valve) <= limit
+    ? [{ cylinder, valve, off: lobe }]
+    : [];
+}
+
 /** Where no valve has both lifts, a lobe counts at the valve by about this much. */
 const USUAL_RATIO = 1.6;
 
@@ -119,6 +133,11 @@ export function judgeSide(
     );
     return found === undefined ? [] : [found];
   });
+  const lobesUnlike = own.flatMap((valve, index) =>
+    apart === undefined
+      ? unlike(valve, { valve: liftOff[index], lobe: lobeOff[index] }, ratio ?? USUAL_RATIO)
+      : [],
+  );
   const [lobeLift, valveLift] = [medianKnown(lobes), medianKnown(lifts)];
   return {
     side,
@@ -127,6 +146,7 @@ export function judgeSide(
     },
     odd,
     ...defined({ apart }),
+    lobesUnlike,
     lobesDown: lobesDown(own),
   };
 }

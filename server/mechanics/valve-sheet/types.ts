@@ -27,6 +27,12 @@ export interface SideJudged {
   readonly side: ValveName;
   readonly medians: { readonly lobeLift?: number; readonly valveLift?: number; readonly ratio?: number };
   readonly odd: readonly OddValve[];
+  /** Lobes that lie off by what makes a valve odd, under valves that lift like the others. */
+  readonly lobesUnlike: readonly {
+    readonly cylinder: number;
+    readonly valve: ValveName;
+    readonly off: number;
+  }[];
   /** How far the lifts lie apart, where they have no middle and which is off can’t be told [m]. */
   readonly apart?: number;
   /** Lobes so far down that they are worn. */

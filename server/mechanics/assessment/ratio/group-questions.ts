@@ -12,6 +12,7 @@ import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
 import { type LobeOff, readOthers } from './lobe-low.ts';
+import { isBackAtZero } from './passes.ts';
 import { saysZero } from './sayings.ts';
 import { isSlip } from './told-by-swap.ts';
 
@@ -43,6 +44,8 @@ const isTold = ({ cause, probability }: Raised, own: Group['own']): boolean =>
 function isSaid(raised: Raised, { own }: Group): boolean {
   if (isTold(raised, own)) return false;
   const { cause } = raised;
+  // The hand was seen to come back after every pass: that is the test of it, done.
+  if (cause === 'zero-moved') return own.every(({ valve }) => valve.used.every(isBackAtZero));
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
   return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
@@ -64,6 +67,10 @@ function passOf({ entry }: Raised, given: ExplainGiven, own: Group['own']): Pass
   const id = given.entryIds[entry.index];
   return own.flatMap(({ standing }) => standing).find((pass) => pass.id === id);
 }
+
+/** A figure of the card that may be a slip: no reading is put right for it. */
+const isOfCard = ({ cause, entry }: Raised): boolean =>
+  entry?.of === 'card' && (cause === 'slip' || cause === 'unit-or-decimal');
 
 /** A digit that is off by whole turns of the dial is the turn that is asked about already. */
 function isTurn(raised: Raised, pass: PassEvidence, { own }: Group, put: ReadonlySet<string>): boolean {
@@ -122,7 +129,7 @@ export function groupQuestions(
         ask: pass === undefined ? text : slipSaid(pass, raised.becomes ?? 0),
         // It was read at the lifter already: the lobes beside it tell.
         test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(lobe ?? group) : test,
-        restsOn: pass === undefined ? given.entryIds : [pass.id],
+        restsOn: pass !== undefined ? [pass.id] : isOfCard(raised) ? [] : given.entryIds,
       },
       {
         about: valveSubject(group),

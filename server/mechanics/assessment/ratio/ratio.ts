@@ -125,7 +125,9 @@ export function ratioPart(
       ...defined({ inHand: handOf(each) }),
     });
   const cards = cardJudged(evidence, explained);
-  const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
+  const lobes = known.flatMap((each) =>
+    lobeAgainstCard(evidence, each, known, stopped, cardIsOther(explained, placeOf(each.read.setUp))),
+  );
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
