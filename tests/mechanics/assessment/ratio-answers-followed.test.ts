@@ -180,16 +180,91 @@ describe('the sheet', () => {
     const at = (lobe: number) =>
       heard({
         ...EIGHT,
-        sheet: sixteen(1.6, (_, place) => (place === '5 intake' ? { lobe } : {}), { lash: 'zero' }),
+        sheet: sixteen(1.6, (_, place) => (place === '5 exhaust' ? { lobe } : {}), { lash: 'zero' }),
       });
-    const said = at(0.343);
+    const said = at(0.338);
     expect(said.headlines.join(' ')).toContain(
-      'The lobe of 5 intake reads .007 in low, and its valve lifts like the others: the lobe may be misread.',
+      'The lobe of 5 exhaust reads .007 in low, and its valve lifts like the others: the lobe may be misread.',
     );
-    expect(said.headlines.join(' ')).not.toContain('No intake stands out');
-    expect(said.sentence).toContain('Read the lobe of 5 intake at the lifter once more');
+    expect(said.headlines.join(' ')).not.toContain('No exhaust stands out');
+    expect(said.sentence).toContain('Read the lobe of 5 exhaust at the lifter once more');
     // .004 on a 1.6 is .0064: under what makes a valve odd.
-    expect(at(0.346).headlines.join(' ')).not.toContain('may be misread');
-    expect(at(0.357).headlines.join(' ')).toContain('.007 in high');
+    expect(at(0.341).headlines.join(' ')).not.toContain('may be misread');
   });
+});
+
+describe('one slip is asked about once', () => {
+  test('a hand read backwards that fits to the figure stands for a turn that fits badly', () => {
+    // 5 turns and 40 for 5 and 60 on a .100 dial: .540, and .560 is the card’s.
+    const asks = heard({ ...BUILD, ...read([0.54, 0.54, 0.54], { counted: false }) }).all.questions;
+    expect(
+      asks.filter(({ code, weight }) => code === 'hand-read-backwards' && weight === 'strong'),
+    ).toHaveLength(1);
+    expect(asks.filter(({ code }) => code === 'turn-miscounted')).toEqual([]);
+  });
+
+  test('lash that would make it just is asked in place of how the lash was', () => {
+    const card = { ...BUILD.card, intake: { ...BUILD.card.intake, lash: 0.016 * IN } };
+    const { asks } = heard({ ...BUILD, card, ...read([0.544, 0.544, 0.544], { lash: 'not-said' }) });
+    expect(asks.filter((code) => code === 'lash-not-said' || code === 'lash-left-in')).toHaveLength(1);
+  });
+
+  test('passes that sink are no slip of a digit', () => {
+    const { asks } = heard({
+      ...BUILD,
+      engine: { ...BUILD.engine, lifter: 'hydraulic-roller' },
+      ...read([0.548, 0.541, 0.533], { lifter: 'hydraulic' }),
+    });
+    expect(asks).toContain('falling-passes');
+    expect(asks).not.toContain('slip');
+  });
+});
+
+test('what it is sold as is told once beside the stamp', () => {
+  const arm = { ...ARM, ratioStamp: '1.65' };
+  const said = heard({ ...BUILD, arms: [arm], rockers: { soldAs: 1.6 }, ...read([0.56, 0.56, 0.56]) });
+  const first = said.headlines[0] ?? '';
+  expect(first).toContain('which was ordered?');
+  expect(first.split('sold as')).toHaveLength(2);
+});
+
+test('a lobe pass among those of the valve: where the indicator stood is asked before anything is read', () => {
+  const own = read([0.35, 0.56, 0.56]);
+  const passes = own.passes.filter(({ kind }) => kind === 'valve-lift');
+  const said = heard({ ...BUILD, setUps: own.setUps, passes });
+  expect(said.asks).toContain('pass-of-other-lift');
+  expect(said.next).toBe('pass-of-other-lift');
+});
+
+test('an arm on an intake, and nothing read yet: only the intake lobe of the card is wanted', () => {
+  const card = { assumedRatio: 1.6, intake: { lobeLift: 0.35 * IN }, exhaust: {} };
+  expect(heard({ ...BUILD, card }).sentence).not.toContain('exhaust');
+  const { intake: exhaust } = card;
+  expect(heard({ ...BUILD, card: { ...card, intake: {}, exhaust } }).sentence).toContain('intake lobe lift');
+});
+
+test('the swap goes with the neighbour whose arm is on record, and asks for no arm twice', () => {
+  const [five, three] = [armOf('A5'), armOf('A3')];
+  const short = sixteen(1.6, (row, place) => (place === '5 intake' ? { lift: row.lift - 0.03 } : {}), {
+    lash: 'zero',
+  });
+  const again = short.filter(({ cylinder, valve }) => cylinder === 5 && valve === 'intake');
+  const sheet = [
+    ...short,
+    ...again.map((each) => ({ ...each, id: `${each.id}-again`, line: each.line + 900 })),
+  ];
+  const engine = { ...EIGHT.engine, bankOrder: '' };
+  const at = (seats: Evidence['seats']) =>
+    heard({ ...EIGHT, engine, arms: [five, three], seats, sheet }).sentence;
+  const seat = (cylinder: number, armId: string) => ({ cylinder, valve: 'intake' as const, armId });
+  expect(at([seat(5, five.id), seat(3, three.id)])).toMatch(/^Swap A5 \(5 intake\) with A3 \(3 intake/);
+  expect(at([seat(5, five.id)])).toContain('Put the arm of 4 intake on record');
+});
+
+test('all off, with the lash said to be out: the lash is looked at no more', () => {
+  const all = (lash: 'zero' | undefined) =>
+    heard({ ...EIGHT, sheet: sixteen(1.45, () => ({}), lash === undefined ? {} : { lash }) }).headlines.join(
+      ' ',
+    );
+  expect(all('zero')).toContain('First: dial and unit; then the set.');
 });

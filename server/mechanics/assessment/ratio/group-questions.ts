@@ -1,10 +1,11 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { Cause, Question } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, beforeNamed } from '../common/asked.ts';
-import { inches, valveSubject } from '../common/said.ts';
+import { inches, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { isAskedAs } from './asked-as.ts';
 import { STANDS } from './choices.ts';
@@ -14,6 +15,7 @@ import type { SetUpKnown } from './known.ts';
 import { type LobeOff, readOthers } from './lobe-low.ts';
 import { isBackAtZero } from './passes.ts';
 import { saysZero } from './sayings.ts';
+import { sinks } from './sinking.ts';
 import { isSlip } from './told-by-swap.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
@@ -82,6 +84,14 @@ function isTurn(raised: Raised, pass: PassEvidence, { own }: Group, put: Readonl
 
 const TOUCHED: readonly Cause[] = ['wrong-valve', 'wrong-card-row'];
 
+/** `.577 in over its lobe of .360 in is a ratio of 1.603.`: what makes the other valve worth asking about. */
+function otherLobeSaid(evidence: Evidence, { own, valve }: Group): string | undefined {
+  const lobe = evidence.card[sideOfValve(valve) === 'intake' ? 'exhaust' : 'intake'].lobeLift;
+  const lift = own.at(-1)?.lift?.read;
+  if (lobe === undefined || lobe <= 0 || lift === undefined) return undefined;
+  return `${inches(lift)} over the other lobe of ${inches(lobe)} is a ratio of ${ratioSaid(lift / lobe)}.`;
+}
+
 /** One test settles both: they are one question. */
 function asOne(raised: readonly Raised[]): { readonly raised: Raised; readonly causes: readonly Cause[] }[] {
   const both = TOUCHED.every((cause) => raised.some((each) => each.cause === cause));
@@ -117,9 +127,12 @@ export function groupQuestions(
   const asks = (cause: Cause) => !isAskedAs(cause, put) && !isSettled(cause, group);
   const own = questions.filter(isMistake).filter(({ cause }) => asks(cause));
   const lobeRead = group.own.some(({ lobe }) => lobe.source === 'indicator' && lobe.value !== undefined);
+  const sinking = setUps.some((each) => sinks(each.questions));
   const all = asOne(own).flatMap(({ raised, causes }): GroupQuestion[] => {
     const { cause, text, test } = raised;
     const pass = cause === 'slip' ? passOf(raised, given, group.own) : undefined;
+    // Passes that sink differ by themselves: no digit has to have slipped.
+    if (pass !== undefined && sinking) return [];
     // Digits slip as they were typed: in millimetres other ones.
     if (pass !== undefined && (isTurn(raised, pass, group, put) || pass.readAs.includes('mm'))) return [];
     const raisedAs = asked(
@@ -127,6 +140,7 @@ export function groupQuestions(
         code: cause,
         weight: isTold(raised, group.own) ? 'strong' : 'weak',
         ask: pass === undefined ? text : slipSaid(pass, raised.becomes ?? 0),
+        ...defined({ size: TOUCHED.includes(cause) ? otherLobeSaid(evidence, group) : undefined }),
         // It was read at the lifter already: the lobes beside it tell.
         test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(lobe ?? group) : test,
         restsOn: pass !== undefined ? [pass.id] : isOfCard(raised) ? [] : given.entryIds,

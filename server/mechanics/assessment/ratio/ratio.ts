@@ -121,7 +121,7 @@ export function ratioPart(
     judgedGroup(each, {
       stopped,
       stamp: stampAsked(evidence, each),
-      sold: soldOtherwiseSaid(evidence, each),
+      sold: (told) => soldOtherwiseSaid(evidence, each, told),
       ...defined({ inHand: handOf(each) }),
     });
   const cards = cardJudged(evidence, explained);
