@@ -81,3 +81,12 @@ describe('few valves of a side', () => {
     expect(odd.odd.map(({ cylinder }) => cylinder)).toEqual([3]);
   });
 });
+
+test('the geometry of a finger follower: its arms are next, and the call does not end with nothing read', () => {
+  const said = heard({
+    ...PLAIN,
+    call: { ...PLAIN.call, goal: 'geometry' },
+    engine: { gear: 'finger-follower' },
+  });
+  expect(said.sentence).toContain('follower’s arms');
+});
