@@ -182,6 +182,19 @@ describe('an error of the pointer that was taken off, and another one at the sto
     expect(by('reading')).toMatch(/110\.5° after TDC.*2\.5° retarded/);
   });
 
+  test('as far out the other way is told apart in words', () => {
+    // 38 and 34: 2° too much; −2 was taken off.
+    const open = said([out(38, 34), drop({ pointerOff: '-2 deg' })], cardOf(108));
+    const asked = open.questions.find(({ code }) => code === 'pointer-differs');
+    expect(asked?.ask).toBe(
+      'When the intake was read, did the wheel read 2° too much after TDC, or 2° too little after TDC?',
+    );
+    expect(asked?.answers.map(({ label }) => label)).toEqual([
+      '2° too much after TDC, as the stop has it',
+      '2° too little after TDC, as it was told',
+    ]);
+  });
+
   test('shifted afterwards and read alike: the first stop has it', () => {
     const all = said([out(37.5, 34.5), left, out(36, 36)], cardOf(108));
     expect(all.questions.map(({ code }) => code)).not.toContain('pointer-differs');

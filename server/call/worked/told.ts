@@ -14,9 +14,13 @@ const TOLD: Readonly<Record<string, string>> = {
 /** Told among what was found already: the figures of the cam among them, whichever lobe they are of. */
 const IN_FOUND: ReadonlySet<string> = new Set([...Object.keys(TOLD), 'centreline', 'top-dead-centre']);
 
+const ONLY_WORKED_OUT = 'Only worked out, as was answered: no adjuster stands so.';
+
 /** What the last one kept of a computation comes to, in the words of the assessment. */
-export const workingTold = ({ assessment }: CallContext, { computation }: Working): string | undefined =>
-  assessment.headlines.find(({ id }) => id === TOLD[computation])?.sentence;
+export function workingTold({ assessment }: CallContext, { id, computation }: Working): string | undefined {
+  if (assessment.details.workings.onlyWorkedOut?.includes(id)) return ONLY_WORKED_OUT;
+  return assessment.headlines.find((each) => each.id === TOLD[computation])?.sentence;
+}
 
 /** Shown instead of what came out. */
 export const NOT_HELD =

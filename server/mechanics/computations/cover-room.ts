@@ -25,9 +25,10 @@ const output = z.object({
   settledBy: outText('what settles it'),
 });
 
-const HEIGHT =
+/** What no width tells. */
+export const COVER_HEIGHT =
   'height, with nut, girdle and baffles, is still to check: clay on the highest points, gasket on';
-const settled = (by: string) => `${by}; ${HEIGHT}`;
+const settled = (by: string) => `${by}; ${COVER_HEIGHT}`;
 const BY_WIDTH = settled('the width across the trunnion');
 
 /**

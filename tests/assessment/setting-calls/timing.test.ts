@@ -38,7 +38,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(headlines(said, 'timing')).toEqual([
         expect.stringMatching(
-          /4° advanced against the card\. Advance costs intake gap.*top dead centre is not proved/,
+          /top dead centre is not proved.*No word against the card before that\. If it is 4° advanced.*costs intake gap/,
         ),
       ]);
       expect(said.quantities.find(({ name }) => name === 'Centreline of the intake')?.lacks).toEqual([

@@ -12,6 +12,7 @@ import type { Bounds, Evidence } from '../evidence.ts';
 import { asItIs } from './as-it-is.ts';
 import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
+import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
 import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
@@ -70,6 +71,7 @@ export function lashPart(
     ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
+  const shut = withoutGap(valves, evidence);
   const told = valves.map((valve) => ({ valve, own: headline(valve, questions) }));
   const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
   return {
@@ -77,8 +79,13 @@ export function lashPart(
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
-    headlines: [...told.flatMap(({ own }) => own), ...asItIs(quiet, evidence), ...shims.headlines],
-    notToRun: shims.notToRun,
+    headlines: [
+      ...noGapHeadlines(shut),
+      ...told.flatMap(({ own }) => own),
+      ...asItIs(quiet, evidence, limit),
+      ...shims.headlines,
+    ],
+    notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence)],
     detail: {
       shims: shims.detail,
       adjuster: adjusterKind(evidence.engine),

@@ -7,6 +7,7 @@ import type { Evidence } from '../evidence.ts';
 import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
+import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 /** How they are mounted is asked once, with the first valve whose marks raise it. */
@@ -29,7 +30,7 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     const beside = standing.filter(({ cylinder, valve }) =>
       own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
     );
-    return markedValve(evidence, { own, beside }, limit, ratios);
+    return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
   });
   const found = askedOnce(each);
   return {

@@ -7,6 +7,7 @@ import { lashLogOf } from '../common/lash-log-of.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
+import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
@@ -57,6 +58,23 @@ function turnsValve(evidence: Evidence): Need[] {
       { ...MUST, askAtBench: `Say which valve was found at ${inches(from)}, and enter it in the lash log.` },
     ),
   ];
+}
+
+/** A valve without a gap may be held open: its adjuster is backed off before anything else is read or set. */
+function backOff(evidence: Evidence): Need[] {
+  const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
+  return withoutGap(places, evidence)
+    .slice(0, 1)
+    .map((line) =>
+      need(
+        'back-off',
+        `a gap at ${placeOf(line)}`,
+        `${upperFirst(placeOf(line))}: ${backOffSaid(evidence)}`,
+        false,
+        { ...MUST, begun: true },
+      ),
+    );
 }
 
 /** Set last; of a noise one that was found before, and set again since: how it was set at first is read as it is found. */
@@ -139,6 +157,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
   if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
   const valve = noise.active ? [] : turnsValve(evidence);
   return [
+    ...backOff(evidence),
     ...valve,
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
     ...readAgain(evidence, noise),

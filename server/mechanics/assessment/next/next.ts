@@ -3,6 +3,7 @@ import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { NextOfChange } from '../change/next-of-change.ts';
 import { LASH_UNLIKELY } from '../common/lash-doubt.ts';
+import { VALVE_GEAR } from '../gear/gear.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
@@ -91,7 +92,7 @@ function forAnswer({
     questionNext(questions.filter((each) => isOfIndicator(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
-    questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
+    questionNext(questions.filter((each) => isOfSteps(each, steps) || each.code === VALVE_GEAR)) ??
     ofNoise.again ??
     toReadBeforeRunning(notToRun, isPlanning) ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??

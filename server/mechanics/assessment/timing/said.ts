@@ -42,8 +42,7 @@ function pointerSaid(told: ToldPeak): string {
     return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out, and no reading of it was kept after it was shifted. Read it again, until it reads ${degrees(stop.trueReading)}° on both sides.`;
   if (!isOpen(told)) return '';
   const other = withoutError(peak, stop);
-  const against = againstSaid(other.advance);
-  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
+  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}.`;
 }
 
 /** While nobody knows which reading holds, what the earliest and the latest of them would cost stands. */
@@ -54,6 +53,17 @@ function worstSaid(read: readonly Pick<HeldPeak, 'mayBe'>[]): string {
     .filter((advance) => !isWithinWheel(advance))
     .map((advance) => ` If it is ${againstSaid(advance)}: ${costSaid(advance)}`)
     .join('');
+}
+
+export const isProved = (told: ToldPeak): boolean =>
+  told.stop !== undefined && !isOpen(told) && !isNotReadSince(told);
+
+/** Where it peaks by the wheel alone: no word against the card before top dead centre is proved, only what it may cost. */
+function unprovedSaid(told: ToldPeak): string {
+  const { peak, stop } = told;
+  const all = stop !== undefined && isOpen(told) ? [peak, withoutError(peak, stop)] : [peak];
+  const noWord = peak.advance === undefined ? '' : ' No word against the card before that.';
+  return `By the wheel the ${peak.side} peaks ${where(peak)}.${pointerSaid(told)}${noWord}${worstSaid(all)}`;
 }
 
 /** Why no word against the card is told yet; nothing where one may be. */
@@ -82,9 +92,10 @@ function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
 export function sentenceOf(told: ToldPeak): string {
   const doubt = doubtSaid(told);
   if (doubt !== undefined) return doubt;
+  if (!isProved(told)) return unprovedSaid(told);
   const { peak } = told;
   const against = againstSaid(peak.advance);
   const moved = peak.advance !== undefined && !isWithinWheel(peak.advance);
   const said = `The ${peak.side} peaks ${where(peak)}, give or take ${degrees(WHEEL)}°${against === '' ? '' : `: ${against}`}.`;
-  return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}${pointerSaid(told)}`;
+  return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}`;
 }

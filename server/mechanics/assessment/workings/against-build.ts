@@ -8,7 +8,7 @@ import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { GEAR_PLANS } from '../gear/plans.ts';
 import { ORDINARY } from '../ratio/bands.ts';
-import { foundOff, hotOff, takenOff, wantedOff } from './against-lash.ts';
+import { foundOff, hotOff, solidOff, takenOff, wantedOff } from './against-lash.ts';
 import { armOff, liftOff } from './against-lift.ts';
 import type {
   PreloadEvidence,
@@ -78,7 +78,7 @@ function gearOff({ of }: SetEvidence, { engine: { gear } }: Evidence): Off[] {
 /** A hydraulic lifter wants its preload in the pushrod’s length, and no lash out of it. */
 function rodOff(set: PushrodEvidence, evidence: Evidence): Off[] {
   if (!isHydraulicLifter(evidence.engine.lifter))
-    return [...takenOff(set, evidence), ...ratioOff(set.ratio, evidence)];
+    return [...solidOff(set, evidence), ...takenOff(set, evidence), ...ratioOff(set.ratio, evidence)];
   if (set.lashOff === true)
     return [{ said: 'The build says hydraulic lifters; a lash was taken off the length.', key: 'hydraulic' }];
   return (set.added ?? 0) > 0

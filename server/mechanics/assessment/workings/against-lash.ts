@@ -46,6 +46,29 @@ export function wantedOff(
   ];
 }
 
+/** A solid lifter has no plunger to press, and wants its lash out of the pushrod’s length. */
+export function solidOff({ added = 0, lashOff }: PushrodEvidence, evidence: Evidence): Off[] {
+  if (evidence.engine.lifter === undefined) return [];
+  const printed = printedLashes(evidence).filter((lash) => lash > 0);
+  const pressed: Off[] =
+    added > 0
+      ? [
+          {
+            said: `The build says solid lifters; ${inches(added)} of preload was added to the length.`,
+            key: keyOfFigures('solid', added),
+          },
+        ]
+      : [];
+  if (lashOff === true || printed.length === 0) return pressed;
+  return [
+    ...pressed,
+    {
+      said: `${cardSaid(evidence, printed)}; no lash was taken off the length.`,
+      key: keyOfFigures('no-lash', ...printed),
+    },
+  ];
+}
+
 /** A pushrod that another lash was taken off than the card has. */
 export function takenOff({ lash, less }: PushrodEvidence, evidence: Evidence): Off[] {
   const printed = printedLashes(evidence);

@@ -39,6 +39,8 @@ export interface TurnsEvidence extends ThreadEvidence {
   readonly of: 'turns';
   readonly turns: number;
   readonly lifter: 'hydraulic' | 'solid';
+  /** The turns that a wanted preload needs: worked out, and not counted on the engine. */
+  readonly byPreload?: true;
   readonly preload?: number;
   readonly lashChange?: number;
   readonly lashFound?: number;
