@@ -1,5 +1,5 @@
 import type { Evidence } from '../evidence.ts';
-import { MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST_TURN, type Need, need, TURN, worked } from './need.ts';
 
 /** Of a follower under the cam the arms are asked for, in place of marks and sweep. */
 const followerNeeds = (evidence: Evidence): Need[] =>
@@ -10,8 +10,8 @@ const followerNeeds = (evidence: Evidence): Need[] =>
           'the arms of the follower: valve shut, and at full lift',
           'Measure the follower’s arms from the pivot’s middle, valve shut and at full lift.',
           worked(evidence, 'follower-ratio'),
-          // Nothing else of its geometry is read: the call that is about it waits for this.
-          MUST_TURN,
+          // While no mark was read either, the call that is about its geometry waits for this.
+          evidence.tipMarks.some(({ standing }) => standing) ? TURN : MUST_TURN,
         ),
       ]
     : [];
