@@ -89,6 +89,8 @@ function unlike(
   const limit = allowance('odd-beyond') + EQUAL;
   const { lobe } = off;
   if (lobe === undefined || off.valve === undefined) return [];
+  // Within what passes repeat it is like the others, whatever ratio the rows come to.
+  if (Math.abs(lobe) <= allowance('repeat') + EQUAL) return [];
   return Math.abs(lobe) * ratio > limit && Math.abs(off.valve) <= limit
     ? [{ cylinder, valve, off: lobe }]
     : [];
