@@ -98,12 +98,14 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ofSolid(springs),
 ];
 
-/** The sides of which a valve was set up or read; of neither, both: nobody knows yet which it will be. */
+/** The sides of which a valve was set up or read; of neither, those where an arm sits; else both: nobody knows yet which it will be. */
 function sidesRead(evidence: Evidence): readonly Side[] {
   const read = [...setUpsNow(evidence), ...evidence.sheet.filter(({ standing }) => standing)].map(
     ({ valve }) => sideOfValve(valve),
   );
-  const own = SIDES.filter((side) => read.includes(side));
+  // With nothing read yet it is where the arms sit.
+  const sits = evidence.seats.map(({ valve }) => sideOfValve(valve));
+  const own = SIDES.filter((side) => (read.length === 0 ? sits : read).includes(side));
   return own.length === 0 ? SIDES : own;
 }
 

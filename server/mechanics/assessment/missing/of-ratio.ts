@@ -3,6 +3,7 @@ import { isDial } from '../../kit/lift-tools.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
 import { answerLack, isSameLack, type RatioLack } from '../ratio/lack.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
@@ -16,9 +17,17 @@ import { oneValve } from './one-valve.ts';
 const PASSES = 3;
 const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
+/** Its passes were struck out, and those of another set-up are there: nobody wants them once more. */
+const isGivenUp = (evidence: Evidence, each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
+  !wasRead(each) &&
+  evidence.passes.some(
+    ({ setUpId, kind, standing }) => setUpId === each.read.setUp.id && kind === 'valve-lift' && !standing,
+  ) &&
+  known.some(({ read }) => read.valve.used.length >= PASSES);
+
 /** `newest`: the number of the set-up that is gone on with; none where another reading is wanted first. */
-function ofPasses({ known, group }: GroupExplained, newest: number | undefined): Need[] {
-  const last = known.at(-1)?.read;
+function ofPasses(evidence: Evidence, { known, group }: GroupExplained, newest: number | undefined): Need[] {
+  const last = known.findLast((each) => !isGivenUp(evidence, each, known))?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
   const [lobes, lifts] = [last.lobe.passes.used.length, last.valve.used.length];
@@ -130,7 +139,7 @@ export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]
     ...explained.flatMap((each) => {
       if (isForLobe(each, explained)) return [];
       const lacks = ofLacks(evidence, each);
-      return [...lacks, ...ofPasses(each, lacks.length === 0 ? newest : undefined)];
+      return [...lacks, ...ofPasses(evidence, each, lacks.length === 0 ? newest : undefined)];
     }),
     ...ofLobes(evidence, explained),
   ];

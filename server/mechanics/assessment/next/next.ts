@@ -53,6 +53,10 @@ const isOfSteps = ({ step, code, answered }: AssessedQuestion, steps: readonly S
   (code === LASH_UNLIKELY && steps.includes('adjuster')) ||
   (code === CAM_THEN && answered === undefined && steps.includes('timing'));
 
+/** Where the indicator stood: asking costs nothing, and may give the passes that would be read next. */
+const isOfIndicator = ({ code, answered }: AssessedQuestion): boolean =>
+  answered === undefined && (code === 'pass-of-other-lift' || code === 'lifts-exchanged');
+
 /** What the answer of the goal is made of, in the order in which it is asked for. */
 function forAnswer({
   lacking,
@@ -85,6 +89,7 @@ function forAnswer({
     ofNoise.ask ??
     ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
+    questionNext(questions.filter((each) => isOfIndicator(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
     questionNext(questions.filter((each) => isOfSteps(each, steps) || each.code === VALVE_GEAR)) ??

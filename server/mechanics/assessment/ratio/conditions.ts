@@ -1,6 +1,7 @@
 import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { answerSaid } from '../common/chosen.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
@@ -110,9 +111,16 @@ const ABOUT_CARD: ReadonlySet<string> = new Set([
   'valve-lift-as-lobe',
 ]);
 
+/** Doubts that are of a reading where they rest on one, and else of the card. */
+const OF_CARD_OR_READING: ReadonlySet<string> = new Set(['gross-lift-as-lobe', 'slip', 'unit-or-decimal']);
+
 /** Of the card too where a question that may be about a reading rests on none. */
 export const isAboutCard = ({ code, restsOn }: Pick<AssessedQuestion, 'code' | 'restsOn'>): boolean =>
-  ABOUT_CARD.has(code) || (code === 'gross-lift-as-lobe' && restsOn.length === 0);
+  ABOUT_CARD.has(code) || (OF_CARD_OR_READING.has(code) && restsOn.length === 0);
+
+/** What the card has of the lobe is wrong; which valve it is, is not in question. */
+export const isOfCardLobe = (question: Pick<AssessedQuestion, 'code' | 'restsOn'>): boolean =>
+  isAboutCard(question) && question.code !== 'wrong-card-row';
 
 /** A doubt that was found to be so. */
 export function foundLack(question: AssessedQuestion, own: SetUpRead): RatioLack {
@@ -120,7 +128,7 @@ export function foundLack(question: AssessedQuestion, own: SetUpRead): RatioLack
   const pass = answered === undefined ? undefined : passNamed(answered);
   // With a caliper again it would come out the same.
   const how = code === 'caliper-on-lobe' ? '; at the lifter it is read right' : '';
-  const why = `${askedSaid(ask)}${how}`;
+  const why = `${askedSaid(ask, answerSaid(question))}${how}`;
   const again = own.standing.filter(({ id }) => restsOn.includes(id));
   // The number alone is that of a pass of each lift: those that were asked about.
   if (pass !== undefined)

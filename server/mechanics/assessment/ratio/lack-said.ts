@@ -62,9 +62,9 @@ export function lackSaid(lack: RatioLack): string {
     case 'answer':
       return `the answer to “${lack.ask}”`;
     case 'card-lobe-wrong':
-      return `the lobe lift of the card put right: ${askedSaid(lack.ask)}`;
+      return `the lobe lift of the card put right: ${askedSaid(lack.ask, lack.label)}`;
     case 'sold-as-other':
-      return `the ratio that the part number has, as what they are sold as: ${askedSaid(lack.ask)}`;
+      return `the ratio that the part number has, as what they are sold as: ${askedSaid(lack.ask, lack.label)}`;
     case 'which-arm':
       return `which arm was on in ${lack.setUps}, each put right in its set-up`;
     case 'what-moves':
@@ -89,4 +89,5 @@ export const asLack = (lack: RatioLack): Lack => ({
 });
 
 /** Why an entry is put right: what was asked, and was so. */
-export const askedSaid = (ask: string): string => `asked “${ask}”, the answer was yes`;
+export const askedSaid = (ask: string, label = ''): string =>
+  `asked “${ask}”, the answer was ${label === '' || /^yes\b/i.test(label) ? 'yes' : `“${label}”`}`;

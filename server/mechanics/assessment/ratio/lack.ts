@@ -1,5 +1,6 @@
 import type { ValveName } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answerSaid } from '../common/chosen.ts';
 import { isAsked } from '../common/is-asked.ts';
 
 /** Which of the two lifts it is about. */
@@ -88,7 +89,11 @@ type OfAnswer =
       readonly question: string;
       readonly turns: boolean;
     })
-  | (OfQuestion & { readonly code: 'card-lobe-wrong' | 'sold-as-other' });
+  | (OfQuestion & {
+      readonly code: 'card-lobe-wrong' | 'sold-as-other';
+      /** The answer, as it was offered. */
+      readonly label: string;
+    });
 
 /** Set-ups of one arm on one valve that came out otherwise, by how they are called: `set-ups 1 and 3`. */
 interface OfSetUps {
@@ -138,21 +143,25 @@ export const answerLack = (question: Asked): RatioLack => ({
 });
 
 /** It was answered that the lobe lift of the card is wrong: the card is put right. */
-export const cardLobeLack = (question: Asked): RatioLack => ({
+export const cardLobeLack = (question: AssessedQuestion): RatioLack => ({
   code: 'card-lobe-wrong',
+  label: answerSaid(question),
   ...ofQuestion(question),
 });
 
 /** It was answered that they are sold as another ratio: that is put right. */
-export const soldAsLack = (question: Asked): RatioLack => ({
+export const soldAsLack = (question: AssessedQuestion): RatioLack => ({
   code: 'sold-as-other',
+  label: answerSaid(question),
   ...ofQuestion(question),
 });
 
 /** What tells a lack from another: its code and what it is about, whatever words it is said in. */
 export function lackKey(lack: RatioLack): string {
   const about = Object.entries(lack)
-    .filter(([member]) => member !== 'byOthers' && member !== 'ask' && member !== 'turns')
+    .filter(
+      ([member]) => member !== 'byOthers' && member !== 'ask' && member !== 'label' && member !== 'turns',
+    )
     .toSorted(([a], [b]) => (a < b ? -1 : 1));
   return JSON.stringify(about);
 }
