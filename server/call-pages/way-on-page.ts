@@ -3,7 +3,7 @@ import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { CallContext } from '../call/context.ts';
 import { cardId } from '../call/question-form.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
-import { groupKey } from '../mechanics/assessment/ratio/group-key.ts';
+import { groupKey } from '../mechanics/assessment/ratio/read/group-key.ts';
 import type { CallFrame } from './frame.ts';
 
 /** Where the card of a question stands: of a set-up, on the page of that one. */

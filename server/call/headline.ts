@@ -4,7 +4,7 @@ import type { HeadlineData } from '../../views/pages/call/pieces.ts';
 import type { Component, ComponentOf } from '../../views/parts/components.ts';
 import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts';
 import { keyOf } from '../mechanics/assessment/common/said.ts';
-import type { Told } from '../mechanics/assessment/ratio/said-of-set-up.ts';
+import type { Told } from '../mechanics/assessment/ratio/read/said-of-set-up.ts';
 import type { CallContext } from './context.ts';
 
 /** The first sentence of several, and those behind it. */

@@ -1,7 +1,7 @@
 import { type IntervalFigures, ratioFigures } from '../../shared/quantities/format.ts';
 import { RATIO_NAMES } from '../mechanics/assessment/common/said.ts';
 import type { Spring } from '../mechanics/assessment/evidence.ts';
-import type { RatioResult } from '../mechanics/assessment/ratio/detail.ts';
+import type { RatioResult } from '../mechanics/assessment/ratio/read/detail.ts';
 
 /** The two ratios are two quantities with two names. */
 export const ratioName = (spring: Spring): string => RATIO_NAMES[spring];

@@ -1,4 +1,4 @@
-import type { SetUpDetail } from '../mechanics/assessment/ratio/detail.ts';
+import type { SetUpDetail } from '../mechanics/assessment/ratio/read/detail.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import type { SetUp } from '../records/set-ups/set-ups.ts';
 import type { CallContext } from './context.ts';

@@ -12,6 +12,15 @@ const slice = (folder: string, told: string, text: string, throughAssessment: re
   throughAssessment,
 });
 
+/** One folder of a part. */
+const inFolder = (part: string, folder: string, throughAssessment: readonly string[]): Slice => ({
+  name: `assessment-${part}-${folder}`,
+  sources: [`assessment/${part}/${folder}`],
+  tests: [],
+  throughAssessment:
+    folder === 'sides' ? [...throughAssessment, 'assessment/sheet/whole-side'] : throughAssessment,
+});
+
 const at = (...starts: readonly string[]) => starts.map((start) => `mechanics/assessment/${start}`);
 /** What is told of the played calls about these. */
 const told = (...about: readonly (keyof typeof CALLS_ABOUT)[]) => at(...about.map((each) => `told/${each}.`));
@@ -94,6 +103,7 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     sources: [
       'assessment/common',
       'assessment/read-since',
+      ...['ratio/ratio', 'sheet/sheet', 'sheet/valve-ratios'].map((name) => `assessment/${name}.ts`),
       ...['assess', 'contact-asked', 'for-bench', 'headline-order', 'words-of'].map(
         (name) => `assessment/${name}.ts`,
       ),
@@ -108,29 +118,14 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
   slice('change', 'n-w', 'nprstw', OF_CHANGE),
   slice('part', 'a-o', 'abcdfhimo', OF_PART),
   slice('part', 'p-w', 'pqrstw', OF_PART),
-  slice('ratio', 'a-c', 'abc', OF_RATIO),
-  slice('ratio', 'd-k', 'defghik', OF_RATIO),
-  slice('ratio', 'l-q', 'lmnpq', OF_RATIO),
-  slice('ratio', 'r-s', 'rs', OF_RATIO),
-  slice('ratio', 't-w', 'tvw', OF_RATIO),
-  slice('sheet', 'b-g', 'bcdeg', OF_SHEET),
-  slice('sheet', 'l-q', 'lopq', OF_SHEET),
+  ...['read', 'claims', 'asked', 'compared', 'told'].map((folder) => inFolder('ratio', folder, OF_RATIO)),
+  ...['rows', 'asked', 'sides', 'swaps', 'lobes', 'odd', 'next'].map((folder) =>
+    inFolder('sheet', folder, OF_SHEET),
+  ),
   {
-    name: 'assessment-sheet-r-v',
-    sources: [...letters('sheet', 'rv'), 'assessment/sheet/next'],
+    name: 'assessment-gaps',
+    sources: ['assessment/gaps'],
     tests: [],
-    throughAssessment: OF_SHEET,
-  },
-  {
-    name: 'assessment-sheet-side',
-    sources: by('sheet', ['side-', 'siblings', 'short-before']),
-    tests: [],
-    throughAssessment: [...OF_SHEET, 'assessment/sheet/whole-side'],
-  },
-  {
-    name: 'assessment-sheet-swap',
-    sources: by('sheet', ['said', 'sheet', 'slips', 'swap']),
-    tests: [],
-    throughAssessment: OF_SHEET,
+    throughAssessment: [...OF_CHANGE, ...OF_SHEET],
   },
 ];

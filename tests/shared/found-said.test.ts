@@ -3,7 +3,7 @@ import { WAS_SLIP } from '../../server/mechanics/assessment/common/answers-of.ts
 import { asked } from '../../server/mechanics/assessment/common/asked.ts';
 import { chosenOf } from '../../server/mechanics/assessment/common/chosen.ts';
 import type { AnswerEvidence } from '../../server/mechanics/assessment/evidence.ts';
-import { foundBy } from '../../server/mechanics/assessment/ratio/answers.ts';
+import { foundBy } from '../../server/mechanics/assessment/ratio/read/answers.ts';
 import { foundSaid } from '../../shared/begins-with.ts';
 import { answerQuestion } from '../../shared/schemas/commands.ts';
 

@@ -1,5 +1,5 @@
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
-import type { ExplanationResult } from '../../server/mechanics/assessment/ratio/explanation.ts';
+import type { ExplanationResult } from '../../server/mechanics/assessment/ratio/compared/explanation.ts';
 import type { JudgementWord } from '../../server/mechanics/assessment/words.ts';
 import type { TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
 

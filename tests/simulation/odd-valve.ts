@@ -1,4 +1,4 @@
-import type { SheetOddDetail } from '../../server/mechanics/assessment/sheet/detail.ts';
+import type { SheetOddDetail } from '../../server/mechanics/assessment/sheet/rows/detail.ts';
 import type { Chance } from '../mechanics/explain-readings/random.ts';
 import { MemoryBuild } from './memory-build.ts';
 import { inch } from './states.ts';

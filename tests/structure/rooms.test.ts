@@ -24,6 +24,18 @@ describe('rooms', () => {
     expect(circlesInside(all)).toEqual([]);
   });
 
+  it('nor do the parts of the assessment, nor the folders in one of them', () => {
+    const inside = all.flatMap(({ from, to }) => {
+      const [own, other] = [partOf(from), partOf(to)];
+      return own === undefined || other === undefined ? [] : [[own, other] as const];
+    });
+    expect(inside.length).toBeGreaterThan(500);
+    expect(circles(inside)).toEqual([]);
+    expect(
+      circles(inside.map(([own, other]) => [own.split('/')[0] ?? '', other.split('/')[0] ?? ''])),
+    ).toEqual([]);
+  });
+
   it('no room is empty, and every file below server is in one', async () => {
     const paths = (await sourceFiles('server', ['.ts'])).map(({ path }) => path);
     expect(paths.filter((path) => roomOf(path) === undefined)).toEqual([]);
@@ -36,6 +48,15 @@ describe('rooms', () => {
     expect(cells(await rootFile('DEVELOPERS.md'))).toContain(cells(roomTable()));
   });
 });
+
+const ASSESSMENT = 'server/mechanics/assessment/';
+
+/** The part of the assessment that a file is in, with its folder there; what stands beside the parts puts them together. */
+function partOf(path: string): string | undefined {
+  if (!path.startsWith(ASSESSMENT)) return undefined;
+  const folders = path.slice(ASSESSMENT.length).split('/').slice(0, -1);
+  return folders.length === 0 ? undefined : folders.slice(0, 2).join('/');
+}
 
 const isBefore = ([, used, before]: unknown[]): boolean => Array.isArray(before) && before.includes(used);
 

@@ -1,5 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
-import type { SetEvidence } from '../../mechanics/assessment/workings/evidence.ts';
+import type { SetEvidence } from '../../mechanics/assessment/evidence/kept-sums.ts';
 import { computation as adjuster } from '../../mechanics/computations/adjuster.ts';
 import { computation as followerRatio } from '../../mechanics/computations/follower-ratio.ts';
 import { computation as lashHotCold } from '../../mechanics/computations/lash-hot-cold.ts';

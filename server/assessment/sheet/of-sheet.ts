@@ -1,6 +1,6 @@
 import type { Assessment, Judgement } from '../../mechanics/assessment/assessment.ts';
 import type { Spring } from '../../mechanics/assessment/evidence.ts';
-import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 
 /** How the cylinders stand below one another. */
 export type Order = keyof SheetDetail['orders'];

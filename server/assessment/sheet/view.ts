@@ -8,8 +8,8 @@ import type {
   SheetRowDetail,
   SheetSideDetail,
   SheetSwapDetail,
-} from '../../mechanics/assessment/sheet/detail.ts';
-import { needsOf } from '../../mechanics/assessment/sheet/swap-said.ts';
+} from '../../mechanics/assessment/sheet/rows/detail.ts';
+import { needsOf } from '../../mechanics/assessment/sheet/swaps/swap-said.ts';
 import { showSheetReading } from '../../records/sheet/view.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { QUANTITY } from '../ratio-view.ts';

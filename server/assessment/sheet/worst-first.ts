@@ -1,7 +1,7 @@
 import { siIf } from '../../../shared/schemas/entered.ts';
 import { sideOfValve } from '../../../shared/schemas/words.ts';
 import type { Assessment, Judgement } from '../../mechanics/assessment/assessment.ts';
-import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { medianKnown } from '../../mechanics/valve-sheet/siblings.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { gapJudgements } from './of-sheet.ts';

@@ -2,8 +2,8 @@ import type { StepName } from '../../../shared/steps.ts';
 import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { NotCovered } from './gear/detail.ts';
-import type { Chances } from './ratio/chances.ts';
-import type { ExplanationResult } from './ratio/explanation.ts';
+import type { ExplanationResult } from './ratio/compared/explanation.ts';
+import type { Chances } from './ratio/told/chances.ts';
 import type { JudgementWord } from './words.ts';
 
 /** A part in the hand: the first of a build has no id, and no name until it is given one. */

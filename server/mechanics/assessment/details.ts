@@ -4,9 +4,9 @@ import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
 import type { NoiseDetail } from './noise/detail.ts';
 import type { PartDetail } from './part/detail.ts';
-import type { SetUpDetail } from './ratio/detail.ts';
+import type { SetUpDetail } from './ratio/read/detail.ts';
 import type { ScansDetail } from './scans/detail.ts';
-import type { SheetDetail } from './sheet/detail.ts';
+import type { SheetDetail } from './sheet/rows/detail.ts';
 import type { TimingDetail } from './timing/timing.ts';
 import type { WorkingsDetail } from './workings/workings.ts';
 

@@ -14,6 +14,7 @@ import type { BoltingName, LifterName, MountingName } from './words.ts';
 
 export type * from './evidence/common.ts';
 export type * from './evidence/engine.ts';
+export type * from './evidence/kept-sums.ts';
 export type * from './evidence/parts.ts';
 export type * from './evidence/said.ts';
 export type * from './evidence/set-ups.ts';

@@ -5,10 +5,10 @@ import { withSoldThen } from './change/sold-then.ts';
 import type { Evidence } from './evidence.ts';
 import { forChange } from './gear/measured-alone.ts';
 import { ratioKnown, ratioRead } from './ratio/ratio.ts';
-import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
+import { ratiosWithheld, valveRatios } from './ratio/told/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
-import { waitingForSheet } from './sheet/against-set-ups.ts';
-import { heldRatios } from './sheet/held.ts';
+import { waitingForSheet } from './sheet/rows/against-set-ups.ts';
+import { heldRatios } from './sheet/rows/held.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 

@@ -107,9 +107,10 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   if (differ && !oneLeast(tried, narrowest)) return { how: 'contradict', because: 'no-one-least' };
   const wide = judged.width > limitOf(context);
   const known = context.leastSweep !== undefined;
-  // No length is told while nobody can say whether the mark is wide: width goes first.
-  if (changed === 'pushrod' && !known) return { how: 'width-first' };
   const place = changed === 'pushrod' ? byPlace(along, limitOf(context)) : undefined;
+  // While nobody can say whether a mark is wide none of several lengths is told: of one alone its place says which way.
+  if (changed === 'pushrod' && !known)
+    return along.length === 1 && place?.how === 'change' ? place : { how: 'width-first' };
   if (differ && (wide || !known)) {
     const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY);
     const width = found === undefined ? undefined : fromJudged(found, settingOf(judged, changed));

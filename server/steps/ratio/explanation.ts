@@ -1,7 +1,7 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
-import type { ExplanationResult } from '../../mechanics/assessment/ratio/explanation.ts';
+import type { ExplanationResult } from '../../mechanics/assessment/ratio/compared/explanation.ts';
 import { chancesText } from '../../mechanics/explain-readings/words.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
 

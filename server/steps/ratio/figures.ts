@@ -10,8 +10,8 @@ import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp } from '../../call/shown-set-up.ts';
 import type { AssessedQuantity } from '../../mechanics/assessment/assessment.ts';
 import { inchesWithin, nominalSaid } from '../../mechanics/assessment/common/said.ts';
-import { WITHIN } from '../../mechanics/assessment/ratio/bands.ts';
-import type { NominalRow, RatioResult } from '../../mechanics/assessment/ratio/detail.ts';
+import { WITHIN } from '../../mechanics/assessment/ratio/compared/bands.ts';
+import type { NominalRow, RatioResult } from '../../mechanics/assessment/ratio/read/detail.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { factsComponent, tableComponent } from '../../web/components.ts';
 

@@ -5,7 +5,7 @@ import { sentenceComponents } from '../../call/headline.ts';
 import { type Cards, oneAtATime } from '../../call/question-form.ts';
 import { ratioName } from '../../call/ratio-text.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
-import { type SaidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { type SaidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/read/said-of-set-up.ts';
 import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { cautionComponent, factsComponent, tableComponent } from '../../web/components.ts';
 import { explanationComponents } from './explanation.ts';

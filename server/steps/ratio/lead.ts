@@ -1,6 +1,6 @@
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { CallContext } from '../../call/context.ts';
-import { stationSaid } from '../../mechanics/assessment/ratio/ratio-said.ts';
+import { stationSaid } from '../../mechanics/assessment/ratio/told/ratio-said.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 
 /** What the form begins with that a reading leads to, as the query of the ratio step, and the button that leads there. */

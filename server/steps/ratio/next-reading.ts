@@ -10,8 +10,8 @@ import { formComponent, type PageForm, type RejectedForm } from '../../call/form
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { NextAction } from '../../mechanics/assessment/assessment.ts';
 import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
-import type { ExplanationResult } from '../../mechanics/assessment/ratio/explanation.ts';
-import { saidOfSetUp } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import type { ExplanationResult } from '../../mechanics/assessment/ratio/compared/explanation.ts';
+import { saidOfSetUp } from '../../mechanics/assessment/ratio/read/said-of-set-up.ts';
 import { chanceText } from '../../mechanics/explain-readings/words.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { causeText } from './cause-words.ts';

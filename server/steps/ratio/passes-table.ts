@@ -2,7 +2,7 @@ import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { readingWords } from '../../call/reading-text.ts';
-import type { SetUpDetail } from '../../mechanics/assessment/ratio/detail.ts';
+import type { SetUpDetail } from '../../mechanics/assessment/ratio/read/detail.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import { momentText } from '../../web/dates.ts';
 

@@ -5,7 +5,7 @@ import { formComponent, type Guide, type RejectedForm, type StepBody } from '../
 import { questionCards } from '../../call/question-form.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { StepPageInput } from '../../call/step.ts';
-import { saidOfSetUp } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { saidOfSetUp } from '../../mechanics/assessment/ratio/read/said-of-set-up.ts';
 import { cautionComponent, noticeComponent } from '../../web/components.ts';
 import type { PageAsked } from '../../web/page-request.ts';
 import { dialComponent } from './dial-view.ts';

@@ -17,8 +17,8 @@ import {
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
 import { listed } from '../../mechanics/assessment/common/said.ts';
-import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
-import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { groupKey } from '../../mechanics/assessment/ratio/read/group-key.ts';
+import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/read/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { tableComponent } from '../../web/components.ts';
 import { explainedTable, keptTogether } from './explanation.ts';

@@ -4,7 +4,7 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import { listed, type TakeoverItem } from '../../call/takeover-items.ts';
 import { inches } from '../../mechanics/assessment/common/said.ts';
-import type { SetUpDetail } from '../../mechanics/assessment/ratio/detail.ts';
+import type { SetUpDetail } from '../../mechanics/assessment/ratio/read/detail.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 
 /** A pass as it was read; one that was struck or replaced in brackets, with the reason. */

@@ -7,7 +7,7 @@ import { encoderFor } from '../../compute/encode.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { ratioThroughLift as drawThroughLift } from '../../drawings/from-answers/rocker.ts';
 import { bareInches, inches } from '../../mechanics/assessment/common/said.ts';
-import type { ThroughLiftDetail } from '../../mechanics/assessment/ratio/detail.ts';
+import type { ThroughLiftDetail } from '../../mechanics/assessment/ratio/read/detail.ts';
 import { computation } from '../../mechanics/computations/ratio-through-lift.ts';
 
 const encode = encoderFor(computation.output);

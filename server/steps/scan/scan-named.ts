@@ -1,5 +1,5 @@
 import { type CallContext, valveName } from '../../call/context.ts';
-import { withArms } from '../../mechanics/assessment/scans/with-arms.ts';
+import { withArms } from '../../mechanics/assessment/gaps/with-arms.ts';
 import type { GapScan } from '../../records/gap-scans/gap-scan-table.ts';
 
 /** `1 intake, with the arms that are off since`: raw readings say with which arms, as what is told of them does. */

@@ -6,7 +6,7 @@ import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { perValve, type ValveBar } from '../../drawings/per-valve.ts';
 import { placeOf } from '../../mechanics/assessment/common/said.ts';
 import type { Spring } from '../../mechanics/assessment/evidence.ts';
-import type { SheetRowDetail, SheetSideDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetRowDetail, SheetSideDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { cellOf, ON_SPRING } from './sheet-text.ts';
 

@@ -4,7 +4,7 @@ import { type Order, rowsInOrder, springsOf } from '../../assessment/sheet/of-sh
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import type { Spring } from '../../mechanics/assessment/evidence.ts';
-import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { gapsComponents, lashComponents } from './gaps-tables.ts';

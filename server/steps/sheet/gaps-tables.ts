@@ -6,7 +6,7 @@ import { lashWorstFirst, worstFirst } from '../../assessment/sheet/worst-first.t
 import { type CallContext, valveName } from '../../call/context.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { lowOrHigh } from '../../mechanics/assessment/common/said.ts';
-import type { SheetCellDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetCellDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { tableComponent } from '../../web/components.ts';
 import { cellOf, sayCell } from './sheet-text.ts';
 

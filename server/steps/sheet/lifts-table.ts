@@ -5,7 +5,7 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { cardId } from '../../call/question-form.ts';
 import { inches } from '../../mechanics/assessment/common/said.ts';
 import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
-import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { cellOf, ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './sheet-text.ts';
 

@@ -23,8 +23,8 @@ import {
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Spring } from '../../mechanics/assessment/evidence.ts';
-import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
-import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swap-said.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
+import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swaps/swap-said.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';

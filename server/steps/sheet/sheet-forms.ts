@@ -14,7 +14,7 @@ import type { PageForm } from '../../call/forms.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { valveWords } from '../../call/valve-words.ts';
 import type { Side, ValvePlace } from '../../mechanics/assessment/evidence.ts';
-import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';

@@ -6,7 +6,7 @@ import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
-import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { tableComponent } from '../../web/components.ts';
 import { asksOf, fieldId, rangeText } from '../../web/forms/fields.ts';

@@ -4,7 +4,7 @@ import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
 import { questionCards, questionsOf } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
-import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { figuresComponents } from './figures.ts';
 import { benchLayout, deskLayout, type Parts } from './layouts.ts';
 import { lookedAt } from './looked.ts';

@@ -5,7 +5,7 @@ import type {
   SheetCellDetail,
   SheetRatioDetail,
   SheetRowDetail,
-} from '../../mechanics/assessment/sheet/detail.ts';
+} from '../../mechanics/assessment/sheet/rows/detail.ts';
 
 export const cellOf = (
   { cells }: SheetRowDetail,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { againstCalculated } from '../../../server/mechanics/assessment/sheet/gap-found-off.ts';
+import { againstCalculated } from '../../../server/mechanics/assessment/gaps/gap-found-off.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { changePart } from '../../../server/mechanics/assessment/change/change.ts';
-import type { ValveRatio } from '../../../server/mechanics/assessment/change/input.ts';
 import { toRead } from '../../../server/mechanics/assessment/common/lack.ts';
+import type { ValveRatio } from '../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from './plain-build.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ValveRatio } from '../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { leastSweepOf } from '../../../server/mechanics/assessment/marks/least-sweep.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';

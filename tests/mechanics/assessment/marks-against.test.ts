@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { SetEvidence } from '../../../server/mechanics/assessment/evidence/kept-sums.ts';
 import type {
   AnswerEvidence,
   Evidence,
   TipMarkEvidence,
 } from '../../../server/mechanics/assessment/evidence.ts';
-import type { SetEvidence } from '../../../server/mechanics/assessment/workings/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from './plain-build.ts';
 import { tipMark } from './tip-mark.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { PushrodEvidence } from '../../../server/mechanics/assessment/evidence/kept-sums.ts';
 import type { Evidence, TipMarkEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import type { PushrodEvidence } from '../../../server/mechanics/assessment/workings/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from './plain-build.ts';
 

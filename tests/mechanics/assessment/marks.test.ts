@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ValveRatio } from '../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type { Evidence, TipMarkEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { marksPart } from '../../../server/mechanics/assessment/marks/marks.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';

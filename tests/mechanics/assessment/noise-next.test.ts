@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nextOfNoise } from '../../../server/mechanics/assessment/noise/next-of-noise.ts';
+import { nextOfNoise } from '../../../server/mechanics/assessment/next/of-noise.ts';
 import { logged, noiseOf, said } from './noise-build.ts';
 import { intakes } from './plain-build.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changePart } from '../../../server/mechanics/assessment/change/change.ts';
-import type { ValveRatio } from '../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type { Evidence, SheetEvidence, Side } from '../../../server/mechanics/assessment/evidence.ts';
 import { marksPart } from '../../../server/mechanics/assessment/marks/marks.ts';
 import { partPart } from '../../../server/mechanics/assessment/part/part.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { lackSaid } from '../../../server/mechanics/assessment/ratio/lack-said.ts';
-import { againOf } from '../../../server/mechanics/assessment/ratio/passes-repeat.ts';
+import { lackSaid } from '../../../server/mechanics/assessment/ratio/read/lack-said.ts';
+import { againOf } from '../../../server/mechanics/assessment/ratio/read/passes-repeat.ts';
 import { readBoth } from '../../assessment/ratio/row.ts';
 
 const answered = (evidence: Evidence, code: string, answer: string): Evidence => {

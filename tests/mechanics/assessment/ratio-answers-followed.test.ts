@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { stationSaid } from '../../../server/mechanics/assessment/ratio/ratio-said.ts';
+import { stationSaid } from '../../../server/mechanics/assessment/ratio/told/ratio-said.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { answered, armOf, EIGHT, heard, setUpOn, sixteen, together, VERIFY } from './whole-sheet.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bandsOf } from '../../../server/mechanics/assessment/ratio/bands.ts';
+import { bandsOf } from '../../../server/mechanics/assessment/ratio/compared/bands.ts';
 import { chancesText } from '../../../server/mechanics/explain-readings/words.ts';
 import { toldShares } from '../../../server/mechanics/ratio-readings/told-shares.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';

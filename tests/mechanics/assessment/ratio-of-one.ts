@@ -1,4 +1,4 @@
-import type { ValveRatio } from '../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../server/mechanics/assessment/common/valve-ratio.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 
 /** 1.600 read on 1 intake on the light spring, over a lobe of .375 in. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { rowsOf } from '../../../server/mechanics/assessment/sheet/rows.ts';
+import { rowsOf } from '../../../server/mechanics/assessment/sheet/rows/rows.ts';
 import type { ValveGear } from '../../../shared/schemas/words.ts';
 import { read } from './plain-build.ts';
 import { answered, EIGHT, heard, sixteen } from './whole-sheet.ts';

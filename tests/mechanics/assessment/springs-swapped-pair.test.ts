@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { SPRINGS_SWAPPED } from '../../../server/mechanics/assessment/ratio/sayings.ts';
+import { SPRINGS_SWAPPED } from '../../../server/mechanics/assessment/ratio/read/sayings.ts';
 import { buildOf, cleanSetUp, passesOf } from './plain.ts';
 
 /*

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import { numbersIn } from '../../../server/mechanics/assessment/common/two-numbers.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ratioNamedIn } from '../../../server/mechanics/assessment/part/ratio-told.ts';
-import { stampOf } from '../../../server/mechanics/assessment/ratio/stamp.ts';
-import { numbersIn } from '../../../server/mechanics/assessment/ratio/two-numbers.ts';
+import { stampOf } from '../../../server/mechanics/assessment/ratio/claims/stamp.ts';
 import { PLAIN } from './plain-build.ts';
 
 /* Common practice, no published source: a mark is told word for word, and nothing is taken out of it by guess. */

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { SetEvidence } from '../../../server/mechanics/assessment/evidence/kept-sums.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { GEAR_PLANS } from '../../../server/mechanics/assessment/gear/plans.ts';
-import type { SetEvidence } from '../../../server/mechanics/assessment/workings/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { keysOf, VALVE_GEARS } from '../../../shared/schemas/words.ts';
 import { line } from './lash-log.ts';

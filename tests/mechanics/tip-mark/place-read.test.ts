@@ -49,7 +49,6 @@ describe('the place of a mark has its own doubt', () => {
 describe('no length while the width has no word', () => {
   test.each<[string, readonly Mark[]]>([
     ['centred', [mark(0.11, 0, 7.8)]],
-    ['off the middle', [mark(0.04, -0.04, 7.7)]],
     ['two', [mark(0.11, 0, 7.8), mark(0.04, -0.04, 7.7)]],
     ['three, narrowest in the middle', [mark(0.11, 0, 7.8), mark(0.09, 0.03, 7.9), mark(0.04, -0.04, 7.85)]],
   ])('%s', (_what, marks) => {
@@ -57,6 +56,12 @@ describe('no length while the width has no word', () => {
     expect(said?.said).not.toMatch(/\d\.\d{3} in/);
     expect(said?.said).not.toMatch(/is the length|may stay|Next try/);
   });
+});
+
+test('of one mark alone its place says which way, and no more', () => {
+  expect(told([mark(0.04, -0.04, 7.7)], { leastSweep: undefined })?.said).toMatch(
+    /too short: try 7\.750 in, and ink/,
+  );
 });
 
 describe('width and place pull apart', () => {

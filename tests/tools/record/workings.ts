@@ -1,6 +1,6 @@
 import { type Registered, register } from '../../../server/compute/registry.ts';
+import type { PreloadEvidence } from '../../../server/mechanics/assessment/evidence/kept-sums.ts';
 import type { Evidence, WorkingEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import type { PreloadEvidence } from '../../../server/mechanics/assessment/workings/evidence.ts';
 import { computation } from '../../../server/mechanics/computations/lifter-preload.ts';
 import { seatPerAdvance } from '../../../server/mechanics/threads/adjuster-screw.ts';
 import type { Working } from '../../../server/records/workings/workings.ts';

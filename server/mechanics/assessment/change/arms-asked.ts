@@ -5,8 +5,8 @@ import { chosenOf } from '../common/chosen.ts';
 import { toSay } from '../common/lack.ts';
 import { byPlace, listed, nominalSaid, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { markOn } from '../ratio/stamp.ts';
-import type { GapReading } from '../sheet/gap-found-off.ts';
+import type { GapReading } from '../gaps/gap-found-off.ts';
+import { markOn } from '../ratio/claims/stamp.ts';
 import { soldRatio } from './stated-ratios.ts';
 
 /* What a ratio makes of a gap hangs on the ratio that the gap was read with. */

@@ -1,8 +1,8 @@
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { forSide, plansOf } from '../common/plans.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { forSide, plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
 import { soldThen } from './sold-then.ts';
 

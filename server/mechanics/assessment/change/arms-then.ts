@@ -1,8 +1,8 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sameRatio } from '../common/same-ratio.ts';
+import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, SheetEvidence, Side } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
-import type { ValveRatio } from './input.ts';
 import { bestOf, isOfPlan, measured, onAndOff } from './ratios.ts';
 import {
   notMeasured,

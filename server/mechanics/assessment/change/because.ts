@@ -3,7 +3,7 @@ import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import { nearSaid } from '../../gap-scan/words.ts';
 import { inches } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
-import { bendIn } from '../sheet/gap-bend.ts';
+import { bendIn } from '../gaps/gap-bend.ts';
 import type { ChangeGap } from './detail.ts';
 import type { GapsAsked } from './worked-gap.ts';
 

@@ -1,5 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import { AGAINST_CALCULATED } from '../sheet/gap-found-off.ts';
+import { AGAINST_CALCULATED } from '../gaps/gap-found-off.ts';
 import type { GapGroup } from './groups.ts';
 import { BINDS_ALREADY } from './springs-bind.ts';
 

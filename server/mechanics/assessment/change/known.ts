@@ -7,7 +7,7 @@ import { limitOf } from '../common/limits.ts';
 import { byId, placeOf } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
-import { boundsOf, type JudgedGap, judgeGap, worstOf } from '../sheet/gap.ts';
+import { boundsOf, type JudgedGap, judgeGap, worstOf } from '../gaps/gap.ts';
 
 const given = <Key extends string>(key: Key, value: number | undefined): Partial<Record<Key, number>> => {
   const found: Partial<Record<Key, number>> = {};

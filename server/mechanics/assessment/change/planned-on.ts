@@ -3,13 +3,13 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { forSide, plansOf } from '../common/plans.ts';
 import { nominalSaid, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { ORDINARY, WITHIN } from '../ratio/bands.ts';
-import { meanOf } from '../ratio/passes.ts';
-import { type SetUpRead, setUpsRead } from '../ratio/set-up-read.ts';
-import { markOn } from '../ratio/stamp.ts';
-import { forSide, plansOf } from './plans.ts';
+import { markOn } from '../ratio/claims/stamp.ts';
+import { ORDINARY, WITHIN } from '../ratio/compared/bands.ts';
+import { meanOf } from '../ratio/read/passes.ts';
+import { type SetUpRead, setUpsRead } from '../ratio/read/set-up-read.ts';
 import { soldRatio } from './stated-ratios.ts';
 
 /* Of a change a ratio may have been read with the new arms on already, though none is on record. */

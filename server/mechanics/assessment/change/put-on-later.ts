@@ -4,10 +4,10 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { forSide, plansOf } from '../common/plans.ts';
 import { counted, listed, nominalSaid, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import { markOn } from '../ratio/stamp.ts';
-import { forSide, plansOf } from './plans.ts';
+import { markOn } from '../ratio/claims/stamp.ts';
 import { soldRatio } from './stated-ratios.ts';
 
 /*

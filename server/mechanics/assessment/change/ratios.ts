@@ -1,12 +1,12 @@
 import { defined } from '../../../../shared/defined.ts';
+import { plansOf } from '../common/plans.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import { isOffSince } from '../common/seats.ts';
+import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
-import { markOn } from '../ratio/stamp.ts';
+import { markOn } from '../ratio/claims/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
-import type { ValveRatio } from './input.ts';
-import { plansOf } from './plans.ts';
 import {
   cardsRatio,
   isFitted,

@@ -4,7 +4,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { type Lack, toRead, toSay } from '../common/lack.ts';
 import type { Evidence, GapName, SheetEvidence } from '../evidence.ts';
-import { AGAINST_CALCULATED, againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
+import { AGAINST_CALCULATED, againstCalculated, type GapReading } from '../gaps/gap-found-off.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 import { worstFirst } from './worst-first.ts';
 

@@ -1,12 +1,12 @@
 import { defined } from '../../../../shared/defined.ts';
 import { nominalSaid, placeOf } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
+import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, GapName, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
-import type { JudgedGap } from '../sheet/gap.ts';
+import type { JudgedGap } from '../gaps/gap.ts';
 import { ratioSaidThen } from './arms-asked.ts';
 import { ratioThen } from './arms-then.ts';
 import type { ChangeGap, ChangeRatio } from './detail.ts';
-import type { ValveRatio } from './input.ts';
 import { gapsBefore } from './known.ts';
 import { cardsRatio, notMeasured, onThen, soldBefore, soldRatio } from './stated-ratios.ts';
 import { worstFirst } from './worst-first.ts';

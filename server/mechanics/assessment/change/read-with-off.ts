@@ -1,11 +1,11 @@
 import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { plansOf } from '../common/plans.ts';
 import { byPlace, listed, placeOf } from '../common/said.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence, ValvePlace } from '../evidence.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
+import { setUpsNow } from '../ratio/read/set-ups.ts';
 import { withScans } from '../scans/as-gap.ts';
-import { placesSaid } from '../sheet/rows-to-read.ts';
-import { plansOf } from './plans.ts';
+import { placesSaid } from '../sheet/rows/rows-to-read.ts';
 import { soldThen, withSoldThen } from './sold-then.ts';
 
 const placesOf = (places: readonly ValvePlace[]): string =>

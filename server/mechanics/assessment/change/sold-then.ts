@@ -6,8 +6,8 @@ import { chosenOf } from '../common/chosen.ts';
 import { counted, listed, nominalSaid } from '../common/said.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SetUpEvidence, SheetEvidence } from '../evidence.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
-import { markOn } from '../ratio/stamp.ts';
+import { markOn } from '../ratio/claims/stamp.ts';
+import { setUpsNow } from '../ratio/read/set-ups.ts';
 import { soldRatio } from './stated-ratios.ts';
 
 const SAME = 'same-arms';

@@ -2,13 +2,13 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Subject } from '../assessment.ts';
+import { forSide } from '../common/plans.ts';
 import { byPlace, placeOf, valveSubject } from '../common/said.ts';
 import { valveNames } from '../common/valve-names.ts';
+import type { ValveRatio, WithheldRatio } from '../common/valve-ratio.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
-import { gapCells } from '../sheet/cells.ts';
-import type { SheetRow } from '../sheet/rows.ts';
-import type { ValveRatio, WithheldRatio } from './input.ts';
-import { forSide } from './plans.ts';
+import { gapCells } from '../sheet/rows/cells.ts';
+import type { SheetRow } from '../sheet/rows/rows.ts';
 
 /** Ratios that were read: those to calculate with, and those whose word is withheld. */
 interface RatiosRead {

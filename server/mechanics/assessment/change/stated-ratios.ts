@@ -1,11 +1,11 @@
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
+import { isToBeFitted, plansOf } from '../common/plans.ts';
 import { nominalSaid } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import { seatedOn } from '../common/seats.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
-import { markOn } from '../ratio/stamp.ts';
+import { markOn } from '../ratio/claims/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
-import { isToBeFitted, plansOf } from './plans.ts';
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 

@@ -1,10 +1,10 @@
 import { defined } from '../../../../shared/defined.ts';
 import { mayBearTooMuch } from '../../consequences/cautions.ts';
 import type { ConsequenceInput } from '../../consequences/types.ts';
+import { planKey } from '../common/plans.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail } from './detail.ts';
 import { openLoadWith } from './figures.ts';
-import { planKey } from './plans.ts';
 import { onToday } from './ratios.ts';
 import type { Spot } from './spots.ts';
 

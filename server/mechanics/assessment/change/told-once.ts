@@ -2,7 +2,7 @@ import { adjustersWord } from '../../consequences/adjusters.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
 import type { ConsequenceInput } from '../../consequences/types.ts';
 import type { AssessedQuantity, AssessedQuestion } from '../assessment.ts';
-import type { GapReading } from '../sheet/gap-found-off.ts';
+import type { GapReading } from '../gaps/gap-found-off.ts';
 import type { ChangeDetail } from './detail.ts';
 
 /** One valve or side worked out, before what is told once for all of them. */

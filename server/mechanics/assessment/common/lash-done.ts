@@ -2,10 +2,10 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import { heatsWanting } from '../workings/wanted-heat.ts';
 import { lashLogOf } from './lash-log-of.ts';
 import { limitNamed } from './limits.ts';
 import { usableLash } from './usable-lash.ts';
+import { heatsWanting } from './wanted-heat.ts';
 
 /**
  * Why a valve waits for no turn: it was set and has held since, it was found as the card asks, or it has changed since it was

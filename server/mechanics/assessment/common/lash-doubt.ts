@@ -4,8 +4,8 @@ import { IN } from '../../kit/si.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
-import { allKept } from '../workings/kept.ts';
 import { asked, inDoubt } from './asked.ts';
+import { allKept } from './kept.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
 import { inOrder } from './same-day.ts';
 

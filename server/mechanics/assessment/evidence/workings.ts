@@ -1,5 +1,5 @@
-import type { SetEvidence } from '../workings/evidence.ts';
 import type { Side } from './common.ts';
+import type { SetEvidence } from './kept-sums.ts';
 
 /* Computations that were kept. */
 

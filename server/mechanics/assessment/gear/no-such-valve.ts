@@ -5,7 +5,7 @@ import { asked } from '../common/asked.ts';
 import { byPlace, placeOf, valveSubject } from '../common/said.ts';
 import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
+import { setUpsNow } from '../ratio/read/set-ups.ts';
 
 const CHOICES: readonly AnswerChoice[] = [
   {

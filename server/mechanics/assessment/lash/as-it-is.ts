@@ -1,13 +1,13 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { Headline } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
+import { lastKept } from '../common/kept.ts';
 import { type LashDone, lashDone } from '../common/lash-done.ts';
 import { listed, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { nutHasMoved } from '../noise/of-record.ts';
-import { lastKept } from '../workings/kept.ts';
 import { turnMade } from '../workings/turn-made.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
+import { nutHasMoved } from './nut-moved.ts';
 
 /** More than so many are read off the log. */
 const FEW = 4;

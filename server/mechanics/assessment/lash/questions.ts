@@ -6,8 +6,8 @@ import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
+import { heatsWanting, isNearLash } from '../common/wanted-heat.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import { heatsWanting, isNearLash } from '../workings/wanted-heat.ts';
 import type { LashValveDetail } from './detail.ts';
 import { idsAt } from './valves.ts';
 

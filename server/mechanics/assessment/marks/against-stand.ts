@@ -3,9 +3,9 @@ import { FINEST } from '../../tip-mark/least-width.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { lastKept } from '../common/kept.ts';
 import { inches, listed, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { lastKept } from '../workings/kept.ts';
 import type { MarksDetail } from './detail.ts';
 import type { MarkedValve } from './marked-valve.ts';
 

@@ -2,10 +2,10 @@ import { allowance } from '../../kit/allowances.ts';
 import { inchesSaid, toldOver } from '../../tip-mark/length-said.ts';
 import type { LengthOver } from '../../tip-mark/types.ts';
 import type { Assessment, Headline } from '../assessment.ts';
+import { lastKept } from '../common/kept.ts';
 import { listed, placeOf, upperFirst } from '../common/said.ts';
+import type { PushrodEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { PushrodEvidence } from '../workings/evidence.ts';
-import { lastKept } from '../workings/kept.ts';
 import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 
 /** The figure of a kept pushrod length: its headline rests on it, and it lacks nothing while it counts. */

@@ -5,11 +5,11 @@ import { computation as rollerSweep } from '../../computations/roller-sweep.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import { medianOf } from '../../statistics/median.ts';
-import type { ValveRatio } from '../change/input.ts';
 import { lashInForce } from '../change/known.ts';
-import { forSide, plansOf } from '../change/plans.ts';
 import { beforeAndAfter } from '../change/ratios.ts';
+import { forSide, plansOf } from '../common/plans.ts';
 import { inches, placeOf, ratioSaid } from '../common/said.ts';
+import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { LeastSweepDetail } from './detail.ts';
 

@@ -1,9 +1,9 @@
 import { defined } from '../../../../shared/defined.ts';
 import { SIDES } from '../../../../shared/sides.ts';
-import type { ValveRatio } from '../change/input.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
+import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { againstStand } from './against-stand.ts';
 import type { MarksDetail } from './detail.ts';

@@ -1,10 +1,10 @@
 import { isDial } from '../../kit/lift-tools.ts';
 import { listed, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import type { GroupExplained } from '../ratio/explain.ts';
-import type { LackCode } from '../ratio/lack.ts';
-import { wasRead } from '../ratio/lacking.ts';
-import type { SetUpNow } from '../ratio/set-ups.ts';
+import type { GroupExplained } from '../ratio/compared/explain.ts';
+import { wasRead } from '../ratio/compared/lacking.ts';
+import type { LackCode } from '../ratio/read/lack.ts';
+import type { SetUpNow } from '../ratio/read/set-ups.ts';
 import { MUST_TURN, type Need, need } from './need.ts';
 
 /** A lifter that cannot sink; without pushrods there is none. */

@@ -1,6 +1,7 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
+import { lastKept } from '../common/kept.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
@@ -12,7 +13,6 @@ import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import { sinkingPlaces } from '../lash/sinking.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
-import { lastKept } from '../workings/kept.ts';
 import { turnMade } from '../workings/turn-made.ts';
 import { MUST, MUST_TURN, type Need, need, TURN, worked } from './need.ts';
 

@@ -5,8 +5,8 @@ import { SIDES } from '../../../../shared/sides.ts';
 import { springNeeds } from '../../consequences/spring-needs.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
-import { isWithoutCard } from '../ratio/card-known.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
+import { setUpsNow } from '../ratio/read/set-ups.ts';
+import { isWithoutCard } from '../ratio/told/card-known.ts';
 import { MUST, type Need, need } from './need.ts';
 
 export const ofTriage = ({ call }: Evidence): Need[] => [

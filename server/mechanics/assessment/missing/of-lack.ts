@@ -1,7 +1,7 @@
 import { placeOf } from '../common/said.ts';
-import type { Group } from '../ratio/groups.ts';
-import { isSaid, type LackCode, type RatioLack, turnsNothing } from '../ratio/lack.ts';
-import { lackSaid, passesSaid } from '../ratio/lack-said.ts';
+import type { Group } from '../ratio/compared/groups.ts';
+import { isSaid, type LackCode, type RatioLack, turnsNothing } from '../ratio/read/lack.ts';
+import { lackSaid, passesSaid } from '../ratio/read/lack-said.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */

@@ -4,9 +4,9 @@ import { upperFirst } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
-import { movesToRecord } from '../ratio/arm-elsewhere.ts';
-import type { GroupExplained } from '../ratio/explain.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
+import type { GroupExplained } from '../ratio/compared/explain.ts';
+import { movesToRecord } from '../ratio/read/arm-elsewhere.ts';
+import { setUpsNow } from '../ratio/read/set-ups.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
 import { ofSoldAs, ofSoldRight } from './of-sold.ts';
 

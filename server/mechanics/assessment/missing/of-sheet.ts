@@ -1,6 +1,6 @@
 import { isSolidLifter } from '../../../../shared/lifters.ts';
 import type { Evidence } from '../evidence.ts';
-import { isBegun, placesSaid, sidesOfFew, valvesToRead } from '../sheet/rows-to-read.ts';
+import { isBegun, placesSaid, sidesOfFew, valvesToRead } from '../sheet/rows/rows-to-read.ts';
 import { ANSWER, type Need, need, TURN } from './need.ts';
 
 /** Lifts of valves say with which spring and lifter they were read. */

@@ -1,9 +1,9 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import type { GroupExplained } from '../ratio/explain.ts';
-import { isHeldToBe, isSoldAsUnknown } from '../ratio/sold-as.ts';
-import { soldToPutRight } from '../ratio/stamp-against-sold.ts';
+import { isHeldToBe, isSoldAsUnknown } from '../ratio/claims/sold-as.ts';
+import type { GroupExplained } from '../ratio/compared/explain.ts';
+import { soldToPutRight } from '../ratio/compared/stamp-against-sold.ts';
 import { MUST, type Need, need } from './need.ts';
 
 /** What the rockers are held to be, where nobody has said yet that nobody knows. */

@@ -2,8 +2,8 @@ import type { AssessedQuestion, Assessment, Headline, Judgement, NotToRun } from
 import { isAsked } from '../common/is-asked.ts';
 import { afterTheStop } from '../common/way-out.ts';
 import type { Details } from '../details.ts';
-import type { SheetOddDetail } from '../sheet/detail.ts';
-import { oddLacks } from '../sheet/odd-judgement.ts';
+import { oddLacks } from '../sheet/odd/odd-judgement.ts';
+import type { SheetOddDetail } from '../sheet/rows/detail.ts';
 import { LOOKED_FOR_AGAIN } from '../workings/said.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>

@@ -5,15 +5,15 @@ import type { NextOfChange } from '../change/next-of-change.ts';
 import { LASH_UNLIKELY } from '../common/lash-doubt.ts';
 import { VALVE_GEAR } from '../gear/gear.ts';
 import type { Lacking } from '../missing/missing.ts';
-import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
-import type { GroupExplained } from '../ratio/explain.ts';
-import { CAM_THEN } from '../scans/cam-then.ts';
+import type { GroupExplained } from '../ratio/compared/explain.ts';
 import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
+import { CAM_THEN } from '../timing/cam-then.ts';
 import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext, toReadBeforeRunning } from './not-to-run-next.ts';
+import type { NextOfNoise } from './of-noise.ts';
 import { mendNext, questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
 

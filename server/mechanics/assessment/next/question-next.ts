@@ -2,8 +2,8 @@ import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { isAsked } from '../common/is-asked.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
-import { isAboutCard } from '../ratio/conditions.ts';
-import { CAM_THEN } from '../scans/cam-then.ts';
+import { isAboutCard } from '../ratio/asked/conditions.ts';
+import { CAM_THEN } from '../timing/cam-then.ts';
 
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);

@@ -2,9 +2,9 @@ import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { NextAction } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
-import type { GroupExplained } from '../ratio/explain.ts';
-import { askFor, type Telling } from '../ratio/ratio-said.ts';
-import { readingWorthTaking } from '../ratio/would-tell.ts';
+import type { GroupExplained } from '../ratio/compared/explain.ts';
+import { askFor, type Telling } from '../ratio/told/ratio-said.ts';
+import { readingWorthTaking } from '../ratio/told/would-tell.ts';
 
 const chance = ({ result }: GroupExplained): number =>
   Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));

@@ -4,8 +4,9 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { nutHasMoved, nutLine } from '../lash/nut-moved.ts';
 import { lastSaid, noisyValve } from './answers.ts';
-import { type NoiseRecord, nutHasMoved, nutLine } from './of-record.ts';
+import type { NoiseRecord } from './of-record.ts';
 
 const BOTH = 'both';
 

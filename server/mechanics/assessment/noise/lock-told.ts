@@ -8,8 +8,9 @@ import { chosenOf } from '../common/chosen.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
+import { nutLine } from '../lash/nut-moved.ts';
 import { lastSaid, noisyValve } from './answers.ts';
-import { hasGrown, type NoiseRecord, nutLine } from './of-record.ts';
+import { hasGrown, type NoiseRecord } from './of-record.ts';
 
 /** What a new lock puts right. */
 const OF_LOCK: readonly NoiseQuestion[] = [

@@ -3,8 +3,9 @@ import type { NextAction } from '../assessment.ts';
 import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
+import { nutHasMoved } from '../lash/nut-moved.ts';
 import { lastSaid, noisyValve } from './answers.ts';
-import { type NoiseRecord, nutHasMoved } from './of-record.ts';
+import type { NoiseRecord } from './of-record.ts';
 
 /** What an adjuster that had moved asks for: why it moved, and once it was set again its gap as it is now. */
 export interface MovedNext {

@@ -4,9 +4,10 @@ import { noiseWords } from '../../noise/noise-words.ts';
 import type { NotToRun, Subject } from '../assessment.ts';
 import { listed, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { nutHasMoved } from '../lash/nut-moved.ts';
 import { lastSaid, noisyValve } from './answers.ts';
 import { NOT_RUN, SIGNS, toldAs } from './damage.ts';
-import { type NoiseRecord, nutHasMoved } from './of-record.ts';
+import type { NoiseRecord } from './of-record.ts';
 
 const BUILD: Subject = { of: 'build' };
 

@@ -4,8 +4,9 @@ import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { nutLine } from '../lash/nut-moved.ts';
 import { lastSaid, noisyValve } from './answers.ts';
-import { type NoiseRecord, nutLine } from './of-record.ts';
+import type { NoiseRecord } from './of-record.ts';
 
 type Nut = 'held' | 'moved';
 

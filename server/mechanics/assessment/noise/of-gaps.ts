@@ -2,7 +2,7 @@ import type { Effect } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
-import type { SheetCellDetail, SheetDetail, SheetRowDetail } from '../sheet/detail.ts';
+import type { SheetCellDetail, SheetDetail, SheetRowDetail } from '../sheet/rows/detail.ts';
 
 export const TOUCHING: Effect = { for: ['touching'], against: [] };
 export const APART: Effect = { for: [], against: ['touching'] };

@@ -3,7 +3,7 @@ import type { Effect } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
-import type { SheetDetail } from '../sheet/detail.ts';
+import type { SheetDetail } from '../sheet/rows/detail.ts';
 
 export const LOBE_DOWN: Effect = { for: ['lobe', 'lifter'], against: [] };
 export const LOBE_LEVEL: Effect = { for: [], against: ['lobe'] };

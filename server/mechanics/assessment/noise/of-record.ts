@@ -1,3 +1,4 @@
+import { EQUAL } from '../../kit/nearest.ts';
 import { ADJUSTER_WORDS, partSaid } from '../../lash/adjuster-words.ts';
 import { growthTold } from '../../lash/growth.ts';
 import type { LashGrowth } from '../../lash/types.ts';
@@ -8,8 +9,9 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
+import { nutHasMoved, nutLine } from '../lash/nut-moved.ts';
 import { tellsOfAdjuster } from '../lash/on-hydraulic.ts';
-import type { SheetDetail } from '../sheet/detail.ts';
+import type { SheetDetail } from '../sheet/rows/detail.ts';
 import type { NutTold } from './nut-told.ts';
 import { gapFacts } from './of-gaps.ts';
 import { lobeFact, same } from './of-lobe.ts';
@@ -21,8 +23,6 @@ export interface NoiseRecord {
   /** What the lash log and the marks raise. */
   readonly raised: readonly AssessedQuestion[];
 }
-
-const EQUAL = 1e-9;
 
 const inScope = (place: ValvePlace | undefined, each: ValvePlace): boolean =>
   place === undefined || same(place, each);
@@ -86,31 +86,6 @@ function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[
     ];
   if (growth.high > lash.limit.value + EQUAL) return [];
   return [{ ...STAYED, key, restsOn, text: `Lash log: ${stayedSaid(placeOf(valve), growth)}` }];
-}
-
-/** What the newest line that looked at it says of the nut. */
-export const nutLine = ({ lines }: LashValveDetail) => lines.findLast(({ nut }) => nut !== 'not-looked');
-
-/**
- * A nut that had moved, until it was set again and found held, with its gap, at the heat it was set at: one look at
- * another heat says nothing of what it did.
- */
-export function nutHasMoved({ lines }: LashValveDetail, { limit }: Pick<LashDetail, 'limit'>): boolean {
-  const moved = lines.findLastIndex(({ nut }) => nut === 'moved');
-  if (moved < 0) return false;
-  const since = lines.slice(moved + 1);
-  const set = since.findLast(({ moment }) => moment === 'set');
-  if (set === undefined) return true;
-  return !since
-    .slice(since.indexOf(set) + 1)
-    .some(
-      ({ moment, nut, engine, gap }) =>
-        moment === 'found' &&
-        nut === 'held' &&
-        engine === set.engine &&
-        Math.abs((gap.value ?? gap.high ?? Number.POSITIVE_INFINITY) - (set.gap.value ?? set.gap.low ?? 0)) <=
-          limit.value + EQUAL,
-    );
 }
 
 /** Its gap grew, or its lock let go and was not set and found held since. */

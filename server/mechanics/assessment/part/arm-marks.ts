@@ -2,8 +2,8 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
+import { twoNumbersAsked } from '../common/two-numbers.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
-import { twoNumbersAsked } from '../ratio/two-numbers.ts';
 import { partsInHand } from './in-hand.ts';
 
 /* A part in the hand that is an arm of the build has one set of marks, wherever it was read; no kind is taken for another. */

@@ -5,7 +5,7 @@ import { keysOf } from '../../../../shared/schemas/words.ts';
 import { standTogether } from '../../identify/likelihood.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit } from '../../kit/limits.ts';
-import { numberChoices, numberChosen, numbersIn, TWO_NUMBERS, twoNumbersAsk } from '../ratio/two-numbers.ts';
+import { numberChoices, numberChosen, numbersIn, TWO_NUMBERS, twoNumbersAsk } from '../common/two-numbers.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
 import { asReadSize } from './read-size.ts';
 import { eitherSaid } from './size-said.ts';

@@ -1,7 +1,7 @@
 import { readNumber } from '../../../../shared/quantities/read-number.ts';
+import { isRatio } from '../common/stamp-read.ts';
+import { oneNumberOf } from '../common/two-numbers.ts';
 import type { Evidence } from '../evidence.ts';
-import { isRatio } from '../ratio/stamp-read.ts';
-import { oneNumberOf } from '../ratio/two-numbers.ts';
 import type { InHand } from './in-hand.ts';
 
 /** As many words as a ratio is said in: `one point six five`. */

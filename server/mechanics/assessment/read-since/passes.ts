@@ -1,10 +1,10 @@
 import { isSince, wasThere } from '../common/since.ts';
 import type { AnswerEvidence, Evidence, PassEvidence } from '../evidence.ts';
-import { foundBy, passNamed } from '../ratio/answers.ts';
-import { foundIn } from '../ratio/asked.ts';
-import { isAboutCard } from '../ratio/conditions.ts';
-import { setUpsRead } from '../ratio/set-up-read.ts';
-import { type SetUpNow, setUpsNow } from '../ratio/set-ups.ts';
+import { foundIn } from '../ratio/asked/asked.ts';
+import { isAboutCard } from '../ratio/asked/conditions.ts';
+import { foundBy, passNamed } from '../ratio/read/answers.ts';
+import { setUpsRead } from '../ratio/read/set-up-read.ts';
+import { type SetUpNow, setUpsNow } from '../ratio/read/set-ups.ts';
 import { SAYS_MISREAD } from './says-misread.ts';
 
 const standingIn = ({ passes }: Evidence, { id }: SetUpNow): PassEvidence[] =>

@@ -3,10 +3,10 @@ import { lastAnswers, partsOfId } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import { isSince, wasThere } from '../common/since.ts';
 import type { AnswerEvidence, Evidence, SheetEvidence } from '../evidence.ts';
-import { heldByAnswer, isInScope } from '../sheet/group-answered.ts';
-import { raisedByRows } from '../sheet/raised.ts';
-import { rowsOf } from '../sheet/rows.ts';
-import { saidOfSheet } from '../sheet/said-of-sheet.ts';
+import { raisedByRows } from '../sheet/asked/raised.ts';
+import { rowsOf } from '../sheet/rows/rows.ts';
+import { saidOfSheet } from '../sheet/rows/said-of-sheet.ts';
+import { heldByAnswer, isInScope } from '../sheet/sides/group-answered.ts';
 import { SAYS_MISREAD } from './says-misread.ts';
 
 /** Answers that may be of the sheet: of no set-up, and by their id of a misread figure, or known by their words alone. */

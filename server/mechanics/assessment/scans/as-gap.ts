@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { nearSaid } from '../../gap-scan/words.ts';
 import type { Evidence, ScanEvidence, SheetEvidence } from '../evidence.ts';
-import { type CamThen, camThen } from './cam-then.ts';
+import { type CamThen, camThen } from '../timing/cam-then.ts';
 import { needsOfScan } from './needs.ts';
 import { questionsOfScan } from './questions.ts';
 import { apartOf } from './repeats.ts';

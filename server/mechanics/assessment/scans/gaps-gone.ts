@@ -1,6 +1,6 @@
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import { camAsked, camInGap } from './cam-then.ts';
+import { camAsked, camInGap } from '../timing/cam-then.ts';
 
 interface GapOf extends ValvePlace {
   /** The cam was moved after it. */

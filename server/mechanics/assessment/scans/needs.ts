@@ -2,8 +2,8 @@ import { crankSaid } from '../../gap-scan/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { type Lack, toAnswer, toRead, toSay } from '../common/lack.ts';
-import { LASH_SAID } from '../sheet/gap-lash.ts';
-import { CAM_THEN } from './cam-then.ts';
+import { LASH_SAID } from '../gaps/gap-lash.ts';
+import { CAM_THEN } from '../timing/cam-then.ts';
 import { isWide, type Scanned } from './scanned.ts';
 
 /** A scan whose neighbours are so uneven that an error in one reading counts this many times is read again. */

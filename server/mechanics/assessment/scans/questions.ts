@@ -7,7 +7,7 @@ import { answersOf } from '../common/answers-of.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { camAsked } from './cam-then.ts';
+import { camAsked } from '../timing/cam-then.ts';
 import { copiesAsked } from './repeats.ts';
 import { errorOf, inOrder, type Scanned } from './scanned.ts';
 

@@ -6,7 +6,7 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { byId, byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ScanEvidence } from '../evidence.ts';
-import { camThen } from './cam-then.ts';
+import { camThen } from '../timing/cam-then.ts';
 import { errorOf, isSoFar, scanned } from './scanned.ts';
 
 /** Read with the same arms, and everything else that changes a gap alike. */

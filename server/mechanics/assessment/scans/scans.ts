@@ -6,14 +6,14 @@ import { lacksSaid } from '../common/lack.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, inches, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { type JudgedGap, judgeGap } from '../sheet/gap.ts';
+import { type JudgedGap, judgeGap } from '../gaps/gap.ts';
+import { withArms } from '../gaps/with-arms.ts';
+import { CAM_THEN, camQuestions } from '../timing/cam-then.ts';
 import { scanGaps } from './as-gap.ts';
-import { CAM_THEN, camQuestions } from './cam-then.ts';
 import type { ScanDetail, ScansDetail } from './detail.ts';
 import { questionsOfScan } from './questions.ts';
 import { repeatsAsked } from './repeats.ts';
 import { type Scanned, scanned } from './scanned.ts';
-import { withArms } from './with-arms.ts';
 
 const isPistonGap = (entry: SheetEvidence): entry is JudgedGap['entry'] => entry.kind === 'piston-to-valve';
 

@@ -2,14 +2,14 @@ import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuantity } from '../assessment.ts';
-import type { ValveRatio } from '../change/input.ts';
 import { type Lack, toSay } from '../common/lack.ts';
 import { placeOf } from '../common/said.ts';
+import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence } from '../evidence.ts';
-import type { SheetDetail, SheetRatioDetail, SheetRatioTold } from './detail.ts';
-import { isLashOut } from './group-answered.ts';
-import { gappedIn, heldOf } from './held.ts';
-import { isOfSetBefore, ofNowElseAll } from './rows.ts';
+import type { SheetDetail, SheetRatioDetail, SheetRatioTold } from './rows/detail.ts';
+import { gappedIn, heldOf } from './rows/held.ts';
+import { isOfSetBefore, ofNowElseAll } from './rows/rows.ts';
+import { isLashOut } from './sides/group-answered.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other it is lacking until it is said. */
 function lashLack(evidence: Evidence, ratio: SheetRatioDetail): Lack[] {

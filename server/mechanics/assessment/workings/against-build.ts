@@ -3,21 +3,21 @@ import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { ratiosOfBuild } from '../common/build-ratios.ts';
+import { BUILD, type KeptSet, STEPS } from '../common/kept.ts';
 import { keyOfFigures } from '../common/key-of-figures.ts';
 import { listed, ratioSaid } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
-import { GEAR_PLANS } from '../gear/plans.ts';
-import { ORDINARY } from '../ratio/bands.ts';
-import { foundOff, hotOff, solidOff, takenOff, wantedOff } from './against-lash.ts';
-import { armOff, liftOff } from './against-lift.ts';
 import type {
   PreloadEvidence,
   PushrodEvidence,
   SetEvidence,
   StandEvidence,
   TurnsEvidence,
-} from './evidence.ts';
-import { BUILD, type KeptSet, STEPS } from './kept.ts';
+} from '../evidence/kept-sums.ts';
+import type { Evidence } from '../evidence.ts';
+import { GEAR_PLANS } from '../gear/plans.ts';
+import { ORDINARY } from '../ratio/compared/bands.ts';
+import { foundOff, hotOff, solidOff, takenOff, wantedOff } from './against-lash.ts';
+import { armOff, liftOff } from './against-lift.ts';
 import type { Off } from './off.ts';
 import { ASKS, CHOICES, TESTS } from './sum-words.ts';
 import type { TurnMade } from './turn-made.ts';

@@ -1,16 +1,16 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { ratiosOfBuild } from '../common/build-ratios.ts';
+import type { KeptSet } from '../common/kept.ts';
 import { keyOfFigures } from '../common/key-of-figures.ts';
 import { countingLog } from '../common/newest-lash.ts';
 import { inches, listed, placeOf } from '../common/said.ts';
 import { enteredAt } from '../common/same-day.ts';
+import { heatsWanting, isNearLash, printedLashes } from '../common/wanted-heat.ts';
+import type { HeatEvidence, PushrodEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, LashEvidence, Side } from '../evidence.ts';
-import type { HeatEvidence, PushrodEvidence, TurnsEvidence } from './evidence.ts';
-import type { KeptSet } from './kept.ts';
 import type { Off } from './off.ts';
 import type { TurnMade } from './turn-made.ts';
-import { heatsWanting, isNearLash, printedLashes } from './wanted-heat.ts';
 
 const toldAt = ({ card: { lashAt } }: Evidence): string => (lashAt === undefined ? '' : `, ${lashAt}`);
 

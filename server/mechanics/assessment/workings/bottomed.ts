@@ -4,10 +4,10 @@ import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AnswerChoice, AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { BUILD, type KeptSet } from '../common/kept.ts';
 import { inches } from '../common/said.ts';
+import type { PreloadEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
-import type { PreloadEvidence, TurnsEvidence } from './evidence.ts';
-import { BUILD, type KeptSet } from './kept.ts';
 import { type PastGap, pastGapSaid } from './past-gap.ts';
 import { offSeat, pastBottom } from './said.ts';
 

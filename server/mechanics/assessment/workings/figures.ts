@@ -1,6 +1,6 @@
 import type { AssessedQuantity } from '../assessment.ts';
-import type { SetEvidence } from './evidence.ts';
-import { BUILD } from './kept.ts';
+import { BUILD } from '../common/kept.ts';
+import type { SetEvidence } from '../evidence/kept-sums.ts';
 import { preloadWithin } from './said.ts';
 
 const TURN = 2 * Math.PI;

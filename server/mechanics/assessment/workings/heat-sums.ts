@@ -1,11 +1,11 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { allKept, BUILD, type KeptSet } from '../common/kept.ts';
 import { inches } from '../common/said.ts';
+import { isNearLash } from '../common/wanted-heat.ts';
+import type { HeatEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { HeatEvidence } from './evidence.ts';
-import { allKept, BUILD, type KeptSet } from './kept.ts';
-import { isNearLash } from './wanted-heat.ts';
 
 type Heated = KeptSet<HeatEvidence>;
 

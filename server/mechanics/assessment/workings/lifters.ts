@@ -4,9 +4,9 @@ import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { allKept, BUILD, type KeptSet, lastKept, withAllSums } from '../common/kept.ts';
+import type { PreloadEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { PreloadEvidence } from './evidence.ts';
-import { allKept, BUILD, type KeptSet, lastKept, withAllSums } from './kept.ts';
 import type { Band } from './over-band.ts';
 
 const isHydraulic = ({ engine }: Evidence): boolean | undefined =>

@@ -1,13 +1,13 @@
 import { defined } from '../../../../shared/defined.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import type { KeptSet } from '../common/kept.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, WorkingEvidence } from '../evidence.ts';
 import { readOf } from '../timing/readings.ts';
 import { againstBuild } from './against-build.ts';
 import { wantedOff } from './against-lash.ts';
 import { armOff, liftOff } from './against-lift.ts';
-import type { TurnsEvidence } from './evidence.ts';
-import type { KeptSet } from './kept.ts';
 import { NOT_MADE, turnMade } from './turn-made.ts';
 
 /** A kept computation that was made with another figure than the build has now, and what differs. */

@@ -3,10 +3,10 @@ import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_PRELOADS } from '../../setting/setting-table.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { BUILD, type KeptSet } from '../common/kept.ts';
 import { bareInches, inches } from '../common/said.ts';
+import type { PreloadEvidence, SetEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
-import { BUILD, type KeptSet } from './kept.ts';
 import { pastBottom } from './said.ts';
 
 /** A preload that a plunger should have: the band that was asked for, else the usual one. */

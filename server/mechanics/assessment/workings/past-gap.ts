@@ -1,10 +1,10 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import type { KeptSet } from '../common/kept.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { byPlace, inches, placeOf } from '../common/said.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
-import type { TurnsEvidence } from './evidence.ts';
-import type { KeptSet } from './kept.ts';
 
 /** The gap that turns are held to: the least that the log leaves possible. */
 interface Gap {

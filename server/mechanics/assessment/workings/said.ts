@@ -12,7 +12,7 @@ import type {
   StandEvidence,
   ThreadEvidence,
   TurnsEvidence,
-} from './evidence.ts';
+} from '../evidence/kept-sums.ts';
 
 /** A turn is counted to this: a sixteenth of one, common practice, no published source. */
 const COUNTED = 1 / 16;

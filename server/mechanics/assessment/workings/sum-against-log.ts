@@ -2,10 +2,10 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { BUILD, type KeptSet } from '../common/kept.ts';
 import { inches, listed, placeOf, valveSubject } from '../common/said.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { AnswerEvidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import type { TurnsEvidence } from './evidence.ts';
-import { BUILD, type KeptSet } from './kept.ts';
 
 /** A sum that goes from a gap at which the log has no valve, beside what the log has found. */
 export interface SumAgainstLog {

@@ -1,12 +1,12 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { findsOf } from '../common/found-twice.ts';
+import { allKept, type KeptSet } from '../common/kept.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { type Heat, heatsWanting, isNearLash } from '../common/wanted-heat.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
-import type { TurnsEvidence } from './evidence.ts';
-import { allKept, type KeptSet } from './kept.ts';
 import type { TurnMade } from './turn-made.ts';
-import { type Heat, heatsWanting, isNearLash } from './wanted-heat.ts';
 
 const AGAIN = 'The turn is worked out again with both gaps at one heat.';
 

@@ -1,5 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import type { SetEvidence } from './evidence.ts';
+import type { SetEvidence } from '../evidence/kept-sums.ts';
 
 const ADJUSTER = 'Was this sum made with the adjuster, the ratio and the lash of this engine?';
 /** What is asked of a sum that differs from the build. */

@@ -1,9 +1,9 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { BUILD, type KeptSet, keptSets } from '../common/kept.ts';
 import { listed } from '../common/said.ts';
+import type { PreloadEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { PreloadEvidence, TurnsEvidence } from './evidence.ts';
-import { BUILD, type KeptSet, keptSets } from './kept.ts';
 
 type Threaded = KeptSet<PreloadEvidence | TurnsEvidence>;
 

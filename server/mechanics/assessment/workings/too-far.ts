@@ -1,8 +1,8 @@
+import { allKept, type KeptSet, withAllSums } from '../common/kept.ts';
 import { inches } from '../common/said.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
 import { onlyWorkedOut, tooFarClosed, tooFarPressed } from './bottomed.ts';
-import type { TurnsEvidence } from './evidence.ts';
-import { allKept, type KeptSet, withAllSums } from './kept.ts';
 import { keptPreloads, turnsPressed } from './lifters.ts';
 import { type Band, bandIn } from './over-band.ts';
 import { pastGap, pastGapSaid } from './past-gap.ts';

@@ -1,13 +1,13 @@
 import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { ALIKE, findsOf, foundTwice, isAt } from '../common/found-twice.ts';
+import type { KeptSet } from '../common/kept.ts';
 import { hasHeld } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { byPlace, placeOf } from '../common/said.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import type { TurnsEvidence } from './evidence.ts';
-import type { KeptSet } from './kept.ts';
 import { sumAgainstLog } from './sum-against-log.ts';
 
 /** A valve whose lash went on since: it was set, or found at another gap. */

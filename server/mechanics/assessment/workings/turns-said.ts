@@ -1,8 +1,8 @@
 import { EQUAL } from '../../kit/nearest.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { bareInches, inches, listed, lowerFirst, placeOf, upperFirst } from '../common/said.ts';
+import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { ValvePlace } from '../evidence.ts';
-import type { TurnsEvidence } from './evidence.ts';
 import { type Band, bandSaid, isOverBand } from './over-band.ts';
 import { countSaid, placeSaid, preloadWithin, short, turnSaid, zeroSaid } from './said.ts';
 import type { TurnMade } from './turn-made.ts';

@@ -5,10 +5,10 @@ import { unlikelyLash } from '../../lash/lash-slips.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { BUILD, type KeptSet } from '../common/kept.ts';
 import { inches } from '../common/said.ts';
+import type { SetEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { SetEvidence, TurnsEvidence } from './evidence.ts';
-import { BUILD, type KeptSet } from './kept.ts';
 import { countSaid } from './said.ts';
 
 const CHOICES: AssessedQuestion['answers'] = [

@@ -1,14 +1,14 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { BUILD, type KeptSet, lastKept, STEPS } from '../common/kept.ts';
 import type { PartSaid } from '../common/part-said.ts';
+import type { SetEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { againstBuild } from './against-build.ts';
 import { bottomed } from './bottomed.ts';
-import type { SetEvidence } from './evidence.ts';
 import { ofSet } from './figures.ts';
 import { heatSumsQuestion } from './heat-sums.ts';
-import { BUILD, type KeptSet, lastKept, STEPS } from './kept.ts';
 import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
 import { type Outdated, outdatedOf } from './outdated.ts';
 import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';

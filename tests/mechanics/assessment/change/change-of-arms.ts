@@ -1,4 +1,4 @@
-import type { ValveRatio } from '../../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type {
   ArmEvidence,
   Evidence,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import { changePart } from '../../../../server/mechanics/assessment/change/change.ts';
-import type { ValveRatio } from '../../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type { Evidence, GapName, SheetEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { withScans } from '../../../../server/mechanics/assessment/scans/as-gap.ts';
 import { IN } from '../../../../server/mechanics/kit/si.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changePart } from '../../../../server/mechanics/assessment/change/change.ts';
-import type { ValveRatio } from '../../../../server/mechanics/assessment/change/input.ts';
+import type { ValveRatio } from '../../../../server/mechanics/assessment/common/valve-ratio.ts';
 import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../../server/mechanics/kit/si.ts';
 import { assessAsTold } from '../../../tools/told/assess-as-told.ts';

@@ -1,6 +1,6 @@
 import type { AssessedQuestion, Judgement, NextAction } from '../../assessment.ts';
 import { upperFirst } from '../../common/said.ts';
-import type { SheetDetail, SheetOddDetail } from '../detail.ts';
+import type { SheetDetail, SheetOddDetail } from '../rows/detail.ts';
 import { ofBefore } from './of-before.ts';
 import { ofCoarse } from './of-coarse.ts';
 import { doubtsOf, lashFirst, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';

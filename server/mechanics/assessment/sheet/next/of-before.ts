@@ -1,6 +1,6 @@
 import type { Judgement } from '../../assessment.ts';
 import { subjectSaid } from '../../common/said.ts';
-import { ODD_BEFORE } from '../odd-before.ts';
+import { ODD_BEFORE } from '../odd/odd-before.ts';
 import type { Said } from './said.ts';
 
 /** A valve that was odd with an arm that is off it since: itself once more, as it sits now. */

@@ -1,5 +1,5 @@
 import type { Judgement } from '../../assessment.ts';
-import { COARSE } from '../side-coarse.ts';
+import { COARSE } from '../sides/side-coarse.ts';
 import type { Said } from './said.ts';
 
 /** Valves that were read with something too coarse to tell them apart: the same lifts, with what can. */

@@ -3,8 +3,8 @@ import type { AssessedQuestion } from '../../assessment.ts';
 import { chosenOf } from '../../common/chosen.ts';
 import { isAsked } from '../../common/is-asked.ts';
 import { subjectSaid, upperFirst } from '../../common/said.ts';
-import type { SheetOddDetail } from '../detail.ts';
-import { LASH_OF_ONE } from '../lash-of-one.ts';
+import { LASH_OF_ONE } from '../asked/lash-of-one.ts';
+import type { SheetOddDetail } from '../rows/detail.ts';
 import type { Said } from './said.ts';
 
 /** A pass apart from the others; a doubt of one figure is settled by reading that valve again, which is asked anyway. */

@@ -1,6 +1,6 @@
 import { placeOf, valveSubject } from '../../common/said.ts';
-import type { SheetRowDetail, SheetSideDetail } from '../detail.ts';
-import { lobesUnlikeOf } from '../lobe-unlike.ts';
+import { lobesUnlikeOf } from '../lobes/lobe-unlike.ts';
+import type { SheetRowDetail, SheetSideDetail } from '../rows/detail.ts';
 import type { Said } from './said.ts';
 
 const TWICE = 2;

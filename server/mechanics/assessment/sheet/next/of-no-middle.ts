@@ -1,6 +1,6 @@
 import { placeOf } from '../../common/said.ts';
-import type { SheetRowDetail, SheetSideDetail } from '../detail.ts';
-import { placesSaid } from '../rows-to-read.ts';
+import type { SheetRowDetail, SheetSideDetail } from '../rows/detail.ts';
+import { placesSaid } from '../rows/rows-to-read.ts';
 import type { Said } from './said.ts';
 
 const TWICE = 2;

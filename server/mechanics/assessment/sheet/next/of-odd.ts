@@ -1,7 +1,7 @@
 import { byPlace, lowOrHigh, placeOf, valveSubject } from '../../common/said.ts';
 import type { ValvePlace } from '../../evidence.ts';
-import type { SheetOddDetail, SheetRowDetail } from '../detail.ts';
-import { placesSaid } from '../rows-to-read.ts';
+import type { SheetOddDetail, SheetRowDetail } from '../rows/detail.ts';
+import { placesSaid } from '../rows/rows-to-read.ts';
 import type { Said } from './said.ts';
 
 /** As often as an odd valve is read before anything is moved for it. */

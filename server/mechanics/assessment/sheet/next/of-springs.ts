@@ -1,5 +1,5 @@
 import type { Judgement } from '../../assessment.ts';
-import { UNLIKE_SPRINGS } from '../side-springs.ts';
+import { UNLIKE_SPRINGS } from '../sides/side-springs.ts';
 import type { Said } from './said.ts';
 
 /** Valves that were read on unlike springs: those on the running one once more, on a light one. */

@@ -1,8 +1,8 @@
 import type { Subject } from '../../assessment.ts';
 import { listed } from '../../common/said.ts';
 import type { Side } from '../../evidence.ts';
-import type { SheetSwapDetail } from '../detail.ts';
-import { heightsLooked, pushrodsSwapped } from '../position.ts';
+import { heightsLooked, pushrodsSwapped } from '../odd/position.ts';
+import type { SheetSwapDetail } from '../rows/detail.ts';
 import type { Said } from './said.ts';
 
 const sideOf = (side: Side): Subject => ({ of: 'side', valve: side });

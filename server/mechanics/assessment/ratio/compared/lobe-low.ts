@@ -1,0 +1,123 @@
+import { defined } from '../../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../../shared/schemas/words.ts';
+import { allowance } from '../../../kit/allowances.ts';
+import { downOnOthers } from '../../../valve-sheet/lobes-down.ts';
+import type { AssessedQuestion, NotToRun, StopReason } from '../../assessment.ts';
+import { inches, placeOf, valveSubject } from '../../common/said.ts';
+import { valveNames } from '../../common/valve-names.ts';
+import type { Evidence, ValvePlace } from '../../evidence.ts';
+import { isAboutCard } from '../asked/conditions.ts';
+import type { GroupExplained } from './explain.ts';
+import type { SetUpKnown } from './known.ts';
+import { siblingLobes } from './lobe-siblings.ts';
+
+/** A lobe that was read at the lifter, beside the one that its card prints and those of its side. */
+export interface LobeOff extends ValvePlace {
+  readonly read: number;
+  readonly printed: number;
+  /** Others of its side read as this one, so that the card is the odd one. */
+  readonly alike: boolean;
+  /** One other of its side reads as the card prints, or it is down on the others, so that this lobe is the odd one. */
+  readonly alone: boolean;
+  /** By how much it is down on the others of its side, where that is the wear limit or more. */
+  readonly underOthers?: number;
+  /** How many of the others of its side were read, and how many are left. */
+  readonly others: number;
+  readonly left: number;
+}
+
+/** Two lobes of one side are level within this: the band of a lobe against its card, either way. */
+const LEVEL = (): number => 2 * allowance('card-lobe');
+/** So many others that read as this one show that the card is another cam's. */
+const OTHERS = 2;
+
+/** How many lobes a side has; of an engine whose cylinders nobody said, more than were read. */
+const lobesOfSide = (evidence: Evidence, valve: ValvePlace['valve']): number =>
+  (evidence.engine.cylinders ?? Number.POSITIVE_INFINITY) *
+  valveNames(evidence).filter((name) => sideOfValve(name) === sideOfValve(valve)).length;
+
+/** How a lobe that was read at the lifter stands to its card and its side. */
+export function lobeOff(
+  evidence: Evidence,
+  known: readonly SetUpKnown[],
+  place: ValvePlace,
+  read: number,
+): LobeOff | undefined {
+  const printed = evidence.card[sideOfValve(place.valve)].lobeLift;
+  if (printed === undefined || printed <= 0) return undefined;
+  const others = siblingLobes(evidence, known, place);
+  const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
+  const { cylinder, valve } = place;
+  const underOthers = downOnOthers(read, others);
+  return {
+    cylinder,
+    valve,
+    read,
+    printed,
+    alike: underOthers === undefined && near(read) >= OTHERS && near(printed) === 0,
+    alone: underOthers !== undefined || (near(printed) > 0 && near(read) === 0),
+    ...defined({ underOthers }),
+    others: others.length,
+    left: lobesOfSide(evidence, valve) - 1 - others.length,
+  };
+}
+
+/** Down by the wear limit or more, and not known to be the card’s own mistake. */
+export const isDown = ({ read, printed, alike }: LobeOff): boolean =>
+  !alike && printed - read >= allowance('lobe-down') - 1e-9;
+
+/** What says that the lobe lift of the card is wrong; a slip of a reading rests on that reading. */
+const isCardWrong = ({ code, restsOn, answered }: AssessedQuestion): boolean =>
+  answered?.found === true && code !== 'wrong-card-row' && isAboutCard({ code, restsOn });
+
+/** Somebody found that the card is of another cam, or was misread: then no lobe is down on it. */
+export const cardIsOther = (explained: readonly GroupExplained[], place: string): boolean =>
+  explained.some(({ group, questions }) => placeOf(group) === place && questions.some(isCardWrong));
+
+/** What tells the lobe from its card: the lobes beside it; of two that do not agree the rest of the side. */
+export function readOthers({
+  valve,
+  others = 0,
+}: Pick<LobeOff, 'valve'> & { readonly others?: number }): string {
+  const side = sideOfValve(valve);
+  if (others >= OTHERS)
+    return `Read the other ${side} lobes at the lifter too: those read so far do not agree with one another.`;
+  const more = others === 1 ? `the lobe of one more ${side} valve` : `the lobes of two more ${side} valves`;
+  return `Read ${more} at the lifter: alike, it is the card; if not, it is this lobe.`;
+}
+
+/** The lobes beside it have not told yet, and there are some left to read. */
+export const isOpen = ({ alone, alike, left }: LobeOff): boolean => !alone && !alike && left > 0;
+
+/** A stop says of this lobe that nobody turns it: that it is not run goes without saying. */
+export const isStopped = (off: LobeOff, stop: readonly StopReason[]): boolean =>
+  stop.some(
+    ({ code, about }) => code === 'lobe-worn' && about.of === 'valve' && placeOf(about) === placeOf(off),
+  );
+
+/** Worn or of another cam: it is not run till that is known; measuring by hand goes on. */
+export function lobeNotToRun(off: LobeOff): NotToRun {
+  const { cylinder, valve, read, printed, alone, underOthers } = off;
+  const open = isOpen(off);
+  const place = placeOf(off);
+  const besides =
+    underOthers === undefined
+      ? alone
+        ? ' and the others of its side'
+        : ''
+      : ` and ${inches(underOthers)} under the others of its side`;
+  const under = `${inches(printed - read)} under the card${besides}`;
+  return {
+    id: `not-to-run:lobe:${cylinder}-${valve}`,
+    what: 'run',
+    about: valveSubject(off),
+    sentence: `Do not run it: the lobe of ${place} reads ${inches(read)}, ${under}.`,
+    ...(open ? { todo: { action: 'lobe-siblings', step: 'ratio' } } : { saidFirst: true }),
+    wayOut: open
+      ? readOthers(off)
+      : 'A qualified shop looks at the lobe and the lifter’s face, and the oil is looked at for metal.',
+    wayOutAtBench: open
+      ? readOthers(off)
+      : 'Have a qualified shop look at the lobe and the lifter’s face, and look in the oil for metal.',
+  };
+}

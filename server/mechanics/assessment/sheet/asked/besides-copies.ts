@@ -1,0 +1,31 @@
+import { sideOfValve } from '../../../../../shared/schemas/words.ts';
+import type { AssessedQuestion } from '../../assessment.ts';
+
+/** Guesses at one slip of the dial or of the card, which a column entered twice makes by itself. */
+const GUESSES: ReadonlySet<string> = new Set([
+  'valve-swapped',
+  'turn-miscounted',
+  'hand-read-backwards',
+  'gross-lift-as-lobe',
+  'card-against-itself',
+  'copied-reading',
+]);
+
+/** What is asked of a side without guesses at its lifts, or at its card, while its column may be another’s. */
+export function besidesCopies(
+  questions: readonly AssessedQuestion[],
+  copies: readonly AssessedQuestion[],
+): AssessedQuestion[] {
+  const strong = copies.filter(({ weight, answered }) => weight === 'strong' && answered === undefined);
+  const isGuess = ({ code, about, answered, restsOn }: AssessedQuestion): boolean =>
+    GUESSES.has(code) &&
+    answered === undefined &&
+    strong.some(
+      (copy) =>
+        (about.of === 'side' || about.of === 'valve') &&
+        copy.about.of === 'side' &&
+        sideOfValve(about.valve) === copy.about.valve &&
+        (restsOn.every((id) => copy.restsOn.includes(id)) || code === 'gross-lift-as-lobe'),
+    );
+  return [...copies, ...questions.filter((question) => !isGuess(question))];
+}

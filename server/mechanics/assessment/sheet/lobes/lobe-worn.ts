@@ -1,0 +1,143 @@
+import { defined } from '../../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../../shared/schemas/words.ts';
+import { allowance, allowanceSource } from '../../../kit/allowances.ts';
+import type { AssessedQuestion, NotToRun, StopReason } from '../../assessment.ts';
+import { asked } from '../../common/asked.ts';
+import { inches, keyOf, placeOf, valveSubject } from '../../common/said.ts';
+import { wayOutOf } from '../../common/way-out.ts';
+import type { Evidence, EvidenceEntry, ValvePlace } from '../../evidence.ts';
+import type { LobeOfSetUp } from '../../ratio/compared/lobes-read.ts';
+import { isLifted } from '../../stop.ts';
+import type { SheetSideDetail } from '../rows/detail.ts';
+import type { SheetRow } from '../rows/rows.ts';
+import { middleOfSiblings } from '../rows/siblings-middle.ts';
+
+interface WornLobe {
+  readonly place: ValvePlace;
+  /** How far it is down on the others [m]. */
+  readonly by: number;
+  readonly question: AssessedQuestion;
+  readonly stop: StopReason;
+}
+
+const CHOICES: AssessedQuestion['answers'] = [
+  {
+    code: 'found',
+    label: 'It is worn',
+    changes: 'The stop stands until the desk lifts it, with the reason.',
+  },
+  {
+    code: 'not-found',
+    label: 'It was read short',
+    changes: 'The desk strikes the reading out, with the reason: the stop goes with it.',
+  },
+];
+
+/** The valve over it lifts as its siblings do, where a lobe so far down would take it beyond what they differ by. */
+function fullValve(row: SheetRow | undefined, rows: readonly SheetRow[], by: number): boolean {
+  if (row === undefined) return false;
+  return row.lifts.some(({ spring, figure: { value } }) => {
+    const middle = middleOfSiblings(rows, row, spring, 'lifts');
+    // The lever makes more of it at the valve, never less.
+    return value !== undefined && middle !== undefined && middle - value < by - allowance('repeat');
+  });
+}
+
+/** Found worn, and its stop lifted: it was read right, and stays on record until the cam is another one. */
+export const wornNotToRun = (evidence: Evidence, worn: readonly WornLobe[]): NotToRun[] =>
+  worn
+    .filter(({ question, stop }) => question.answered?.found === true && isLifted(stop, evidence))
+    .map(({ place, stop }) => ({
+      id: `not-to-run:lobe-worn:${keyOf(stop.about)}`,
+      what: 'run',
+      about: stop.about,
+      sentence: `Do not run it: the lobe of ${placeOf(place)} is worn.`,
+      wayOut:
+        'Cam and lifters are changed, and the oil is looked at for what wore off. Then the lobes are read again; the desk strikes the old reading out, with the reason.',
+      wayOutAtBench:
+        'Have cam and lifters changed, and the oil looked at for what wore off. Then read the lobes again.',
+    }));
+
+/** A lobe that is down on its siblings. `full`: its valve lifts like the others all the same. */
+interface LobeDown {
+  readonly place: ValvePlace;
+  readonly by: number;
+  readonly step: 'sheet' | 'ratio';
+  readonly full: boolean;
+}
+
+const wornAsked = (
+  evidence: Evidence,
+  { place, by, step, full }: LobeDown,
+  restsOn: readonly string[],
+): AssessedQuestion =>
+  asked(
+    {
+      code: 'lobe-worn',
+      weight: 'weak',
+      ask: full
+        ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like the others.`
+        : `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
+      // One question, whatever is read of the valve later.
+      knownBy: `is the lobe of ${placeOf(place)} worn or was it read short`,
+      size: `It is ${inches(by)} under the others; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
+      test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
+      restsOn,
+    },
+    { about: valveSubject(place), step, answers: evidence.answers, choices: CHOICES },
+  );
+
+function wornStop({ place, by, step, full }: LobeDown, { answered }: AssessedQuestion) {
+  const at = placeOf(place);
+  return {
+    id: `stop:lobe-worn:${place.cylinder}-${place.valve}`,
+    code: 'lobe-worn',
+    step,
+    about: valveSubject(place),
+    sentence: full
+      ? `Do not turn it yet: the lobe of ${at} reads ${inches(by)} down, and its valve lifts like the others. One of the two was misread.`
+      : `Do not turn it: the lobe of ${at} is ${inches(by)} down on the others.`,
+    ...wayOutOf('look at the lifter’s face and in the oil for metal', answered !== undefined),
+    from: 'readings',
+    answered: answered !== undefined,
+  } as const;
+}
+
+/** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
+export function wornLobes(
+  evidence: Evidence,
+  sides: readonly SheetSideDetail[],
+  rows: readonly SheetRow[],
+  ofSetUps: readonly LobeOfSetUp[],
+): WornLobe[] {
+  const entriesOf = (isOurs: (place: ValvePlace) => boolean): readonly EvidenceEntry[] => [
+    ...rows.filter(isOurs).flatMap(({ lobes }) => lobes),
+    ...ofSetUps.filter(isOurs).flatMap(({ passes }) => passes),
+  ];
+  // The lobes are the same on each spring: each side's are told once.
+  const once = new Map(sides.map((side) => [side.side, side]));
+  return [...once.values()].flatMap(({ side, lobesDown }) =>
+    lobesDown.map(({ cylinder, valve, by }): WornLobe => {
+      const place = { cylinder, valve };
+      const row = rows.find((each) => placeOf(each) === placeOf(place));
+      const entries = entriesOf((each) => placeOf(each) === placeOf(place));
+      const own = entries.map(({ id }) => id).sort();
+      const step = (row?.lobes ?? []).length > 0 ? ('sheet' as const) : ('ratio' as const);
+      // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
+      const down = { place, by, step, full: fullValve(row, rows, by) };
+      const question = wornAsked(evidence, down, own);
+      // It is down on its siblings: without their lobes nothing is said of this one.
+      const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
+      return {
+        place,
+        by,
+        question,
+        stop: {
+          ...wornStop(down, question),
+          ...defined({ entryId: own[0], line: entries.find(({ id }) => id === own[0])?.line }),
+          restsOn: siblings.map(({ id }) => id).sort(),
+        },
+      };
+    }),
+  );
+}

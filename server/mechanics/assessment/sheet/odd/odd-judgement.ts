@@ -1,0 +1,82 @@
+import type { AssessedQuestion, Judgement } from '../../assessment.ts';
+import { answerSaid } from '../../common/chosen.ts';
+import { placeOf, valveSubject } from '../../common/said.ts';
+import type { Side, ValvePlace } from '../../evidence.ts';
+import type { SheetOddDetail, SheetSideDetail } from '../rows/detail.ts';
+import { isMarked } from './marked-told.ts';
+import { oddNeeds, oddSaid } from './odd-said.ts';
+
+/** What an odd valve waits for; the swap behind what takes no part off. */
+export const oddLacks = (odd: SheetOddDetail): string[] => [
+  ...oddNeeds(odd),
+  ...(odd.swap === undefined ? [] : [odd.swap]),
+];
+
+/** What is told of each odd valve; the swap is what it still lacks. */
+export const oddJudgements = (
+  { odd, spring }: SheetSideDetail,
+  restsOn: (place: ValvePlace) => readonly string[],
+): Judgement[] =>
+  odd
+    .filter((each) => !isMarked(each))
+    .map((each) => ({
+      id: each.judgementId,
+      about: valveSubject(each),
+      against: { to: 'siblings' },
+      word: 'odd',
+      sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${oddSaid(each)}`,
+      lacks: oddLacks(each),
+      restsOn: restsOn(each),
+    }));
+
+const notYet = (question: AssessedQuestion): string =>
+  question.answered?.found
+    ? `“${question.ask}” was answered “${answerSaid(question)}”: enter it again, or strike it out with the reason.`
+    : `First: ${question.ask}`;
+
+/** What is done about it; of an answer, to what. */
+const waitsFor = (question: AssessedQuestion): string =>
+  question.answered?.found
+    ? 'what was read wrong entered again, or struck out'
+    : `the answer to “${question.ask}”`;
+
+/** A row in doubt is not set against its siblings: the question comes first. */
+function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {
+  return {
+    id: `odd:in-doubt:${place.cylinder}-${place.valve}`,
+    about: valveSubject(place),
+    against: { to: 'siblings' },
+    sentence: `${placeOf(place)} is not set against the others yet. ${notYet(question)}`,
+    lacks: [waitsFor(question)],
+    restsOn: question.restsOn,
+  };
+}
+
+/** The same of a whole column: said once for all of its valves. */
+function columnJudgement(side: Side, question: AssessedQuestion): Judgement {
+  return {
+    id: `odd:in-doubt:${side}`,
+    about: { of: 'side', valve: side },
+    against: { to: 'siblings' },
+    sentence: `The ${side} valves are not set against one another yet. ${notYet(question)}`,
+    lacks: [waitsFor(question)],
+    restsOn: question.restsOn,
+  };
+}
+
+/** Why rows are not set against their siblings, row by row; of a column that is doubted as a whole once. */
+export function inDoubtJudgements<Row extends ValvePlace>(
+  rows: readonly Row[],
+  doubtsOf: (row: Row) => readonly AssessedQuestion[],
+): Judgement[] {
+  const told = rows.flatMap((row) => {
+    const [question] = doubtsOf(row);
+    if (question === undefined) return [];
+    return [
+      question.about.of === 'side'
+        ? columnJudgement(question.about.valve, question)
+        : doubtJudgement(row, question),
+    ];
+  });
+  return [...new Map(told.map((each) => [each.id, each])).values()];
+}

@@ -1,0 +1,20 @@
+import { placeOf } from '../../common/said.ts';
+import type { Evidence } from '../../evidence.ts';
+import { shortGap } from '../../gaps/gap-stops.ts';
+import { gapCells } from './cells.ts';
+import type { SheetRow } from './rows.ts';
+
+/** The gaps of every row: their cells, what is said and asked of them, and those that are short as they are. */
+export function gapsOfRows(evidence: Evidence, rows: readonly SheetRow[]) {
+  const cells = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
+  const all = [...cells.values()].flat();
+  const judged = all.flatMap(({ each }) => each);
+  return {
+    cellsOf: (row: SheetRow) => cells.get(placeOf(row)) ?? [],
+    judgements: all.map(({ judgement }) => judgement),
+    short: judged.flatMap((one) => shortGap(one, evidence)),
+    questions: judged.flatMap(({ lash, asksLash }) => [
+      ...(asksLash && lash !== undefined ? [lash.question] : []),
+    ]),
+  };
+}

@@ -1,0 +1,53 @@
+import { defined } from '../../../../../shared/defined.ts';
+import type { SheetValve } from '../../../valve-sheet/types.ts';
+import { placeOf } from '../../common/said.ts';
+import type { Spring } from '../../evidence.ts';
+import { isTooCoarse } from '../../ratio/read/dial.ts';
+import type { SheetOddDetail } from './detail.ts';
+import type { ArmLot } from './lots-of-swaps.ts';
+import type { SheetRow } from './rows.ts';
+
+/** A lobe read with a caliper on a loose cam reads low; it is compared with such alone. */
+export const byCaliper = (row: SheetRow): boolean => row.lobes.some(({ tool }) => tool === 'caliper');
+
+/** The valve's own lift on a spring: of the sheet, else of a set-up with the arm that sits there. */
+function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number | undefined {
+  const own = row.lifts.find((lot) => lot.spring === spring);
+  if (own !== undefined) return isTooCoarse(own.readings) ? undefined : own.figure.value;
+  const elsewhere = lots.filter(
+    (lot) =>
+      lot.spring === spring &&
+      lot.method.endsWith('|out') &&
+      placeOf(lot) === placeOf(row) &&
+      (row.armId === undefined || lot.armId === row.armId),
+  );
+  return elsewhere.length === 1 ? elsewhere[0]?.value : undefined;
+}
+
+/** How often it was read with the arm that sits there: a slip is ruled out before a part is moved. */
+export function passesOf(
+  row: SheetRow | undefined,
+  spring: Spring,
+  lots: readonly ArmLot[],
+): SheetOddDetail['passes'] {
+  if (row === undefined) return { lift: 0, lobe: 0 };
+  const own = lots.filter(
+    (lot) =>
+      lot.spring === spring &&
+      placeOf(lot) === placeOf(row) &&
+      (lot.armId === undefined || row.armId === undefined || lot.armId === row.armId),
+  );
+  return { lift: own.reduce((sum, { passes }) => sum + passes, 0), lobe: row.lobes.length };
+}
+
+/** What of a row may be set against its siblings. */
+export function asSibling(
+  row: SheetRow,
+  spring: Spring,
+  { calipers, lots, inDoubt }: { calipers: boolean; lots: readonly ArmLot[]; inDoubt: boolean },
+): SheetValve {
+  const place = { cylinder: row.cylinder, valve: row.valve };
+  if (inDoubt) return place;
+  const lobeLift = byCaliper(row) === calipers && !isTooCoarse(row.lobes) ? row.lobe?.value : undefined;
+  return { ...place, ...defined({ lobeLift, valveLift: liftOf(row, spring, lots) }) };
+}

@@ -1,0 +1,67 @@
+import type { AssessedQuestion } from '../../assessment.ts';
+import type { Evidence, Side } from '../../evidence.ts';
+import type { SheetRatioDetail, SheetSideDetail } from '../rows/detail.ts';
+import type { SheetRow } from '../rows/rows.ts';
+import { apartOf, cleanTold } from './side-clean.ts';
+import { isOff, levelOf, lobesOffCard, sidesOf } from './side-level.ts';
+import { lobesTold } from './side-lobes.ts';
+import { nameOfSide } from './side-name.ts';
+import { offTold } from './side-off.ts';
+import type { Told } from './side-words.ts';
+
+const joined = (told: readonly Told[]): Told => ({
+  judgements: told.flatMap(({ judgements }) => judgements),
+  questions: told.flatMap(({ questions }) => questions),
+});
+
+interface Sides {
+  readonly sides: readonly SheetSideDetail[];
+  readonly ratios: readonly SheetRatioDetail[];
+  /** Sides with a valve in doubt. */
+  readonly waiting: readonly Side[];
+}
+
+/**
+ * What all valves of a side say together: that none stands out, how their ratio stands to what they are sold as, that a
+ * whole side is off, or that every lobe is. What is asked of the whole side already, and
+ * strongly, is not asked a second way.
+ *
+ * Source: the bands of a light-spring ratio and what siblings differ by, common practice, no published source.
+ */
+export function sidesTold(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  { sides, ratios, waiting }: Sides,
+  raised: readonly AssessedQuestion[],
+): Told {
+  const isAskedOf = (restsOn: readonly string[]) =>
+    raised.some(
+      ({ about, answered, weight, restsOn: own }) =>
+        about.of === 'side' &&
+        weight === 'strong' &&
+        answered === undefined &&
+        own.some((id) => restsOn.includes(id)),
+    );
+  const levels = sides.flatMap((side) => {
+    const level = levelOf(evidence, side, rows, ratios);
+    // Valves in two groups have no middle to speak of.
+    if (level === undefined || side.groups !== undefined) return [];
+    // Of a side with a valve in doubt nobody can say that none stands out.
+    const odd = side.odd.length > 0 || side.lobesDown.length > 0 || waiting.includes(level.side);
+    return [{ level: { ...level, odd: side.odd.length }, odd }];
+  });
+  const off = offTold(
+    evidence,
+    levels.map(({ level }) => level).filter(isOff),
+    (level) => !isAskedOf(level.restsOn),
+  );
+  const clean = levels
+    // What may be one number carried over says nothing of how alike they are.
+    .filter(({ level, odd }) => !odd && !isOff(level) && !isAskedOf(level.restsOn))
+    .map(({ level }) => ({ ...level, named: nameOfSide(evidence, level) }));
+  const lobes = lobesOffCard(evidence, rows).map((each) =>
+    lobesTold(evidence, each, !isAskedOf(each.restsOn)),
+  );
+  const apart = sidesOf(levels.map(({ level }) => level).filter((level) => !isOff(level))).flatMap(apartOf);
+  return joined([off, { judgements: [...cleanTold(clean), ...apart], questions: [] }, ...lobes]);
+}
