@@ -24,6 +24,9 @@ import { pageViews } from './web/pages/views.ts';
 import { openingCookie } from './web/principals.ts';
 import { leaveUnchecked } from './web/validate.ts';
 
+/** Many times any entry by hand; a route that takes files or long lists says how much more it takes. */
+const BODY_LIMIT = 256 * 1024;
+
 /** Builds the whole service, not yet listening; the process and the tests use this same one. */
 export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInstance> {
   const app = Fastify({
@@ -31,7 +34,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
     // One line for each refusal or failure is enough; a line per request would drown them.
     logController: new LogController({ disableRequestLogging: true }),
     trustProxy: deps.config.TRUSTED_PROXIES?.split(',').map((each) => each.trim()) ?? false,
-    bodyLimit: 1024 * 1024,
+    bodyLimit: BODY_LIMIT,
     routerOptions: { maxParamLength: 200 },
     genReqId: () => crypto.randomUUID(),
     requestIdHeader: false,
@@ -65,7 +68,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
   await app.register(bodyKinds);
   await app.register(cookie);
   await pageViews(app, deps.views);
-  await app.register(formbody, { bodyLimit: 1024 * 1024 });
+  await app.register(formbody, { bodyLimit: BODY_LIMIT });
   await app.register(sameSite, { opening: openingCookie(deps.secure) });
   await app.register(swagger, {
     openapi: {

@@ -32,8 +32,8 @@ const descriptionView = z
   })
   .meta({ id: 'ComputationDescription' });
 
-/** A list fifty times too long still gets its answer by field, not a refusal of the whole body. */
-const BODY_LIMIT = 16 * 1024 * 1024;
+/** The longest lists that are taken, with their units, come to half of this. */
+const BODY_LIMIT = 1024 * 1024;
 
 /** `GET` and `POST /api/v1/compute/...`, one route pair per registration. */
 export function computeRoutes(app: FastifyInstance, deps: Deps): void {
@@ -106,7 +106,10 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         },
         onRequest: async (request) => deps.computeLimits.take(request.ip),
       },
-      (request) => each.run(request.body, checked(unitsQuery, request.query).units),
+      (request) =>
+        deps.work.answer(each, request.body, checked(unitsQuery, request.query).units, (ms) =>
+          deps.computeLimits.charge(request.ip, ms),
+        ),
     );
   }
   app.get('/api/v1/compute/:name', { schema: { hide: true } }, () => {
