@@ -1,6 +1,7 @@
 import type { Database } from '../database/database.ts';
 import { enterShop } from '../database/statements.ts';
 import { hashPassword, verifyPassword } from './passwords.ts';
+import { personRow } from './person-row.ts';
 import { emailKey } from './secrets.ts';
 
 /** Makes the shop and its first administrator; false when the link was used before or has ended. */
@@ -26,14 +27,7 @@ export async function createFirstAdministrator(
     await tx.insertInto('shop').values({ id: shopId, name: person.shop }).execute();
     await tx
       .insertInto('staff')
-      .values({
-        shop_id: shopId,
-        name: person.name,
-        email: person.email,
-        email_key: emailKey(person.email),
-        password_hash: passwordHash,
-        roles: ['administrator', 'desk', 'quality'],
-      })
+      .values(personRow(shopId, { ...person, passwordHash, roles: ['administrator', 'desk', 'quality'] }))
       .execute();
     return true;
   });

@@ -4,8 +4,9 @@ import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
 import { hashPassword, verifyPassword } from './passwords.ts';
+import { personRow } from './person-row.ts';
 import { type Principal, ROLES, requireAdministrator, requireStaff } from './principal.ts';
-import { emailKey, isId } from './secrets.ts';
+import { isId } from './secrets.ts';
 
 export const newStaff = z.strictObject({
   name: someWords('their name'),
@@ -67,22 +68,17 @@ export async function addStaff(
 ): Promise<StaffMember> {
   requireAdministrator(principal);
   const roles = [...ROLES_OF[input.role]];
+  const email = input.email.trim();
+  const passwordHash = await hashPassword(input.password);
   const row = await tx
     .insertInto('staff')
-    .values({
-      shop_id: principal.shopId,
-      name: input.name,
-      email: input.email.trim(),
-      email_key: emailKey(input.email),
-      password_hash: await hashPassword(input.password),
-      roles,
-    })
+    .values(personRow(principal.shopId, { name: input.name, email, passwordHash, roles }))
     .onConflict((conflict) => conflict.columns(['shop_id', 'email_key']).doNothing())
     .returning('id')
     .executeTakeFirst();
   if (row === undefined)
     throw new Failure('conflict', 'somebody with this e-mail address is at the desk already');
-  return { id: row.id, name: input.name, email: input.email.trim(), roles };
+  return { id: row.id, name: input.name, email, roles };
 }
 
 /** Takes a person off the desk, and ends their sessions; nobody can take themselves off. */

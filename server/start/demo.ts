@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import demo from '../../seeds/demo.json' with { type: 'json' };
 import { hashPassword } from '../auth/passwords.ts';
+import { personRow } from '../auth/person-row.ts';
 import type { Principal, Role } from '../auth/principal.ts';
-import { emailKey } from '../auth/secrets.ts';
 import type { Tx } from '../database/database.ts';
 import { seedCatalogue } from '../records/catalogue/demo.ts';
 import { shareCall } from '../records/share-links/share-links.ts';
@@ -20,14 +20,7 @@ async function seedStaff(tx: Tx, shopId: string): Promise<Principal> {
     const roles = roleList.parse(person.roles);
     const { id } = await tx
       .insertInto('staff')
-      .values({
-        shop_id: shopId,
-        name: person.name,
-        email: person.email,
-        email_key: emailKey(person.email),
-        password_hash: passwordHash,
-        roles,
-      })
+      .values(personRow(shopId, { name: person.name, email: person.email, passwordHash, roles }))
       .returning('id')
       .executeTakeFirstOrThrow();
     people.push({ id, name: person.name, roles });

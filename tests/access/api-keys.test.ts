@@ -1,25 +1,15 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildApp } from '../../server/app.ts';
 import { hashOf } from '../../server/auth/secrets.ts';
 import { openCall, sendJson } from '../tools/call.ts';
-import { PASSWORD, type Person, type TestService, testService } from '../tools/service.ts';
+import { type ClockedService, clockedService } from '../tools/clocked-service.ts';
+import { PASSWORD, type Person, type TestService } from '../tools/service.ts';
 
-/** C6: keys of programs. */
+/** Keys of programs. */
 let service: TestService;
 let person: Person;
-let clock = Date.now();
+let clock: ClockedService['clock'];
 beforeAll(async () => {
-  const made = await testService();
-  const app = await buildApp({ ...made.deps, now: () => new Date(clock) });
-  await app.ready();
-  service = {
-    ...made,
-    app,
-    close: async () => {
-      await app.close();
-      await made.close();
-    },
-  };
+  ({ service, clock } = await clockedService());
   person = await service.person();
 });
 afterAll(() => service.close());
@@ -35,7 +25,7 @@ async function makeKey(scopes: string[], days = 30, headers: Record<string, stri
 const list = (bearer: { authorization?: string }) => sendJson(service, bearer, 'GET', '/api/v1/calls');
 const NEW_CALL = { goal: 'identify', buildLabel: 'From a program' };
 
-describe('C6: a key', () => {
+describe('a key', () => {
   test('has a prefix that tells it by sight and 256 random bits, of which SHA-256 is kept', async () => {
     const key = await makeKey(['read'], 30, { 'idempotency-key': crypto.randomUUID() });
     expect(key.secret).toMatch(/^bck_[A-Za-z0-9_-]{43}$/);
@@ -104,13 +94,13 @@ describe('C6: a key', () => {
 
   test('ends with its time', async () => {
     const start = Date.now();
-    clock = start;
+    clock.now = start;
     const { bearer } = await makeKey(['read'], 1);
-    clock = start + 86_400_000 - 5_000;
+    clock.now = start + 86_400_000 - 5_000;
     expect((await list(bearer)).status).toBe(200);
-    clock = start + 86_400_000 + 5_000;
+    clock.now = start + 86_400_000 + 5_000;
     expect((await list(bearer)).status).toBe(401);
-    clock = start;
+    clock.now = start;
   });
 
   test('in an address or a cookie it is no key', async () => {

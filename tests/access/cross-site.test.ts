@@ -3,7 +3,7 @@ import { openCall, sendJson } from '../tools/call.ts';
 import { postForm } from '../tools/post-form.ts';
 import { PASSWORD, type Person, type TestService, testService } from '../tools/service.ts';
 
-/** C2: forms that another site makes a browser send (OWASP CSRF Prevention Cheat Sheet: Fetch metadata). */
+/** Forms that another site makes a browser send (OWASP CSRF Prevention Cheat Sheet: Fetch metadata). */
 let service: TestService;
 let person: Person;
 beforeAll(async () => {
@@ -23,7 +23,7 @@ const FOREIGN: readonly (readonly [string, Record<string, string>])[] = [
   ['another site that claims our origin', { 'sec-fetch-site': 'cross-site', origin: `http://${HOST}` }],
 ];
 
-describe('C2: every form', () => {
+describe('every form', () => {
   test.each(FOREIGN)('from %s is refused on every address that takes one', async (_, headers) => {
     const open: string[] = [];
     const forms = service.app.declaredRoutes.filter(
@@ -81,7 +81,7 @@ describe('C2: every form', () => {
   });
 });
 
-describe('C2: the JSON API has no ambient credentials', () => {
+describe('the JSON API has no ambient credentials', () => {
   test('a session’s cookie opens no JSON route', async () => {
     const answers: string[] = [];
     const routes = service.app.declaredRoutes.filter(
@@ -112,7 +112,7 @@ describe('C2: the JSON API has no ambient credentials', () => {
   });
 });
 
-describe('C3: headers', () => {
+describe('headers', () => {
   test.each(['/', '/sign-in', '/nowhere', '/reference', '/api/v1/compute', '/api/v1/none', '/health/live'])(
     '%s has them',
     async (url) => {

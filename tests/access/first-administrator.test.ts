@@ -65,7 +65,7 @@ test('used by two at the same moment, it makes one shop', async () => {
   expect(made.reduce((sum, each) => sum + each, 0)).toBe(1);
 });
 
-test('B1: a double click is one row, and both clicks get the same answer', async () => {
+test('a double click is one row, and both clicks get the same answer', async () => {
   const link = await makeLink();
   const person = someone();
   const both = await Promise.all([postForm(service, link, person), postForm(service, link, person)]);
@@ -88,7 +88,7 @@ test('looked at, it is not spent; past its time it makes nothing; one that never
   expect(await counts(late.email)).toBe(0);
 });
 
-test('C7: only its hash is kept, and its page is kept to itself', async () => {
+test('only its hash is kept, and its page is kept to itself', async () => {
   const link = await makeLink();
   const secret = link.split('/').at(-1) ?? '';
   const { rows } = await service.database.asOwner(
@@ -101,7 +101,7 @@ test('C7: only its hash is kept, and its page is kept to itself', async () => {
   expect([headers['referrer-policy'], headers['cache-control']]).toEqual(['no-referrer', 'no-store']);
 });
 
-test('B1, B2: faults show the page again with what was typed, and the link is not spent', async () => {
+test('faults show the page again with what was typed, and the link is not spent', async () => {
   const link = await makeLink();
   const shop = '  <b>“North” & shop</b>  ';
   const refused = await postForm(service, link, { ...someone(), shop, password: 'password1' });

@@ -4,7 +4,7 @@ import { openCall, sendJson } from '../tools/call.ts';
 import { type TestService, testService } from '../tools/service.ts';
 
 /**
- * C2, C7: a builder opens the link in a real browser over plain http, as on a bench's own network. There it
+ * A builder opens the link in a real browser over plain http, as on a bench's own network. There it
  * sends no Sec-Fetch-Site, and because of the page's no-referrer policy its form says Origin: null.
  */
 let service: TestService;

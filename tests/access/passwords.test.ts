@@ -11,7 +11,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-describe('C4: passwords', () => {
+describe('passwords', () => {
   test('kept as argon2id of 19 MiB, two passes, one lane (OWASP Password Storage Cheat Sheet) with their own salt', async () => {
     const [one, other] = await Promise.all([hashPassword(PASSWORD), hashPassword(PASSWORD)]);
     expect(one).toMatch(/^\$argon2id\$v=19\$m=19456,t=2,p=1\$[A-Za-z0-9+/]{22,}\$[A-Za-z0-9+/]{43}$/);

@@ -1,30 +1,20 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildApp } from '../../server/app.ts';
 import { ABSOLUTE_MS, IDLE_MS } from '../../server/auth/resolve.ts';
 import { sendJson } from '../tools/call.ts';
+import { type ClockedService, clockedService } from '../tools/clocked-service.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';
 import { PASSWORD, type TestService, testService } from '../tools/service.ts';
 
-/** C1: cookies and the life of a session (OWASP ASVS 5.0, V3.3, V7.2 to V7.4). */
+/** Cookies and the life of a session (OWASP ASVS 5.0, V3.3, V7.2 to V7.4). */
 let service: TestService;
 /** The service's clock, which the tests move. */
-let clock = Date.now();
+let clock: ClockedService['clock'];
 const at = (moment: number) => {
-  clock = moment;
+  clock.now = moment;
 };
 
 beforeAll(async () => {
-  const made = await testService({ PUBLIC_URL: 'https://bench.test' });
-  const app = await buildApp({ ...made.deps, now: () => new Date(clock) });
-  await app.ready();
-  service = {
-    ...made,
-    app,
-    close: async () => {
-      await app.close();
-      await made.close();
-    },
-  };
+  ({ service, clock } = await clockedService({ PUBLIC_URL: 'https://bench.test' }));
 });
 afterAll(() => service.close());
 
@@ -34,7 +24,7 @@ const signIn = (email: string, cookies: Record<string, string> = {}) =>
 const account = (cookies: Record<string, string>) => service.request({ url: '/account', cookies });
 const isIn = async (cookies: Record<string, string>) => (await account(cookies)).statusCode === 200;
 
-describe('C1: the cookie', () => {
+describe('the cookie', () => {
   test('with an https address it is __Host-, Secure, HttpOnly, SameSite=Strict, for the whole path and no domain', async () => {
     const person = await service.person();
     const signed = await signIn(person.email);
@@ -77,7 +67,7 @@ describe('C1: the cookie', () => {
   });
 });
 
-describe('C1: the life of a session', () => {
+describe('the life of a session', () => {
   test('each sign-in has a new id, and the one before in the same browser ends', async () => {
     const person = await service.person();
     const first = cookieIn(await signIn(person.email), DESK).value;

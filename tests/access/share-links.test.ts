@@ -1,29 +1,19 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildApp } from '../../server/app.ts';
 import { hashOf } from '../../server/auth/secrets.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { loggingService } from '../tools/captured-log.ts';
+import { type ClockedService, clockedService } from '../tools/clocked-service.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';
-import { type Person, type TestService, testService } from '../tools/service.ts';
+import type { Person, TestService } from '../tools/service.ts';
 
-/** C7: the link that a builder gets. */
+/** The link that a builder gets. */
 let service: TestService;
 let person: Person;
 let callId: string;
-let clock = Date.now();
+let clock: ClockedService['clock'];
 
 beforeAll(async () => {
-  const made = await testService();
-  const app = await buildApp({ ...made.deps, now: () => new Date(clock) });
-  await app.ready();
-  service = {
-    ...made,
-    app,
-    close: async () => {
-      await app.close();
-      await made.close();
-    },
-  };
+  ({ service, clock } = await clockedService());
   person = await service.person();
   ({ callId } = await openCall(service, person, 'Shared build'));
 });
@@ -42,7 +32,7 @@ const open = (path: string) => postForm(service, path, {});
 const whoAmI = (secret: string) =>
   sendJson(service, { authorization: `Bearer ${secret}` }, 'GET', '/api/v1/me');
 
-describe('C7: a share link', () => {
+describe('a share link', () => {
   test('is 256 random bits, of which only the hash is kept', async () => {
     const { secret } = await makeLink();
     expect(secret).toMatch(/^bcl_[A-Za-z0-9_-]{43}$/);
@@ -111,17 +101,17 @@ describe('C7: a share link', () => {
 
   test('ends with its time, for the link and every session opened with it', async () => {
     const start = Date.now();
-    clock = start;
+    clock.now = start;
     const { path, secret } = await makeLink();
     const cookies = { [BENCH]: cookieIn(await open(path), BENCH).value };
-    clock = start + 86_400_000 - 5_000;
+    clock.now = start + 86_400_000 - 5_000;
     expect((await whoAmI(secret)).status).toBe(200);
     expect((await service.request({ url: '/bench', cookies })).statusCode).toBeLessThan(400);
-    clock = start + 86_400_000 + 5_000;
+    clock.now = start + 86_400_000 + 5_000;
     expect((await whoAmI(secret)).status).toBe(401);
     expect((await service.request({ url: '/bench', cookies })).statusCode).toBe(401);
     expect((await open(path)).statusCode).toBe(410);
-    clock = Date.now();
+    clock.now = Date.now();
   });
 
   test('revoked, it opens nothing and every session and stream opened with it ends', async () => {
@@ -161,7 +151,7 @@ describe('C7: a share link', () => {
   });
 });
 
-describe('C10: the log at info', () => {
+describe('the log at info', () => {
   test('has no link, token, password, body or address with a secret, whatever is refused or fails', async () => {
     const { service: logging, lines } = await loggingService();
     try {

@@ -10,7 +10,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-describe('B1, B2: the form', () => {
+describe('the form', () => {
   test('a refusal is 422 with what was typed byte for byte, its summary above the heading, and no password', async () => {
     const email = ' “Nobody” & <co>@test.invalid ';
     const response = await postForm(

@@ -6,7 +6,7 @@ import { freshAddress } from '../tools/fresh-address.ts';
 import { problemIn } from '../tools/problem.ts';
 import { PASSWORD, type TestService, testService } from '../tools/service.ts';
 
-/** C5: attempts at passwords. What they cost is counted. */
+/** Attempts at passwords. What they cost is counted. */
 vi.mock('@node-rs/argon2', { spy: true });
 
 let service: TestService;
@@ -25,7 +25,7 @@ const attempt = (email: string, password: string, address: string) =>
     payload: JSON.stringify({ email, password }),
   });
 
-describe('C5: attempts', () => {
+describe('attempts', () => {
   test('unknown, wrong and disabled get the same answer to the letter', async () => {
     const boss = await service.person();
     const off = await service.person({ shopId: boss.shopId });

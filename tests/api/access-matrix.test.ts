@@ -157,7 +157,7 @@ describe('strangers get nothing', () => {
     expect(call.text).toContain(SECRET_WORDS);
   });
 
-  test('A10: a foreign id and one that never was get the same answer', async () => {
+  test('a foreign id and one that never was get the same answer', async () => {
     const foreign = await sendJson(service, stranger.bearer, 'GET', `/api/v1/builds/${ids.buildId}`);
     const missing = await sendJson(service, stranger.bearer, 'GET', `/api/v1/builds/${crypto.randomUUID()}`);
     expect(foreign.status).toBe(404);

@@ -39,7 +39,7 @@ const FAULTY = [
 ].join('\n');
 
 describe('loading the catalogue', () => {
-  test('A11: a dry run tells each fault with row, column, code and typed text, and loads nothing', async () => {
+  test('a dry run tells each fault with row, column, code and typed text, and loads nothing', async () => {
     const { status, json } = await load(owner.bearer, { csv: FAULTY, dryRun: true });
     expect(status).toBe(200);
     expect(json).toMatchObject({ rows: 7, added: 1, changed: 0, unchanged: 0, loaded: false });
@@ -58,7 +58,7 @@ describe('loading the catalogue', () => {
     expect(await codes(owner)).toEqual([]);
   });
 
-  test('A11: all or nothing unless the good rows are asked for', async () => {
+  test('all or nothing unless the good rows are asked for', async () => {
     const refused = await load(owner.bearer, { csv: FAULTY });
     expect(refused.status).toBe(422);
     const errors: unknown = refused.json.errors;
@@ -71,7 +71,7 @@ describe('loading the catalogue', () => {
     expect(await codes(owner)).toEqual(['A-1']);
   });
 
-  test('A11: the same file twice adds nothing; a changed row changes its family; absent columns stay', async () => {
+  test('the same file twice adds nothing; a changed row changes its family; absent columns stay', async () => {
     const shop = await service.person();
     const csv = demoCatalogueFile();
     const first = await load(shop.bearer, { csv });
@@ -165,12 +165,12 @@ describe('loading the catalogue', () => {
 });
 
 describe('the catalogue as a file', () => {
-  test('A12: RFC 4180: commas, CRLF, quotes doubled', () => {
+  test('RFC 4180: commas, CRLF, quotes doubled', () => {
     // RFC 4180 section 2, rules 1, 5, 6 and 7.
     expect(writeCsv([['aaa', 'b,b', 'c"c', 'd\r\nd']])).toBe('aaa,"b,b","c""c","d\r\nd"\r\n');
   });
 
-  test('A12: what a spreadsheet would run is guarded, in text columns only, and comes back as it was', async () => {
+  test('what a spreadsheet would run is guarded, in text columns only, and comes back as it was', async () => {
     const shop = await service.person();
     const texts = ['=1+1', '+1', '-1', '@x', '\tx', "'=x", "'quoted", 'plain', '−.004', 'a, "b"', 'ä\r\nö'];
     const rows = texts.map((text, index) => [`C-${index}`, `n${index}`, guarded(text), '.4375']);
@@ -191,7 +191,7 @@ describe('the catalogue as a file', () => {
     expect(await file(shop)).toBe(out);
   });
 
-  test('A12: saved and loaded into another shop it is the same file', async () => {
+  test('saved and loaded into another shop it is the same file', async () => {
     const one = await service.person();
     const other = await service.person();
     await load(one.bearer, { csv: demoCatalogueFile() });

@@ -2,12 +2,14 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { at } from '../tools/numbers.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { clearanceBody, gapAt, leastGap, shiftAt } from './compute/derived-clearance.ts';
-import { FIGURES } from './compute/derived-figures.ts';
 import { linkageBody, lobeLiftAt, ratioAt, rotationFor, valveLiftAt } from './compute/derived-linkage.ts';
 import { LOTS } from './compute/derived-lots.ts';
 import { LAW_NAMES, MOTION, separation, separationBody } from './compute/derived-motion.ts';
 import { PARTS } from './compute/derived-parts.ts';
+import { RATIOS } from './compute/derived-ratios.ts';
 import { SETTING } from './compute/derived-setting.ts';
+import { SPRINGS } from './compute/derived-springs.ts';
+import { TIMING } from './compute/derived-timing.ts';
 import { deg, expectDerived, inch, metric, texts, WORDS } from './compute/forms.ts';
 
 /**
@@ -33,7 +35,7 @@ async function answer(name: string, payload: unknown, units = ''): Promise<unkno
   return response.json();
 }
 
-const ALL = [...PARTS, ...SETTING, ...MOTION, ...FIGURES, ...LOTS].map(
+const ALL = [...PARTS, ...SPRINGS, ...SETTING, ...MOTION, ...RATIOS, ...TIMING, ...LOTS].map(
   (each, index) => [`${index} ${each.name}`, each] as const,
 );
 

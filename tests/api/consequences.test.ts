@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { describeBuild, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { measured, SPEC } from '../tools/measured-build.ts';
 import { at, rowWhere } from '../tools/numbers.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -11,64 +12,12 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-const SPEC = {
-  engine: {
-    lifter: 'solid-flat',
-    rockerMounting: 'stud',
-    stroke: '3.48 in',
-    rodLength: '5.7 in',
-    valveAngle: '23 deg',
-  },
-  cam: {
-    assumedRatio: 1.5,
-    intake: {
-      lobeLift: '.350 in',
-      centreline: '106 deg',
-      durations: [{ atLift: '.006 in', duration: '280 deg' }],
-    },
-  },
-  springs: {
-    installedHeight: '1.900 in',
-    seatLoad: '130 lbf',
-    rate: '350 lbf/in',
-    solidHeight: '1.150 in',
-    retainerToSeal: '.650 in',
-  },
-};
-
-async function revise(buildId: string, spec: object): Promise<void> {
-  const before = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${buildId}`);
-  const done = await sendJson(
-    service,
-    person.bearer,
-    'PUT',
-    `/api/v1/builds/${buildId}/spec`,
-    { spec },
-    {
-      'if-match': String(before.headers.etag),
-    },
-  );
-  if (done.status !== 200) throw new Error(done.text);
-}
-
-/** A light-spring set-up on 1 intake that reads .560 on a .350 lobe. */
-async function measured(spec: object = SPEC, method: object = { ...METHOD, spring: 'light' }) {
-  const { buildId, callId } = await openCall(service, person);
-  await revise(buildId, spec);
-  const setUpId = await startSetUp(service, person, buildId, method);
-  for (const lift of ['.350 in', '.350 in', '.350 in'])
-    await keepReading(service, person, buildId, setUpId, 'lobe-lift', lift);
-  for (const lift of ['.560 in', '.560 in', '.560 in'])
-    await keepReading(service, person, buildId, setUpId, 'valve-lift', lift);
-  return { buildId, callId, setUpId, url: `/api/v1/builds/${buildId}/set-ups/${setUpId}/consequences` };
-}
-
 const get = (url: string) => sendJson(service, person.bearer, 'GET', url);
 const number = (value: unknown): number => (typeof value === 'number' ? value : Number.NaN);
 
 describe('consequences of a measured ratio', () => {
   test('before and after side by side: check values 5, by hand', async () => {
-    const { url } = await measured();
+    const { url } = await measured(service, person);
     const { json, status } = await get(url);
     expect(status).toBe(200);
     expect(number(at(json, 'ratioAfter', 'value'))).toBeCloseTo(1.6, 12);
@@ -90,7 +39,7 @@ describe('consequences of a measured ratio', () => {
   });
 
   test('what is lacking is named, gap by gap', async () => {
-    const { url } = await measured();
+    const { url } = await measured(service, person);
     const { json } = await get(url);
     expect(at(rowWhere(json, 'gaps', 'name', 'piston-to-valve'), 'missing')).toEqual([
       'closed valve to piston at TDC',
@@ -101,8 +50,8 @@ describe('consequences of a measured ratio', () => {
   });
 
   test('what is entered after the set-up counts, and so does what is put right since, whenever it was said', async () => {
-    const { buildId, url } = await measured();
-    await revise(buildId, {
+    const { buildId, url } = await measured(service, person);
+    await describeBuild(service, person, buildId, {
       ...SPEC,
       springs: { ...SPEC.springs, solidHeight: '1.000 in' },
       clearances: { intake: { closedGapAtTdc: '.420 in', pistonFloor: 'pocket' } },
@@ -121,7 +70,7 @@ describe('consequences of a measured ratio', () => {
     // 1.900 − .560 − 1.260 leaves .080; with two heights of ± .005 and the ratio that is ± .008, and .040 more bent.
     const spec = { ...SPEC, springs: { ...SPEC.springs, solidHeight: '1.260 in' } };
     const bind = async (method: object) => {
-      const { url } = await measured(spec, method);
+      const { url } = await measured(service, person, spec, method);
       return rowWhere((await get(url)).json, 'gaps', 'name', 'coil-bind');
     };
     expect(at(await bind({ ...METHOD, spring: 'light' }), 'verdict')).toBe('clear');
@@ -131,7 +80,7 @@ describe('consequences of a measured ratio', () => {
   });
 
   test('each gap with a word has its judgement, worst first, in the sentence that every page shows', async () => {
-    const { buildId, url } = await measured();
+    const { buildId, url } = await measured(service, person);
     const { json } = await get(url);
     const bind = rowWhere(json, 'gaps', 'name', 'coil-bind');
     const judgement = rowWhere(json, 'judgements', 'id', String(at(bind, 'judgementId')));
@@ -144,7 +93,7 @@ describe('consequences of a measured ratio', () => {
   });
 
   test('a gap of the sheet goes before the calculated one, and a short one stops', async () => {
-    const { buildId, url } = await measured();
+    const { buildId, url } = await measured(service, person);
     const kept = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/sheet`, {
       lifter: 'solid',
       tool: 'wire',
@@ -195,7 +144,7 @@ describe('planned ratios with nothing measured', () => {
 
   test('each plan beside the other: 1.820 − (.400 r − .020) − 1.159 is .041 with 1.6 and .001 with 1.7', async () => {
     const { buildId } = await openCall(service, person);
-    await revise(buildId, PLANNED);
+    await describeBuild(service, person, buildId, PLANNED);
     const url = `/api/v1/builds/${buildId}/consequences`;
     const { json, status } = await get(url);
     expect(status).toBe(200);
@@ -213,65 +162,5 @@ describe('planned ratios with nothing measured', () => {
     expect(kept.status).toBe(201);
     const wrong = await sendJson(service, person.bearer, 'POST', url, { key: 'intake:planned-1.8' });
     expect(wrong.status).toBe(404);
-  });
-});
-
-describe('limits', () => {
-  test('the defaults with their sources; an administrator’s figure goes before them', async () => {
-    const own = await service.person();
-    const before = await sendJson(service, own.bearer, 'GET', '/api/v1/limits');
-    const bind = rowWhere(before.json, 'limits', 'name', 'coil-bind');
-    expect(at(bind, 'value')).toEqual({ value: 0.06, unit: 'in' });
-    expect(at(bind, 'revision')).toBe(0);
-    const put = await sendJson(service, own.bearer, 'PUT', '/api/v1/limits', {
-      limits: [{ name: 'coil-bind', value: '1.6 mm', source: 'invented part maker, sheet 4' }],
-    });
-    expect(put.status).toBe(200);
-    const after = rowWhere(put.json, 'limits', 'name', 'coil-bind');
-    expect(at(after, 'value')).toEqual({ value: 1.6, unit: 'mm' });
-    expect(at(after, 'source')).toBe('invented part maker, sheet 4');
-    expect(at(after, 'revision')).toBe(1);
-  });
-
-  test('a change needs the administrator, a known name and a source', async () => {
-    const desk = await service.person({ roles: ['desk'] });
-    const body = { limits: [{ name: 'coil-bind', value: '.08 in', source: 'x' }] };
-    expect((await sendJson(service, desk.bearer, 'PUT', '/api/v1/limits', body)).status).toBe(403);
-    const wrong = await sendJson(service, person.bearer, 'PUT', '/api/v1/limits', {
-      limits: [{ name: 'no-such', value: '.08 in', source: 'x' }],
-    });
-    expect(wrong.status).toBe(422);
-    expect(at(wrong.json, 'errors', 0, 'pointer')).toBe('/limits/0/name');
-    const bare = await sendJson(service, person.bearer, 'PUT', '/api/v1/limits', {
-      limits: [{ name: 'coil-bind', value: '.08 in', source: ' ' }],
-    });
-    expect(at(bare.json, 'errors', 0, 'pointer')).toBe('/limits/0/source');
-  });
-
-  test('figures that were kept keep the limit they were judged by', async () => {
-    const { buildId, url } = await measured();
-    const first = await sendJson(service, person.bearer, 'POST', url, {});
-    expect(first.status).toBe(201);
-    await sendJson(service, person.bearer, 'PUT', '/api/v1/limits', {
-      limits: [{ name: 'coil-bind', value: '.250 in', source: 'invented part maker' }],
-    });
-    const now = await get(url);
-    expect(at(rowWhere(now.json, 'gaps', 'name', 'coil-bind'), 'verdict')).toBe('short');
-    const events = await get(`/api/v1/builds/${buildId}/events`);
-    const kept = rowWhere(events.json, 'events', 'kind', 'consequences-kept');
-    const limits = at(kept, 'data', 'limits');
-    const bind = Array.isArray(limits)
-      ? limits.find((limit) => at(limit, 'name') === 'coil-bind')
-      : undefined;
-    expect(at(bind, 'value')).toBe('.060 in');
-    expect(at(bind, 'revision')).toBe(0);
-    const gaps = at(kept, 'data', 'gaps');
-    const gap = Array.isArray(gaps) ? gaps.find((each) => at(each, 'name') === 'coil-bind') : undefined;
-    expect(at(gap, 'verdict')).toBe('clear');
-  });
-
-  test('a limit can’t be changed behind its back', async () => {
-    for (const statement of ['update shop_limit set value = 0', 'delete from shop_limit'])
-      await expect(service.database.asService(statement)).rejects.toThrow(/permission denied/);
   });
 });

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { keepReading, openCall, startSetUp } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
-/** A13: no route answers 500, whatever stands in its address, its query or its form. */
+/** No route answers 500, whatever stands in its address, its query or its form. */
 let service: TestService;
 let person: Person;
 let buildId: string;

@@ -4,7 +4,7 @@ import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { problemIn } from '../tools/problem.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
-/** A13: what JSON (RFC 8259) can carry and the service must not take, and none of it answered with 500. */
+/** What JSON (RFC 8259) can carry and the service must not take, and none of it answered with 500. */
 let service: TestService;
 let person: Person;
 let buildId: string;
@@ -28,7 +28,7 @@ const send = (url: string, payload: string | Buffer, method: 'POST' | 'PUT' = 'P
     payload,
   });
 
-describe('A13: characters that can’t be kept', () => {
+describe('characters that can’t be kept', () => {
   test.each([
     ['U+0000', '\\u0000'],
     ['a high surrogate alone', '\\ud800'],
@@ -72,7 +72,7 @@ describe('A13: characters that can’t be kept', () => {
   });
 });
 
-describe('A13: numbers that are none', () => {
+describe('numbers that are none', () => {
   const lift = (lobeLift: string) =>
     send('/api/v1/compute/lift', `{"lobeLift":${lobeLift},"ratio":1.6,"lash":".016 in"}`);
 
@@ -129,7 +129,7 @@ describe('A13: numbers that are none', () => {
   });
 });
 
-describe('A13: names with a meaning to the language', () => {
+describe('names with a meaning to the language', () => {
   test.each(['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty'])(
     '"%s" is an unknown field wherever it stands',
     async (name) => {
@@ -154,7 +154,7 @@ describe('A13: names with a meaning to the language', () => {
   });
 });
 
-describe('A1: nesting without end', () => {
+describe('nesting without end', () => {
   test.each([
     ['lists', '[', ']'],
     ['objects', '{"a":', '}'],

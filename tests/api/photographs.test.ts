@@ -59,7 +59,7 @@ function bomb(width: number, height: number): Buffer {
   ]);
 }
 
-test('C8: a photograph is made again; place, time and device are gone, and it stands as it was held', async () => {
+test('a photograph is made again; place, time and device are gone, and it stands as it was held', async () => {
   const held = await photo(800, 400)
     .withExif({
       IFD0: { Make: 'A phone', Orientation: '6' },
@@ -102,24 +102,24 @@ test.each([
     'the first bytes of a JPEG and then rubbish',
     Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), Buffer.alloc(5000, 7)]),
   ],
-])('C8: %s under the name of a photograph is refused', async (_name, bytes) => {
+])('%s under the name of a photograph is refused', async (_name, bytes) => {
   const answer = await send(bytes);
   expect([400, 415]).toContain(answer.statusCode);
   expect(answer.headers['content-type']).toContain('problem+json');
 });
 
-test('C8: a small file that claims billions of pixels is refused by its header', async () => {
+test('a small file that claims billions of pixels is refused by its header', async () => {
   const answer = await send(bomb(60_000, 60_000), 'image/png');
   expect(answer.statusCode).toBe(415);
   expect(answer.json()).toMatchObject({ detail: expect.stringMatching(/too large when unpacked/) });
 });
 
-test('C8: more bytes than allowed are refused', async () => {
+test('more bytes than allowed are refused', async () => {
   const answer = await send(Buffer.alloc(13 * 1024 * 1024, 1));
   expect(answer.statusCode).toBe(413);
 });
 
-test('C8: PNG and WebP are taken, told by their content whatever the header says, and come back as JPEG', async () => {
+test('PNG and WebP are taken, told by their content whatever the header says, and come back as JPEG', async () => {
   for (const picture of [await photo().png().toBuffer(), await photo().webp().toBuffer()]) {
     const kept = await send(picture, 'image/jpeg');
     expect(kept.statusCode).toBe(201);

@@ -18,7 +18,7 @@ afterAll(() => service.close());
 
 const json = { 'content-type': 'application/json' };
 
-describe('A1: what reaches no route', () => {
+describe('what reaches no route', () => {
   test('404 for an address nothing is at', async () => {
     problemIn(await service.request({ url: '/api/v1/nothing' }), 404, 'not-found');
     problemIn(await service.request({ method: 'POST', url: '/api/v1/compute/nothing' }), 404, 'not-found');
@@ -86,7 +86,7 @@ describe('A1: what reaches no route', () => {
   });
 });
 
-describe('A1: bodies', () => {
+describe('bodies', () => {
   const post = (payload: string, headers: Record<string, string>, url = '/api/v1/calls') =>
     service.request({ method: 'POST', url, headers: { ...person.bearer, ...headers }, payload });
 
@@ -111,7 +111,7 @@ describe('A1: bodies', () => {
     expect(after.json).toEqual(before.json);
   });
 
-  test('C2: 415 for a sign-in by JSON that says it is text, as another site’s form could send', async () => {
+  test('415 for a sign-in by JSON that says it is text, as another site’s form could send', async () => {
     const payload = JSON.stringify({ email: person.email, password: 'x' });
     const response = await post(payload, { 'content-type': 'text/plain' }, '/api/v1/sessions');
     problemIn(response, 415, 'media-type-not-taken');
@@ -144,7 +144,7 @@ describe('A1: bodies', () => {
   });
 });
 
-describe('A1: what a caller may not do', () => {
+describe('what a caller may not do', () => {
   test('401 with a challenge without a bearer (RFC 9110, 15.5.2)', async () => {
     const response = await service.request({ url: '/api/v1/me' });
     problemIn(response, 401, 'sign-in-required');
@@ -163,7 +163,7 @@ describe('A1: what a caller may not do', () => {
   });
 });
 
-describe('A10: what is not there and what is another’s', () => {
+describe('what is not there and what is another’s', () => {
   test('every JSON route with an id gives the same 404 for another shop’s as for none', async () => {
     const stranger = await service.person();
     const { callId, buildId } = await openCall(service, person);

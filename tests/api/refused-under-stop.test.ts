@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { METHOD } from '../calls/entry.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
@@ -32,18 +33,7 @@ describe('what is refused under a stop says what can be entered all the same', (
       'set-ups',
       {
         ...valve,
-        method: {
-          spring: 'light',
-          lifter: 'solid',
-          lash: 'zero',
-          restsOn: 'retainer-flat',
-          alignment: 'parallel',
-          graduation: '.001 in',
-          perTurn: '.100 in',
-          errorLimit: '.0025 in',
-          lobeSource: 'card',
-          lobeErrorLimit: '.0025 in',
-        },
+        method: METHOD,
       },
       /can still be entered/,
     ],

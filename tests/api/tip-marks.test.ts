@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openCall, sendJson } from '../tools/call.ts';
+import { describeBuild, openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -27,17 +27,7 @@ const MARK = {
   pushrod: '7.8 in',
 };
 
-async function specify(buildId: string, spec: object): Promise<void> {
-  const answer = await sendJson(
-    service,
-    person.bearer,
-    'PUT',
-    `/api/v1/builds/${buildId}/spec`,
-    { spec, reason: 'test' },
-    { 'if-match': '"1"' },
-  );
-  if (answer.status !== 200) throw new Error(`${answer.status} ${answer.text}`);
-}
+const specify = (buildId: string, spec: object) => describeBuild(service, person, buildId, spec);
 
 describe('a mark is kept as it was measured', () => {
   test('whole, with who and when, on the tape and in the export', async () => {

@@ -8,7 +8,8 @@ import { memberOf } from '../../shared/member.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
-import { CALLS, type ChangeCall } from './change-calls.ts';
+import type { ChangeCall } from './change/change-call.ts';
+import { CALLS } from './change-calls.ts';
 
 /** The orders in which a call's entries are made. */
 const ORDERS = [1, 2, 3] as const;

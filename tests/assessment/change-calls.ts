@@ -1,7 +1,8 @@
-import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../server/mechanics/kit/si.ts';
-import { cleanSetUp, lobe, nothingKnown, passesOf } from '../mechanics/assessment/plain.ts';
+import { cleanSetUp, passesOf } from '../mechanics/assessment/plain.ts';
 import { read } from '../mechanics/assessment/plain-build.ts';
+import { type ChangeCall, ENGINE, MEASURED, springs, verify } from './change/change-call.ts';
+import { PISTON_CALLS } from './change/piston-calls.ts';
 
 /*
  * Calls about what a ratio does. Every figure is worked out by hand in the comment above its call, from the relations
@@ -10,77 +11,6 @@ import { read } from '../mechanics/assessment/plain-build.ts';
  * stated ratio ±2 %, an arm not measured −2 to +4.5 %, a dial ±.002, a gap taken shut ±.005, an arm ±.010 (each common practice, no published source).
  * Gaps are told outward to the thousandth. All builds are invented.
  */
-
-/** A gap of the change as it is expected, in inches. */
-export interface ExpectedGap {
-  /** Which change, and which gap. */
-  readonly key: string;
-  readonly gap: string;
-  readonly word?: 'clear' | 'close' | 'short';
-  readonly value?: number;
-  readonly low?: number;
-  readonly high?: number;
-  /** In whole. */
-  readonly sentence?: string;
-}
-
-export interface ChangeCall {
-  readonly said: string;
-  readonly evidence: Evidence;
-  readonly gaps?: readonly ExpectedGap[];
-  /** Figures after the change: inches or pounds. */
-  readonly figures?: readonly (readonly [key: string, name: string, value: number | undefined])[];
-  /** Sentences that are said in whole: headlines, what is not to be fitted or run, stops, checks, adjusters, cautions. */
-  readonly says?: readonly string[];
-  /** Nothing that is said matches these. */
-  readonly silent?: readonly RegExp[];
-}
-
-const ENGINE: Evidence = {
-  ...nothingKnown,
-  call: { ...nothingKnown.call, goal: 'choose-ratio' },
-  engine: { cylinders: 8, lifter: 'solid-flat', mounting: 'stud' },
-  card: { assumedRatio: 1.5, intake: lobe(0.4, { lash: 0.02 }), exhaust: {} },
-  rockers: { soldAs: 1.5, planned: 1.6 },
-};
-const springs = (installed: number, solid: number, seal?: number): Evidence['springs'] => ({
-  installedHeight: installed * IN,
-  solidHeight: solid * IN,
-  ...(seal === undefined ? {} : { retainerToSeal: seal * IN }),
-});
-const verify = { ...nothingKnown.call, goal: 'verify-ratio' } as const;
-
-/** A build that was read on 1 intake: lobe .350, lash .016 on the card. */
-const MEASURED: Evidence = {
-  ...ENGINE,
-  call: verify,
-  card: { assumedRatio: 1.5, intake: lobe(0.35, { lash: 0.016 }), exhaust: {} },
-  rockers: {},
-  springs: springs(1.9, 1.15),
-};
-
-/** A piston gap of .120 in on 1 intake, read with the 1.5 arms, the lobe .140 up there. */
-const PISTON: Evidence = {
-  ...ENGINE,
-  taken: { intake: { lobeLiftAtClosest: 0.14 * IN }, exhaust: {} },
-  sheet: [
-    read(1, 'intake', 'piston-to-valve', 0.12, { arms: 'before' }),
-    read(1, 'intake', 'piston-to-valve', 0.135, { arms: 'before' }),
-  ],
-};
-
-/** The same, asked and answered: no lash was in it. */
-const AT_ZERO_LASH: Evidence = {
-  ...PISTON,
-  answers: PISTON.sheet.map(({ id }, index) => ({
-    id: `zero-lash-${index}`,
-    line: 90 + index,
-    questionId: `question:gap-lash-not-said:1-intake:${id}:gaplashnotsaid`,
-    code: 'gap-lash-not-said',
-    question: 'Was the lash taken up when piston to valve of 1 intake was read?',
-    answer: 'zero',
-  })),
-};
 
 export const CALLS: readonly ChangeCall[] = [
   {
@@ -228,47 +158,6 @@ export const CALLS: readonly ChangeCall[] = [
     says: ['The ratio read on 1 intake is not calculated with yet. First: whether the lash was taken up.'],
   },
   {
-    // .120 − .140 × .1 = .106; down √(.002² + (.140·.030)² + (.140·.072)²) = .0111, up √(.002² + (.140·.0675)² + (.140·.032)²) =
-    // .0106: .094 to .117 against .080. The larger .135
-    // that was read as well replaces nothing. Nobody said whether the card’s lash of .020 was in it: .094 − .020 = .074.
-    said: 'One twenty at the piston with the one fives, lobe was up one forty there.',
-    evidence: PISTON,
-    gaps: [
-      {
-        key: '1-intake',
-        gap: 'piston-to-valve',
-        word: 'close',
-        value: 0.106,
-        low: 0.074,
-        high: 0.117,
-        sentence:
-          'Piston to valve, 1 intake with the planned 1.6: .106 in (.074 to .117), calculated, against .080 in: close, it can’t be told from the limit. It needs whether the lash was in it: with lash in, it reads that much larger. Calculated from .120 in, read with the arms before, and what the ratio changes. It is calculated: measure it before it runs.',
-      },
-    ],
-  },
-  {
-    said: 'I held that one down to zero lash.',
-    evidence: AT_ZERO_LASH,
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.094, high: 0.117 }],
-  },
-  {
-    // Aluminium rods: .080 + .030 = .110 lies in .094 to .117. For racing .060 + .030 = .090 lies below it.
-    said: 'Oh, and the rods are aluminium.',
-    evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.094, high: 0.117 }],
-  },
-  {
-    // .090 lies in .074 to .117 while nobody said whether lash was in it.
-    said: 'It is a race engine, with aluminium rods.',
-    evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.074 }],
-  },
-  {
-    said: 'Race, aluminium rods, and it was read at zero lash.',
-    evidence: { ...AT_ZERO_LASH, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.094 }],
-  },
-  {
     // 130 + 350 × .620 = 347 lbf; pushrod × 1.6 = 555.2, stud × 2.6 = 902.2. At the most 347 + √(34.7² + (350·.400·.072)²)
     // = 383, told 385. Today 130 + 350 × .580 = 333, at the most 333 + √(33.3² + (350·.400·.0675)²) = 368, told 370.
     said: 'Three-eighths studs, one thirty on the seat, three fifty rate.',
@@ -321,4 +210,5 @@ export const CALLS: readonly ChangeCall[] = [
       'Not known yet: 7 gaps. The worst: piston to valve on the intake valves: it needs closed valve to piston at TDC, stroke, rod length, valve angle, pocket or flat piston, lobe centreline and a duration of the cam card.',
     ],
   },
+  ...PISTON_CALLS,
 ];

@@ -1,14 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { assessedFor } from '../../server/assessment/assessed.ts';
-import { breathsOf } from '../../server/call/headline.ts';
-import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { wordsOf } from '../../server/mechanics/assessment/words-of.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
 import { STOP_CODES, withStop } from '../mechanics/assessment/laws/with-stop.ts';
-import { type Face, facesOf, linesOf } from '../tools/call-faces.ts';
-import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { linesOf } from '../tools/call-faces.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
 import { neverSaid } from '../tools/told-texts.ts';
+import { plain, type Shown, shownBuild } from './one-voice/shown.ts';
+import { strays } from './one-voice/strays.ts';
 
 /*
  * Law 2, one voice: each sentence is made once, and every page shows that sentence. Generated builds are shown on
@@ -32,117 +30,6 @@ const SAID_TO_THE_DESK: ReadonlySet<string> = new Set([
   'If anything did, nobody turns it from now on: photos only, until the desk lifts the stop.',
 ]);
 
-const WORD = /\b(agrees|differs|cannot tell|can’t be told|clear|close|short|odd)\b/gi;
-
-/** A verdict by itself, behind its valve, or as the last of what a drawing says of one gap or one side. */
-const WORD_ALONE: readonly RegExp[] = [
-  /^(?:\d+(?: intake| exhaust)? )?(agrees|differs|cannot tell|clear|close|short|odd)(?: one)?\.?$/i,
-  /^gap .*; limit .*; (clear|close|short)\.$/,
-  /^median .* (odd): [\d ,.at in−]+\.$/,
-  /^cover: .* sideways (clear|close|short); height by clay$/,
-];
-
-/** Sentences and cells of every page that mean the word otherwise, or explain it; each with what it says. */
-const OTHERWISE: readonly RegExp[] = [
-  /^Close the call$/,
-  /^In short$/,
-  // The goal of a call.
-  /one valve differs$/i,
-  /pushrod is too short/,
-  /on a stud too short/,
-  /clear of the rocker/,
-  /the reading stops short/,
-  // A question that a program answered by its code.
-  /^(gap short|lash heat differs)$/,
-];
-
-interface Shown {
-  readonly seed: number;
-  readonly assessment: Assessment;
-  readonly faces: readonly Face[];
-}
-
-function shownBuild(seed: number, evidence = buildOf(seed)): Shown {
-  const record = recordOf(evidence);
-  const call = callOf(evidence);
-  return { seed, assessment: assessedFor(record, call), faces: facesOf(record, call.id) };
-}
-
-/** Everything that the assessment says, as a page may have it. */
-function saidBy({
-  judgements,
-  headlines,
-  stop,
-  notToRun,
-  next,
-  missing,
-  needs,
-  questions,
-  explanations,
-  details,
-}: Assessment) {
-  return [
-    ...[...judgements, ...headlines, ...missing].map(({ sentence }) => sentence),
-    // The first lines of a page have what follows the answer in a line of its own.
-    ...headlines.flatMap(({ sentence }) => Object.values(breathsOf(sentence))),
-    ...[...stop, ...notToRun].flatMap(({ sentence, wayOut, wayOutAtBench = '' }) => [
-      sentence,
-      wayOut,
-      wayOutAtBench,
-    ]),
-    ...(next === undefined ? [] : [next.sentence, next.sentenceAtBench ?? '', next.reason]),
-    ...needs.map(({ what }) => what),
-    ...questions.flatMap(({ ask, size, test, testAtBench, answers }) => [
-      ask,
-      size ?? '',
-      test,
-      testAtBench ?? '',
-      ...answers.flatMap(({ label, changes }) => [label, changes]),
-    ]),
-    ...explanations.flatMap(({ summary, refused, result }) => [
-      summary,
-      refused ?? '',
-      ...(result?.explanations ?? []).map(({ needs: needed }) => needed),
-    ]),
-    ...details.setUps.flatMap(({ assumptions, cautions, lacks, passes }) => [
-      ...assumptions,
-      ...cautions,
-      ...lacks,
-      ...passes.map(({ aside }) => aside?.sentence ?? ''),
-    ]),
-    ...details.change.flatMap(({ assumptions, cautions, adjusters, checks, gaps }) => [
-      ...assumptions,
-      ...checks.map(({ sentence }) => sentence),
-      ...cautions,
-      adjusters,
-      ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks]),
-    ]),
-    ...details.sheet.sides.flatMap(({ odd }) => odd.map(({ swap }) => swap ?? '')),
-    ...details.parts.flatMap(({ holes, cover, arm, stud, benchRatio, ranking, readings }) => [
-      ...holes.flatMap(({ said, ask, cautions }) => [said, ask ?? '', ...cautions]),
-      ...(cover === undefined ? [] : [cover.reason, cover.settledBy]),
-      arm?.sentence ?? '',
-      stud?.sentence ?? '',
-      benchRatio?.lacks ?? benchRatio?.sentence ?? '',
-      ...(ranking?.implied ?? []).map(({ sentence }) => sentence),
-      ...(ranking?.candidates ?? []).flatMap(({ reasons }) =>
-        reasons.map(({ word, said }) => `${word.replace('-', ' ')}: ${said}`),
-      ),
-      ...readings.map(({ said }) => said ?? ''),
-    ]),
-  ].filter((text) => text !== '');
-}
-
-const plain = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ').trim();
-
-/** The line without what the assessment says in it. */
-function withoutSaid(line: string, said: readonly string[]): string {
-  return said.reduce(
-    (rest, text) => (rest.includes(text) ? rest.split(text).join(' ') : rest),
-    line.toLowerCase(),
-  );
-}
-
 let all: Shown[];
 /** What stands on the pages of every build, stopped or not: labels, hints and cautions of every call. */
 let everywhere: ReadonlySet<string>;
@@ -162,32 +49,9 @@ beforeAll(() => {
   everywhere = new Set([...onAllOf(all.filter(stopped)), ...onAllOf(all.filter((each) => !stopped(each)))]);
 }, 600_000);
 
-function strays({ seed, assessment, faces }: Shown): string[] {
-  const words = new Set(wordsOf(assessment).map(({ word }) => word.replace('-', ' ')));
-  const said = saidBy(assessment)
-    .map((text) => plain(text).toLowerCase().replace(/\.$/, ''))
-    .toSorted((a, b) => b.length - a.length);
-  return faces.flatMap(({ name, html }) =>
-    linesOf(html)
-      .filter((line) => !everywhere.has(line) && !OTHERWISE.some((each) => each.test(line)))
-      .flatMap((line) => {
-        const rest = withoutSaid(line.replace(/^In short\. /, ''), said);
-        const found = [...rest.matchAll(WORD)].map(([word]) => word.toLowerCase());
-        if (found.length === 0) return [];
-        // A verdict in a cell, beside a figure or in the text of a drawing: it must be one that the assessment has.
-        const bare = rest.trim().replace(/\s+\.$/, '');
-        const own = WORD_ALONE.map((each) => each.exec(bare)?.[1]?.toLowerCase()).find(
-          (word) => word !== undefined,
-        );
-        if (own !== undefined && words.has(own)) return [];
-        return [`build ${seed}, ${name}: ${line}`];
-      }),
-  );
-}
-
 describe(`one voice, over ${BUILDS} generated builds on every page of their call`, () => {
   it('no verdict word stands anywhere that the assessment does not say', () => {
-    expect(all.flatMap(strays).slice(0, 40)).toEqual([]);
+    expect(all.flatMap((each) => strays(each, everywhere)).slice(0, 40)).toEqual([]);
   });
 
   it('every reason to stop stands on every page, as it is said', () => {

@@ -44,22 +44,21 @@ beforeAll(async () => {
     ...LISTS.map((at) => [at, demo.base + at] as const),
     ...[...STEPS, ...AT_DESK].map((at) => [at, `${call}/${at}`] as const),
   ];
-  atDesk = await visit(desk, atTheDesk, {
-    day: (at) => asShown(desk, coloured(at)),
-    dark: (at) => (COLOURED.has(at) || LISTS.includes(at) ? inTheDark(desk) : nothing()),
-    grown: () => twiceTheText(desk),
-    paper: () => onPaper(desk),
-  });
-  atBench = await visit(
-    bench,
-    [...STEPS, ...BESIDE].map((at) => [at, `${demo.base}/bench/${at}`] as const),
-    {
+  const atTheBench = [...STEPS, ...BESIDE].map((at) => [at, `${demo.base}/bench/${at}`] as const);
+  [atDesk, atBench] = await Promise.all([
+    visit(desk, atTheDesk, {
+      day: (at) => asShown(desk, coloured(at)),
+      dark: (at) => (COLOURED.has(at) || LISTS.includes(at) ? inTheDark(desk) : nothing()),
+      grown: () => twiceTheText(desk),
+      paper: () => onPaper(desk),
+    }),
+    visit(bench, atTheBench, {
       day: (at) => asShown(bench, coloured(at)),
       dark: (at) => (COLOURED.has(at) ? inTheDark(bench) : nothing()),
       grown: () => twiceTheText(bench),
       targets: (at) => (STEPS.includes(at) ? lowTargets(bench, TARGETS) : nothing()),
-    },
-  );
+    }),
+  ]);
 }, 5 * MINUTES);
 afterAll(() => demo?.close());
 

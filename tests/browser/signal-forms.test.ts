@@ -1,29 +1,16 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { entriesOf, READING, soon, titleOf, weakPhone } from '../tools/weak-phone.ts';
+import { enterInVain, entriesOf, READING, soon, titleOf, weakPhone } from '../tools/weak-phone.ts';
 
 /** Forms of a phone whose signal comes and goes. What must come of it is said by no standard: they say what they keep. */
 const at = weakPhone(true);
 const keeps = (page: Page) => page.locator('form#reading [data-keeps]');
 const summary = (page: Page) => page.locator('form#reading summary');
 
-async function noSignal(): Promise<void> {
-  at.line.set('down');
-  await soon(() => titleOf(at.bench).textContent()).toContain('No signal.');
-}
-
-/** Enters a reading that stays on the phone. */
-async function enterInVain(page: Page, peak: string, all: number): Promise<void> {
-  await page.fill(READING, peak);
-  await page.getByRole('button', { name: 'Save reading' }).click();
-  await soon(() => entriesOf(page).count()).toBe(all);
-  await soon(() => page.inputValue(READING)).toBe('');
-}
-
 it('what is picked to be kept is said beside the button, stays, and is what is kept', async () => {
   const { bench } = at;
   expect(await keeps(bench).textContent()).toBe('Saves: Lobe lift 1 intake, pass 1');
-  await noSignal();
+  await at.noSignal();
   await enterInVain(bench, '.330', 1);
   await soon(() => keeps(bench).textContent()).toBe('Saves: Lobe lift 1 intake, pass 2');
   await summary(bench).click();
@@ -92,7 +79,7 @@ it('the keypad opens again in a field that kept its focus, and sending is said a
 
 it('what waited under a link that has ended is sent under another of its build when somebody says so', async () => {
   const { bench, line, call, phone } = at;
-  await noSignal();
+  await at.noSignal();
   await phone.setOffline(true);
   await enterInVain(bench, '.330', 1);
   await phone.setOffline(false);
@@ -116,7 +103,7 @@ it('what waited under a link that has ended is sent under another of its build w
 
 it('the list stands below a stop, begins with what goes out first, and its words can be taken along', async () => {
   const { bench, line, call } = at;
-  await noSignal();
+  await at.noSignal();
   for (const [index, peak] of ['.330', '.331', '.332', '.333'].entries())
     await enterInVain(bench, peak, index + 1);
   expect(await bench.locator('.unsent-list').evaluate((list) => list.scrollTop)).toBe(0);

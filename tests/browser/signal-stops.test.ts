@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
-import { entriesOf, soon, titleOf, weakPhone } from '../tools/weak-phone.ts';
+import { entriesOf, shownLines, soon, titleOf, weakPhone } from '../tools/weak-phone.ts';
 
 /** What a phone without a signal knows of a stop. What must come of it is said by no standard: a stop that was seen stands. */
 const at = weakPhone();
@@ -10,16 +10,10 @@ const box = () => at.bench.locator('.own-stop:visible');
 async function isShut(step: string): Promise<void> {
   await at.step(step);
   await box().first().waitFor();
-  const shown = (await at.bench.locator('body').innerText()).split('\n');
-  expect(shown.flatMap(tellsToTurn)).toEqual([]);
+  expect((await shownLines(at.bench)).flatMap(tellsToTurn)).toEqual([]);
   expect(await at.bench.locator('.bar-next:visible, .bar-answer:visible').count()).toBe(0);
   expect(await at.bench.locator('form#reading:visible').count()).toBe(0);
   expect(await at.bench.locator('main .hold:visible, .own-stop:visible').count()).toBe(1);
-}
-
-async function noSignal(): Promise<void> {
-  at.line.set('down');
-  await soon(() => titleOf(at.bench).textContent()).toContain('No signal.');
 }
 
 beforeEach(async () => {
@@ -32,7 +26,7 @@ it('a stop of the desk stands over every page that was kept before it, until it 
   const { desk, call, bench, line } = at;
   await desk('POST', `/api/v1/calls/${call.callId}/hold`, { reason: 'It binds near the top' });
   await soon(() => bench.locator('main .hold').isVisible()).toBe(true);
-  await noSignal();
+  await at.noSignal();
   for (const step of ['scan', 'adjuster', 'ratio', 'sheet']) {
     await isShut(step);
     expect(await box().textContent()).toContain('It binds near the top');
@@ -44,7 +38,7 @@ it('a stop of the desk stands over every page that was kept before it, until it 
   await soon(() => titleOf(bench).textContent()).toBe('');
   await desk('POST', `/api/v1/calls/${call.callId}/hold/lift`, { reason: 'The spring was looked at' });
   await soon(() => bench.locator('main .hold').count()).toBe(0);
-  await noSignal();
+  await at.noSignal();
   for (const step of ['scan', 'ratio']) {
     await at.step(step);
     await soon(() => titleOf(bench).textContent()).toContain('No signal.');
@@ -66,7 +60,7 @@ it('a stop that was heard of alone stands, though its page never came', async ()
 
 it('one’s own stop stands on after it was answered, though no page of it came', async () => {
   const { bench, line } = at;
-  await noSignal();
+  await at.noSignal();
   await bench.getByText('Say stop').click();
   await bench.fill('input[name=reason]', 'It binds at the top');
   await bench.getByRole('button', { name: 'Stop: nobody turns it' }).click();

@@ -12,6 +12,7 @@ import { OF_HEAT } from './of-heat.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_LOCK } from './of-lock.ts';
 import { OF_NOISE } from './of-noise.ts';
+import { OF_OLD_ARMS } from './of-old-arms.ts';
 import { OF_ORDER } from './of-order.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_OWN_ARMS } from './of-own-arms.ts';
@@ -31,7 +32,7 @@ import { OF_TURNS } from './of-turns.ts';
 /** The calls by what they are about. */
 export const CALLS_ABOUT = {
   ratio: [...OF_RATIO, ...OF_ARMS, ...OF_ANSWERS, ...OF_ORDER, ...OF_PUT_RIGHT],
-  change: [...OF_CHANGED_ARMS, ...OF_CHANGE, ...OF_CHANGE_PARTS],
+  change: [...OF_CHANGED_ARMS, ...OF_CHANGE, ...OF_CHANGE_PARTS, ...OF_OLD_ARMS],
   part: [...OF_PART, ...OF_PIECES],
   sheet: [...OF_SHEET, ...OF_SIDE, ...OF_GROUPS, ...OF_ANSWERS_ON_SHEET, ...OF_OWN_ARMS],
   setting: [...OF_SETTING, ...OF_TURNS, ...OF_HEAT, ...OF_SET_AGAIN, ...OF_HYDRAULIC],

@@ -12,7 +12,8 @@ export interface Entry {
   readonly describes?: boolean;
 }
 
-const METHOD = {
+/** Nothing wrong with how it is read, with figures as they are typed: light spring, lobe from the card. */
+export const METHOD = {
   spring: 'light',
   lifter: 'solid',
   lash: 'zero',

@@ -37,7 +37,7 @@ test('migrations/schema.sql is what the migrations make; run `npm run schema` af
   expect(await describeSchema(url.href)).toBe(kept);
 });
 
-test('E10: twenty processes that start at once bring one database up to date', async () => {
+test('twenty processes that start at once bring one database up to date', async () => {
   const database = await emptyDatabase();
   try {
     await Promise.all(Array.from({ length: 20 }, () => migrate(database.url)));
@@ -48,7 +48,7 @@ test('E10: twenty processes that start at once bring one database up to date', a
   }
 });
 
-test('E10: a migration that waits behind a long reader gives up its place in the queue and is tried again', async () => {
+test('a migration that waits behind a long reader gives up its place in the queue and is tried again', async () => {
   const database = await emptyDatabase();
   const reader = new pg.Client({ connectionString: database.url });
   try {

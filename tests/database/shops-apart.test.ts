@@ -40,7 +40,7 @@ test('a query as the service with no shop set sees no row of any table', async (
   expect(builds.rows[0]?.n, 'there must be rows for this test to mean anything').toBeGreaterThan(1);
 });
 
-test('D1: every table has forced row-level security, and the service owns nothing and bypasses nothing', async () => {
+test('every table has forced row-level security, and the service owns nothing and bypasses nothing', async () => {
   const { rows } = await service.database.asOwner(
     `select c.relname from pg_class c join pg_namespace n on n.oid = c.relnamespace
      where n.nspname = 'public' and c.relkind in ('r', 'p') and not (c.relrowsecurity and c.relforcerowsecurity)`,
@@ -64,7 +64,7 @@ test('D1: every table has forced row-level security, and the service owns nothin
   });
 });
 
-test('D2, D3: after a transaction its shop is gone from the connection', async () => {
+test('after a transaction its shop is gone from the connection', async () => {
   const one = await service.database.db.shopTransaction(
     owner.shopId,
     async (tx) => (await tx.selectFrom('build').select('id').execute()).length,
@@ -79,7 +79,7 @@ test('D2, D3: after a transaction its shop is gone from the connection', async (
   expect(inOther).toBe(0);
 });
 
-test('D4: every unique index and foreign key between shops’ tables carries the shop', async () => {
+test('every unique index and foreign key between shops’ tables carries the shop', async () => {
   const { rows } = await service.database.asOwner(
     `select conrelid::regclass::text as tab, conname, pg_get_constraintdef(oid) as def from pg_constraint
      where connamespace = 'public'::regnamespace and contype in ('f', 'u', 'p')`,
@@ -95,7 +95,7 @@ test('D4: every unique index and foreign key between shops’ tables carries the
   expect(without).toEqual([]);
 });
 
-test('D3: a row of another shop can’t be written, not even by naming that shop', async () => {
+test('a row of another shop can’t be written, not even by naming that shop', async () => {
   await expect(
     service.database.db.shopTransaction(stranger.shopId, (tx) =>
       tx.insertInto('build').values({ shop_id: owner.shopId, label: 'x' }).execute(),
@@ -115,7 +115,7 @@ test('readings and events can’t be changed or deleted by the service', async (
   }
 });
 
-test('E5: limits on statements, locks and idle transactions belong to the role', async () => {
+test('limits on statements, locks and idle transactions belong to the role', async () => {
   const { rows } = await service.database.asOwner(
     `select setconfig from pg_db_role_setting s join pg_roles r on r.oid = s.setrole where rolname = 'benchcall_service'`,
   );

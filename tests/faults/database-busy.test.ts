@@ -2,13 +2,13 @@ import { sql } from 'kysely';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { buildApp } from '../../server/app.ts';
-import { signInLimits } from '../../server/auth/sign-in-limits.ts';
 import { openDatabase, type Tx } from '../../server/database/database.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { problemIn } from '../tools/problem.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
-/** E4, E6, E8: what a client is told while the database is busy, full or away. */
+/** What a client is told while the database is busy or full. */
+
 let service: TestService;
 let person: Person;
 beforeAll(async () => {
@@ -41,7 +41,7 @@ function meeting(count: number): () => Promise<void> {
   };
 }
 
-describe('E4: a transaction that the database gave up', () => {
+describe('a transaction that the database gave up', () => {
   test('a real deadlock (40P01): the loser runs again whole, and both effects are there', async () => {
     const [one, two] = await twoBuilds();
     const bothHoldTheirFirst = meeting(2);
@@ -122,7 +122,7 @@ async function impatientApp() {
   return app;
 }
 
-describe('E6: a full pool', () => {
+describe('a full pool', () => {
   test('with every connection lent out a request is 503 with Retry-After, and the next after it is served', async () => {
     const { pool } = service.deps.db;
     // The service waits 5 s for a connection; here the same wait is shorter.
@@ -188,68 +188,5 @@ describe('E6: a full pool', () => {
     });
     await expect(killed).rejects.toMatchObject({ code: 'service-busy' });
     expect((await sendJson(service, person.bearer, 'GET', '/api/v1/calls')).status).toBe(200);
-  });
-});
-
-describe('E8: live and ready', () => {
-  test('ready tells the schema; live says nothing of it', async () => {
-    const ready = await service.app.inject({ url: '/health/ready' });
-    expect([ready.statusCode, ready.json()]).toEqual([
-      200,
-      { status: 'ready', schema: service.deps.newestMigration },
-    ]);
-    expect((await service.app.inject({ url: '/health/live' })).statusCode).toBe(200);
-  });
-
-  test('without a database it lives, is not ready, computes, and says 503 to whatever needs one', async () => {
-    // Port 1 of loopback: nothing listens there.
-    const db = openDatabase('postgres://nobody:x@127.0.0.1:1/none', {
-      poolSize: 2,
-      onIdleError: () => undefined,
-    });
-    const app = await buildApp({ ...service.deps, db, signInLimits: signInLimits(db.pool) });
-    onTestFinished(async () => {
-      await app.close();
-      await db.close();
-    });
-    expect((await app.inject({ url: '/health/live' })).statusCode).toBe(200);
-    const ready = await app.inject({ url: '/health/ready' });
-    expect([ready.statusCode, ready.headers['retry-after']]).toEqual([503, '2']);
-    expect(ready.json()).toEqual({ status: 'no-database' });
-    problemIn(await app.inject({ url: '/api/v1/me', headers: person.bearer }), 503, 'service-busy');
-    const signIn = await app.inject({
-      method: 'POST',
-      url: '/api/v1/sessions',
-      headers: { 'content-type': 'application/json' },
-      payload: JSON.stringify({ email: person.email, password: 'x' }),
-    });
-    problemIn(signIn, 503, 'service-busy');
-    const lift = await app.inject({
-      method: 'POST',
-      url: '/api/v1/compute/lift',
-      headers: { 'content-type': 'application/json' },
-      payload: '{"lobeLift":".350 in","ratio":1.6,"lash":".016 in"}',
-    });
-    expect(lift.statusCode).toBe(200);
-  });
-
-  test('with another schema than its own it is not ready', async () => {
-    const app = await buildApp({ ...service.deps, newestMigration: '9999_later' });
-    onTestFinished(async () => app.close());
-    const ready = await app.inject({ url: '/health/ready' });
-    expect(ready.statusCode).toBe(503);
-    expect(ready.json()).toMatchObject({ status: 'schema-differs', expected: '9999_later' });
-    expect((await app.inject({ url: '/health/live' })).statusCode).toBe(200);
-  });
-
-  test('E7: while it is ending it is not ready, and every request but health is 503', async () => {
-    const app = await buildApp({ ...service.deps, lifecycle: { draining: true } });
-    onTestFinished(async () => app.close());
-    const ready = await app.inject({ url: '/health/ready' });
-    expect([ready.statusCode, ready.json()]).toEqual([503, { status: 'draining' }]);
-    expect((await app.inject({ url: '/health/live' })).statusCode).toBe(200);
-    const refused = await app.inject({ url: '/api/v1/compute' });
-    problemIn(refused, 503, 'service-busy');
-    expect(refused.headers.connection).toBe('close');
   });
 });

@@ -2,7 +2,7 @@ import { createServer } from 'node:http';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { type Ending, endService } from '../../server/start/ending.ts';
 
-/** E7: how long each part of the ending may take, by a clock that the test moves. */
+/** How long each part of the ending may take, by a clock that the test moves. */
 beforeEach(() => {
   vi.useFakeTimers();
 });

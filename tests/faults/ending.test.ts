@@ -5,7 +5,7 @@ import { memberOf } from '../../shared/member.ts';
 import { type Spawned, spawnService } from '../tools/spawn-service.ts';
 import { type TestDatabase, testDatabase } from '../tools/test-database.ts';
 
-/** E7: the real process, told to end while somebody is still there; `ending-times.test.ts` has how long it takes. */
+/** The real process, told to end while somebody is still there; `ending-times.test.ts` has how long it takes. */
 let database: TestDatabase;
 beforeAll(async () => {
   database = await testDatabase();
@@ -46,7 +46,7 @@ async function openSlowRequest(service: Spawned): Promise<Socket> {
   return socket;
 }
 
-test('E7: with a request that never ends open, SIGTERM ends the process with 0', async () => {
+test('with a request that never ends open, SIGTERM ends the process with 0', async () => {
   const service = await start();
   const socket = await openSlowRequest(service);
   expect((await fetch(`${service.base}/health/ready`)).status).toBe(200);
@@ -55,7 +55,7 @@ test('E7: with a request that never ends open, SIGTERM ends the process with 0',
   socket.destroy();
 }, 120_000);
 
-test('E7: a live stream does not hold up the end, and Ctrl-C twice is as once', async () => {
+test('a live stream does not hold up the end, and Ctrl-C twice is as once', async () => {
   const service = await start();
   const authorization = await signIn(service);
   const calls = await fetch(`${service.base}/api/v1/calls`, { headers: authorization });
@@ -71,7 +71,7 @@ test('E7: a live stream does not hold up the end, and Ctrl-C twice is as once', 
   expect(await body).toContain('retry:');
 }, 120_000);
 
-test('E7: a request that waits for the database is answered, and meanwhile others are told 503', async () => {
+test('a request that waits for the database is answered, and meanwhile others are told 503', async () => {
   const service = await start();
   const authorization = await signIn(service);
   const calls = await fetch(`${service.base}/api/v1/calls`, { headers: authorization });
@@ -114,7 +114,7 @@ test('E7: a request that waits for the database is answered, and meanwhile other
   expect(rows.length).toBe(1);
 }, 120_000);
 
-test('A1: settings that can’t be used are told all at once, and the process ends with 1', async () => {
+test('settings that can’t be used are told all at once, and the process ends with 1', async () => {
   const failed = spawnService({ PORT: 'many', LOG_LEVEL: 'loud', DATABASE_URL: 'mysql://x' });
   await expect(failed).rejects.toThrow(/ended \(1\).*PORT.*LOG_LEVEL/s);
 }, 120_000);

@@ -34,7 +34,7 @@ async function kept(base: string, reader: Reader): Promise<Map<string, number>> 
 }
 
 test(
-  `E11: ${ROUNDS} rounds of kill -9: each acknowledged reading is there exactly once, and it starts again`,
+  `${ROUNDS} rounds of kill -9: each acknowledged reading is there exactly once, and it starts again`,
   async () => {
     const dataDir = await dataFolder();
     const port = await freePort();

@@ -1,24 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/linkage.ts';
 import { computation as roller } from '../../server/mechanics/computations/roller-sweep.ts';
+import { ARM, linkageBody as body, CLOSED } from './helpers/linkage-body.ts';
 import { deg, inches } from './helpers/quantities.ts';
 import { runner } from './helpers/runner.ts';
 import { describeSaid } from './helpers/said.ts';
 
 const { refused, number } = runner(computation);
-const ARM = 1.52;
-const CLOSED = (Math.asin(0.3 / ARM) * 180) / Math.PI;
-const body = (netLift: number, more: object = {}) => ({
-  pivotToTip: inches(ARM),
-  pivotToCup: inches(0.95),
-  armAngle: deg(160),
-  tipAngleClosed: deg(CLOSED),
-  pushrodLength: inches(7.8),
-  pushrodAngle: deg(12),
-  lifterBoreAngle: deg(10),
-  netLift: inches(netLift),
-  ...more,
-});
 
 describe('what can’t be put together, each limit from both sides', () => {
   const impossible = (...fields: string[]) => fields.map((field) => `/${field} impossible-input`);

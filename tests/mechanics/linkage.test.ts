@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/linkage.ts';
+import { linkageBody as body } from './helpers/linkage-body.ts';
 import { expectNear, expectSame } from './helpers/near.ts';
 import { deg, inches, mm } from './helpers/quantities.ts';
 import { runner } from './helpers/runner.ts';
@@ -9,20 +10,7 @@ import { expectSoundUnderFire } from './helpers/under-fire.ts';
 const { registered, run, number, numbers, refused } = runner(computation);
 const RAD = Math.PI / 180;
 
-/** Figures worked out apart from the loop of arm, pushrod and bore; a closed form agrees with them. */
-const ARM = 1.52;
-const CLOSED = Math.asin(0.3 / ARM) / RAD;
-const body = (netLift: number, more: object = {}) => ({
-  pivotToTip: inches(ARM),
-  pivotToCup: inches(0.95),
-  armAngle: deg(160),
-  tipAngleClosed: deg(CLOSED),
-  pushrodLength: inches(7.8),
-  pushrodAngle: deg(12),
-  lifterBoreAngle: deg(10),
-  netLift: inches(netLift),
-  ...more,
-});
+/* Figures worked out apart from the loop of arm, pushrod and bore; a closed form agrees with them. */
 
 describe('arms .95 and 1.52, 160° apart, pushrod 7.8 at 12°, bore at 10°', () => {
   test('.600 of lift: lobe .371849, ratio at lift 1.613557, 22.766227° of turn', () => {

@@ -5,19 +5,9 @@ import { describeContract } from './helpers/bad-input.ts';
 import { expectNear } from './helpers/near.ts';
 import { inches, inUnit, lbfPerInch, mm } from './helpers/quantities.ts';
 import { partOf, runner } from './helpers/runner.ts';
+import { bhandari } from './helpers/textbook-nest.ts';
 
 const { run, number, faults } = runner(computation);
-const perMm = (value: number) => ({ value, unit: 'N/mm' as const });
-
-/** Bhandari, Design of Machine Elements, example 10.19: 1000 N on two springs, the outer 15 mm longer. */
-const bhandari = {
-  springs: [
-    { rate: perMm(28.253472), freeLength: mm(100), solidHeight: mm(60) },
-    { rate: perMm(29.4307), freeLength: mm(85), solidHeight: mm(40) },
-  ],
-  installedHeight: mm(100 - 24.988839),
-  netLift: mm(5),
-};
 
 describe('nested springs', () => {
   test('Bhandari example 10.19: 706.021 N and 293.979 N, together 1000 N', () => {
@@ -141,124 +131,6 @@ test('the whole is the work’s derivative, and one spring of the summed rate wh
       );
     }),
   );
-});
-
-describe('springs at heights of their own', () => {
-  const [outer, inner] = bhandari.springs;
-  const stepped = (own: number) => ({
-    ...bhandari,
-    springs: [outer, { ...inner, installedHeight: mm(own) }],
-  });
-
-  test('its own height written as the nest’s changes nothing', () => {
-    const same = { ...inner, installedHeight: bhandari.installedHeight };
-    expect(run({ ...bhandari, springs: [outer, same] }).result).toEqual(run(bhandari).result);
-  });
-
-  test('a step of 3 mm is a spring 3 mm longer and stiffer by nothing: Bhandari’s inner one from 88 mm', () => {
-    const own = 100 - 24.988839 - 3;
-    const longer = {
-      ...bhandari,
-      springs: [outer, { ...inner, freeLength: mm(88), solidHeight: mm(43) }],
-    };
-    for (const path of ['seatLoad', 'openLoad', 'loads.1.seatLoad', 'margin', 'limiting']) {
-      expectNear(number(stepped(own), path, 'metric'), number(longer, path, 'metric'));
-    }
-  });
-
-  test('the first to go solid is the one with the least room, and it may be the lower one', () => {
-    // 75.011 − 5 − 60 = 10.011 left in the outer one; 48 − 5 − 40 = 3 in the inner one.
-    expectNear(number(stepped(48), 'margin', 'metric'), 3);
-    expect(number(stepped(48), 'limiting')).toBe(1);
-    expect(run(stepped(48)).assumptions.join()).toContain('its own installed height');
-  });
-
-  test('the nest’s height may be left out where each has its own, and is asked for where one has none', () => {
-    const { installedHeight, ...rest } = bhandari;
-    const both = bhandari.springs.map((spring) => ({ ...spring, installedHeight }));
-    expect(run({ ...rest, springs: both }).result).toEqual(run(bhandari).result);
-    expect(faults({ ...rest, springs: [both[0], inner] })).toEqual(['/installedHeight required']);
-    expect(faults({ ...rest, springs: [both[0], { ...both[1], installedHeight: 3 }] })).toEqual([
-      '/springs/1/installedHeight wrong-dimension',
-    ]);
-    expect(faults({ ...rest, springs: [] })).toEqual(['/installedHeight required', '/springs required']);
-  });
-
-  test('what can’t be is told at the height that it was said with', () => {
-    expect(faults(stepped(39))).toEqual([
-      '/springs/1/installedHeight impossible-input',
-      '/springs/1/solidHeight impossible-input',
-    ]);
-    expect(faults({ ...stepped(45), netLift: mm(45) })).toEqual([
-      '/netLift impossible-input',
-      '/springs/1/installedHeight impossible-input',
-    ]);
-    expect(faults({ ...stepped(45), netLift: mm(80) })).toEqual([
-      '/installedHeight impossible-input',
-      '/netLift impossible-input',
-      '/springs/1/installedHeight impossible-input',
-    ]);
-  });
-});
-
-describe('loads within a tolerance', () => {
-  const ends = (given: object, path: string) =>
-    ['0', '1'].map((end) => number(given, `interval95.${path}.${end}`, 'metric'));
-
-  test('left out, nothing is said of it', () => {
-    expect(run(bhandari).result).not.toHaveProperty('interval95');
-  });
-
-  test('two springs of 706.0 and 294.0 N within 5 % each: in quadrature, ± 43.3 N (by hand)', () => {
-    const [low = 0, high = 0] = ends({ ...bhandari, loadTolerance: 0.05 }, 'seatLoad');
-    // 1.96 · .05/√3 · √(706.02² + 293.98²)
-    expect(high - 1000).toBeCloseTo(43.27, 1);
-    expectNear(high + low, 2 * number(bhandari, 'seatLoad', 'metric'));
-  });
-
-  test('one spring alone: no further than its tolerance, and never below nothing', () => {
-    const [outer] = bhandari.springs;
-    for (const loadTolerance of [0.05, 0.999]) {
-      const [low = 0, high = 0] = ends({ ...bhandari, springs: [outer], loadTolerance }, 'openLoad');
-      const load = number({ ...bhandari, springs: [outer] }, 'openLoad', 'metric');
-      expectNear(high, load * (1 + loadTolerance));
-      expectNear(low, load * (1 - loadTolerance), 1e-9);
-    }
-    expect(ends({ ...bhandari, loadTolerance: 0 }, 'seatLoad')[0]).toBe(
-      number(bhandari, 'seatLoad', 'metric'),
-    );
-  });
-
-  test('a Monte Carlo of 100 000 nests: 95 of 100 or more lie inside, of three springs 95 or 96', () => {
-    let state = 3;
-    const within = () => {
-      state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-      return (2 * state) / 2 ** 32 - 1;
-    };
-    const loads = [120, 100, 80];
-    const springs = loads.map((load) => ({
-      rate: lbfPerInch(load),
-      freeLength: inches(2.9),
-      solidHeight: inches(1),
-    }));
-    const given = { springs, installedHeight: inches(1.9), netLift: inches(0.5), loadTolerance: 0.1 };
-    const [low, high] = [number(given, 'interval95.seatLoad.0'), number(given, 'interval95.seatLoad.1')];
-    let held = 0;
-    for (let draw = 0; draw < 100_000; draw += 1) {
-      const sum = loads.reduce((whole, load) => whole + load * (1 + 0.1 * within()), 0);
-      if (sum >= low && sum <= high) held += 1;
-    }
-    expect(held / 100_000).toBeGreaterThan(0.95);
-    expect(held / 100_000).toBeLessThan(0.965);
-  });
-
-  test('a part of one, not of a hundred', () => {
-    const told = (loadTolerance: unknown) => faults({ ...bhandari, loadTolerance });
-    expect(told(5)).toEqual(['/loadTolerance out-of-range']);
-    expect(told(1)).toEqual(['/loadTolerance out-of-range']);
-    expect(told(-0.05)).toEqual(['/loadTolerance out-of-range']);
-    expect(told('5 %')).toEqual(['/loadTolerance not-a-number']);
-  });
 });
 
 describeContract(computation, {

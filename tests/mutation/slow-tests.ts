@@ -10,7 +10,7 @@ const SLOW = [
   /any text is answered or refused, and long ones soon$/,
   // Shares and chances by drawing.
   /gap-scan-noise\.test\.ts#/,
-  /gap-scan\.test\.ts#a Monte Carlo/,
+  /gap-scan\/least\.test\.ts#a Monte Carlo/,
   /identify\/second-route\.test\.ts#probabilities by a second route rejection/,
   /explain-readings\/properties\.test\.ts#whatever is entered every number is finite/,
   /questions\/clean-engine\.test\.ts#/,

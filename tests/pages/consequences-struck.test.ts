@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { describeBuild, keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -19,8 +19,7 @@ const SPEC = {
 /** Figures of 1 intake on the tape twice: their lines. */
 async function keptTwice() {
   const { buildId, callId } = await openCall(service, person, 'Struck');
-  const spec = `/api/v1/builds/${buildId}/spec`;
-  await sendJson(service, person.bearer, 'PUT', spec, { spec: SPEC }, { 'if-match': '"1"' });
+  await describeBuild(service, person, buildId, SPEC);
   const setUpId = await startSetUp(service, person, buildId, {
     ...METHOD,
     spring: 'light',

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
+import { loadDemoCatalogue, SORREL } from '../tools/demo-catalogue.ts';
 import { textOf } from '../tools/page-text.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -9,24 +9,12 @@ let owner: Person;
 beforeAll(async () => {
   service = await testService();
   owner = await service.person();
-  const csv = demoCatalogueFile();
-  const loaded = await sendJson(service, owner.bearer, 'POST', '/api/v1/catalogue/loads', { csv });
-  expect(loaded.status).toBe(200);
+  await loadDemoCatalogue(service, owner);
 });
 afterAll(() => service.close());
 
-/** The invented Sorrel 160-B as a caliper reads it, but for its roller. */
-const BUT_ROLLER = [
-  { kind: 'hole-across-trunnion', size: '.4355 in' },
-  { kind: 'hole-across-trunnion', size: '.4362 in', place: 'turned a quarter turn' },
-  { kind: 'width-across-trunnion', size: '1.600 in' },
-  { kind: 'body-width', size: '.841 in' },
-  { kind: 'pivot-to-tip', size: '1.453 in' },
-  { kind: 'pivot-to-cup', size: '.911 in' },
-  { kind: 'rings', word: 'visible' },
-  { kind: 'tip', word: 'roller' },
-  { kind: 'mount', word: 'stud' },
-];
+/** All that is read of the part but its roller. */
+const BUT_ROLLER = SORREL.filter(({ kind }) => kind !== 'roller-diameter');
 
 async function facesWith(readings: readonly object[]) {
   const { buildId, callId } = await openCall(service, owner, 'Held back');

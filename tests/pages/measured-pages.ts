@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect } from 'vitest';
-import { openCall, sendJson } from '../tools/call.ts';
+import { describeBuild, openCall } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
@@ -31,14 +31,10 @@ export function measuredPages() {
   afterAll(() => open().service.close());
   return {
     open,
-    async freshCall(spec?: object): Promise<void> {
+    async freshCall(spec?: object, goal?: string): Promise<void> {
       const { service, person } = open();
-      opened = { service, person, ...(await openCall(service, person)) };
-      if (spec === undefined) return;
-      const url = `/api/v1/builds/${opened.buildId}/spec`;
-      const body = { spec, reason: 'test' };
-      const put = await sendJson(service, person.bearer, 'PUT', url, body, { 'if-match': '"1"' });
-      if (put.status !== 200) throw new Error(`${put.status} ${put.text}`);
+      opened = { service, person, ...(await openCall(service, person, 'Test build', goal)) };
+      if (spec !== undefined) await describeBuild(service, person, opened.buildId, spec);
     },
     post(path: string, fields: Record<string, string>) {
       const { service, person, callId } = open();

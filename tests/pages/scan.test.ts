@@ -4,6 +4,7 @@ import { htmlFaults } from '../tools/html-faults.ts';
 import { textBesideDrawings as words } from '../tools/page-text.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
+import { inField } from './measured-pages.ts';
 
 /** Scans as a browser without scripts has them: forms posted, pages read. */
 let service: TestService;
@@ -35,9 +36,6 @@ async function seen(at: string): Promise<string> {
   expect(htmlFaults(answer.body)).toEqual([]);
   return answer.body;
 }
-
-const inField = (html: string, name: string) =>
-  new RegExp(`name="${name}"[^>]*value="([^"]*)"`).exec(html)?.[1];
 
 const HOW = {
   cylinder: '3',

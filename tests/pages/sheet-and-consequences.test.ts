@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { describeBuild, keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { textOf as text } from '../tools/page-text.ts';
@@ -23,14 +23,7 @@ beforeAll(async () => {
   service = await testService();
   owner = await service.person();
   ({ callId, buildId } = await openCall(service, owner, 'Sheet of a build'));
-  await sendJson(
-    service,
-    owner.bearer,
-    'PUT',
-    `/api/v1/builds/${buildId}/spec`,
-    { spec: SPEC },
-    { 'if-match': '"1"' },
-  );
+  await describeBuild(service, owner, buildId, SPEC);
   setUpId = await startSetUp(service, owner, buildId, { ...METHOD, spring: 'light' });
   for (const kind of ['lobe-lift', 'valve-lift'])
     for (let pass = 0; pass < 3; pass += 1)

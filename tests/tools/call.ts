@@ -46,14 +46,34 @@ export const METHOD = {
   lobeErrorLimit: { value: 0.002, unit: 'in' },
 };
 
-export async function openCall(service: TestService, person: Person, label = 'Test build'): Promise<Opened> {
+export async function openCall(
+  service: TestService,
+  person: Person,
+  label = 'Test build',
+  goal = 'verify-ratio',
+): Promise<Opened> {
   const { json, status, text } = await sendJson(service, person.bearer, 'POST', '/api/v1/calls', {
-    goal: 'verify-ratio',
+    goal,
     buildLabel: label,
     callerName: 'A caller',
   });
   if (status !== 201) throw new Error(`no call: ${status} ${text}`);
   return { callId: String(json.id), buildId: String(json.buildId) };
+}
+
+/** Puts a description of a build in the place of what it has. */
+export async function describeBuild(
+  service: TestService,
+  person: Person,
+  buildId: string,
+  spec: object,
+): Promise<void> {
+  const url = `/api/v1/builds/${buildId}`;
+  const { headers } = await sendJson(service, person.bearer, 'GET', url);
+  const match = { 'if-match': String(headers.etag) };
+  const body = { spec, reason: 'test' };
+  const { status, text } = await sendJson(service, person.bearer, 'PUT', `${url}/spec`, body, match);
+  if (status !== 200) throw new Error(`not described: ${status} ${text}`);
 }
 
 export async function startSetUp(

@@ -21,7 +21,7 @@ export function problemIn(response: Response, status: number, code: string): Tol
   expect({ status: response.statusCode, code: problem.code }, shown).toEqual({ status, code });
   expect(problem.status).toBe(response.statusCode);
   expect(problem.type).toBe(`/problems/${problem.code}`);
-  expect(z.uuid().safeParse(problem.requestId).success, 'C10: the problem names its request').toBe(true);
+  expect(z.uuid().safeParse(problem.requestId).success, 'the problem names its request').toBe(true);
   return problem;
 }
 

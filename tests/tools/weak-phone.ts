@@ -5,7 +5,9 @@ import { type LiveCall, liveCall } from './live-call.ts';
 import { type TestService, testService } from './service.ts';
 import { type WeakLine, weakLine } from './weak-line.ts';
 
-const PHONE = { viewport: { width: 360, height: 740 } };
+/** The smallest phone that is looked after. */
+export const PHONE = { width: 360, height: 740 };
+/** The field of a reading, on the step that the link opens. */
 export const READING = 'input[name=peak]';
 
 /** On a machine with much to do a page and its worker need more than the moment that is usual. */
@@ -22,7 +24,26 @@ export const keptPages = (page: Page): Promise<string[]> =>
     return lists.flat().map((request) => new URL(request.url).pathname);
   });
 
+export async function enter(page: Page, peak: string): Promise<void> {
+  await page.fill(READING, peak);
+  await page.getByRole('button', { name: 'Save reading' }).click();
+}
+
+/** Enters a reading that stays on the phone, where so many wait with it. */
+export async function enterInVain(page: Page, peak: string, all: number): Promise<void> {
+  await enter(page, peak);
+  await soon(() => titleOf(page).textContent()).toContain(`${all} not sent yet.`);
+  await soon(() => page.inputValue(READING)).toBe('');
+}
+
+/** What is in sight, line by line: the text of the document has what is hidden too. */
+export async function shownLines(page: Page): Promise<string[]> {
+  const [shown = ''] = await page.locator('body').allInnerTexts();
+  return shown.split('\n');
+}
+
 export interface WeakPhone {
+  readonly browser: TestBrowser;
   readonly service: TestService;
   readonly line: WeakLine;
   readonly call: LiveCall;
@@ -30,6 +51,10 @@ export interface WeakPhone {
   readonly bench: Page;
   /** Opens a step of the link in its page. */
   step(name: string): Promise<void>;
+  /** The line goes down, and the page knows it. */
+  noSignal(): Promise<void>;
+  /** The readings of a call as the record has them, as they were typed. */
+  readings(call?: LiveCall): Promise<string[]>;
   /** What the desk does by a program. */
   desk(method: 'POST' | 'PUT' | 'DELETE', url: string, body?: object): Promise<Record<string, unknown>>;
 }
@@ -62,7 +87,7 @@ export function weakPhone(touch = false): WeakPhone {
     const line = got(here.line);
     line.set('up');
     here.call = await liveCall(got(here.service));
-    const screen = touch ? { ...PHONE, hasTouch: true, isMobile: true } : PHONE;
+    const screen = { viewport: PHONE, ...(touch ? { hasTouch: true, isMobile: true } : {}) };
     here.phone = await got(here.browser).newContext(screen);
     const [name = '', value = ''] = here.call.bench.cookie.split('=');
     await here.phone.addCookies([{ name, value, url: line.base }]);
@@ -73,6 +98,9 @@ export function weakPhone(touch = false): WeakPhone {
   });
   afterEach(() => here.phone?.close());
   return {
+    get browser() {
+      return got(here.browser);
+    },
     get service() {
       return got(here.service);
     },
@@ -90,6 +118,17 @@ export function weakPhone(touch = false): WeakPhone {
     },
     async step(name) {
       await got(here.bench).goto(`${got(here.line).base}/bench/steps/${name}`);
+    },
+    async noSignal() {
+      got(here.line).set('down');
+      await soon(() => titleOf(got(here.bench)).textContent()).toContain('No signal.');
+    },
+    async readings({ buildId } = got(here.call)) {
+      const { rows } = await got(here.service).database.asOwner(
+        'select typed from reading where build_id = $1 order by seq',
+        [buildId],
+      );
+      return rows.map((row) => String(row.typed));
     },
     async desk(method, url, body) {
       const headers = got(here.call).desk.bearer;

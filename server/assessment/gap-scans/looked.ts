@@ -8,6 +8,7 @@ import type { Call } from '../../records/calls/calls.ts';
 import { type GapScan, scanReadAs } from '../../records/gap-scans/gap-scan-table.ts';
 import type { ScanRows } from '../../records/gap-scans/scan-rows.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { asIfKept } from '../as-if-kept.ts';
 import { evidenceOf } from '../evidence.ts';
 
 const PASTED = 'pasted';
@@ -17,14 +18,7 @@ function asKept(record: BuildRecord, input: PasteGapScan, { readings }: ScanRows
   const { text: _, unit: __, keep: ___, lashSetting, ...scan } = input;
   return {
     id: PASTED,
-    seq: record.build.version + 1,
-    replaces: undefined,
-    replacedBy: undefined,
-    struck: false,
-    reason: '',
-    by: '',
-    byKind: '',
-    at: record.build.createdAt,
+    ...asIfKept(record),
     ...scan,
     lashSetting,
     readings,

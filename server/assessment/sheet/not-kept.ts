@@ -12,6 +12,7 @@ import { toLashLines } from '../../records/lash-log/lash-log.ts';
 import { howOf } from '../../records/sheet/sheet-readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { asIfKept } from '../as-if-kept.ts';
 import { evidenceOf } from '../evidence.ts';
 
 /** A reading that was sent and is not on record, under a name of its own. */
@@ -25,17 +26,9 @@ export interface NotKept extends ValvePlace {
 /** The readings as they would stand on the record. */
 function asKept(record: BuildRecord, how: SheetHow, readings: readonly NotKept[]): SheetReading[] {
   const now = nowOnValves(record.placements);
-  const at = record.build.createdAt;
   return readings.map(({ id, cylinder, valve, kind, reading, armId }) => ({
     id,
-    seq: record.build.version + 1,
-    replaces: undefined,
-    replacedBy: undefined,
-    struck: false,
-    reason: '',
-    by: '',
-    byKind: '',
-    at,
+    ...asIfKept(record),
     cylinder,
     valve,
     kind,

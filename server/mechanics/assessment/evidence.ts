@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PushrodTaken, ValveGear } from '../../../shared/schemas/words.ts';
-import type { Nest } from '../springs/nested.ts';
+import type { SpringFigures } from '../consequences/types.ts';
 import type { ValvePlace } from './evidence/common.ts';
 import type { LobeCard, TakenOnEngine } from './evidence/engine.ts';
 import type { HandPartEvidence, PartEvidence } from './evidence/parts.ts';
@@ -73,15 +73,7 @@ export interface Evidence {
     readonly intake: LobeCard;
     readonly exhaust: LobeCard;
   };
-  readonly springs: {
-    readonly installedHeight?: number;
-    readonly seatLoad?: number;
-    readonly rate?: number;
-    readonly solidHeight?: number;
-    readonly retainerToSeal?: number;
-    /** Two springs on one valve: the figures above are of both together. */
-    readonly nest?: Nest;
-  };
+  readonly springs: SpringFigures;
   readonly rockers: {
     /** The ratio the rockers are sold as. */
     readonly soldAs?: number;

@@ -9,6 +9,17 @@ export interface RatioFigure {
   readonly lashIn?: boolean;
 }
 
+/** What is known of the springs of a valve, in metres, newtons and newtons per metre. */
+export interface SpringFigures {
+  readonly installedHeight?: number;
+  readonly seatLoad?: number;
+  readonly rate?: number;
+  readonly solidHeight?: number;
+  readonly retainerToSeal?: number;
+  /** Two springs on one valve: the figures above are of both together. */
+  readonly nest?: Nest;
+}
+
 /** A gap in metres: a best value where there is one, and the ends it lies between as far as they are known. */
 export interface Gap {
   readonly value?: number;
@@ -39,15 +50,7 @@ export interface ConsequenceInput {
   readonly lash?: number;
   readonly lifter?: 'solid' | 'hydraulic';
   readonly mounting?: 'stud' | 'pedestal' | 'shaft';
-  readonly spring: {
-    readonly installedHeight?: number;
-    readonly seatLoad?: number;
-    readonly rate?: number;
-    readonly solidHeight?: number;
-    readonly retainerToSeal?: number;
-    /** Two springs on one valve: the figures above are of both together. */
-    readonly nest?: Nest;
-  };
+  readonly spring: SpringFigures;
   readonly crank: {
     readonly stroke?: number;
     readonly rodLength?: number;

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { keepReading, openCall, sendJson } from '../../tools/call.ts';
+import { describeBuild, keepReading, openCall, sendJson } from '../../tools/call.ts';
 import { linesOf } from '../../tools/call-faces.ts';
 import { htmlFaults } from '../../tools/html-faults.ts';
 import { type Person, type TestService, testService } from '../../tools/service.ts';
@@ -32,14 +32,7 @@ async function played(how: object, readings: readonly Read[]) {
     cam: { intake: { lobeLift: '.350 in' } },
     rockers: { nominalRatio: 1.6 },
   };
-  await sendJson(
-    service,
-    person.bearer,
-    'PUT',
-    `/api/v1/builds/${buildId}/spec`,
-    { spec, reason: '' },
-    { 'if-match': '"1"' },
-  );
+  await describeBuild(service, person, buildId, spec);
   const started = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/set-ups`, {
     cylinder: 1,
     valve: 'intake',

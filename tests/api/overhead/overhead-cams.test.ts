@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { sendJson } from '../../tools/call.ts';
+import { describeBuild, openCall, sendJson } from '../../tools/call.ts';
 import { linesOf } from '../../tools/call-faces.ts';
 import { htmlFaults } from '../../tools/html-faults.ts';
 import { postForm } from '../../tools/post-form.ts';
@@ -21,18 +21,10 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 async function freshCall(spec: object, goal: string): Promise<void> {
-  const opened = { goal, buildLabel: 'Test build', callerName: 'A caller' };
-  const { json } = await sendJson(service, person.bearer, 'POST', '/api/v1/calls', opened);
-  [callId, buildId] = [String(json.id), String(json.buildId)];
-  await revise(spec, 1);
+  ({ callId, buildId } = await openCall(service, person, 'Test build', goal));
+  await revise(spec);
 }
-
-async function revise(spec: object, revision: number): Promise<void> {
-  const url = `/api/v1/builds/${buildId}/spec`;
-  const body = { spec, reason: 'test' };
-  const put = await sendJson(service, person.bearer, 'PUT', url, body, { 'if-match': `"${revision}"` });
-  if (put.status !== 200) throw new Error(`${put.status} ${put.text}`);
-}
+const revise = (spec: object) => describeBuild(service, person, buildId, spec);
 
 async function page(at: string): Promise<string> {
   const answer = await service.request({ url: `/calls/${callId}/${at}`, cookies: person.cookies });
@@ -152,7 +144,7 @@ describe('a bucket engine', () => {
       name: 'A',
     });
     expect(arm.status).toBe(201);
-    await revise(BUCKETS, 2);
+    await revise(BUCKETS);
     const { questions } = await json('assessment');
     expect(questions).toEqual([expect.objectContaining({ code: 'valve-gear' })]);
     expect(await page('steps/triage')).toContain('/steps/parts"');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { openCall, sendJson } from '../../tools/call.ts';
+import { describeBuild, openCall } from '../../tools/call.ts';
 import { at, rowWhere } from '../../tools/numbers.ts';
 import { HOW, lift, sheetService } from './tools.ts';
 
@@ -89,15 +89,9 @@ describe('readings of the sheet', () => {
 
   test('firing order and bank order', async () => {
     const { buildId } = await openCall(open().service, open().person);
-    const put = await sendJson(
-      open().service,
-      open().person.bearer,
-      'PUT',
-      `/api/v1/builds/${buildId}/spec`,
-      { spec: { engine: { cylinders: 8, firingOrder: '1-8-4-3-6-5-7-2', bankOrder: '1 3 5 7 / 2 4 6 8' } } },
-      { 'if-match': '"1"' },
-    );
-    expect(put.status).toBe(200);
+    await describeBuild(open().service, open().person, buildId, {
+      engine: { cylinders: 8, firingOrder: '1-8-4-3-6-5-7-2', bankOrder: '1 3 5 7 / 2 4 6 8' },
+    });
     expect((await sheetOf(buildId)).json.cylinders).toEqual([1, 8, 4, 3, 6, 5, 7, 2]);
     expect((await sheetOf(buildId, 'bank')).json.cylinders).toEqual([1, 3, 5, 7, 2, 4, 6, 8]);
   });

@@ -16,9 +16,10 @@ import { callOf, recordOf } from '../../tools/record-of-evidence.ts';
  * and as its form posts it: both are taken, say the same, and answer the question. Needs no source: it is about words.
  */
 
-const BUILDS = Array.from({ length: Number(process.env.LAW_BUILDS ?? 120) }, (_, index) =>
-  buildOf(index + 1),
-);
+const BUILDS = Array.from({ length: Number(process.env.LAW_BUILDS ?? 120) }, (_, index) => {
+  const evidence = buildOf(index + 1);
+  return { evidence, questions: assess(evidence).questions };
+});
 const AT = new Date(0);
 
 type Said = ReturnType<typeof answerQuestion.parse>;
@@ -68,8 +69,8 @@ function postedOf(evidence: Evidence, question: AssessedQuestion, answer: string
 /** One question of each code, with the longest words that it has. */
 function longest(): { evidence: Evidence; question: AssessedQuestion }[] {
   const found = new Map<string, { evidence: Evidence; question: AssessedQuestion }>();
-  for (const evidence of BUILDS)
-    for (const question of assess(evidence).questions) {
+  for (const { evidence, questions } of BUILDS)
+    for (const question of questions) {
       const key = `${question.code} ${question.answers.map(({ code }) => code).join()}`;
       const known = found.get(key);
       if (known === undefined || question.ask.length > known.question.ask.length)
@@ -79,8 +80,8 @@ function longest(): { evidence: Evidence; question: AssessedQuestion }[] {
 }
 
 test('every answer to every question of the builds is taken over JSON, as the assessment shows it', () => {
-  const refused = BUILDS.flatMap((evidence) =>
-    assess(evidence).questions.flatMap((question) =>
+  const refused = BUILDS.flatMap(({ questions }) =>
+    questions.flatMap((question) =>
       question.answers.flatMap((choice) => {
         const read = answerQuestion.safeParse(bodyOf(question, choice));
         return read.success ? [] : [`${question.code} ${choice.code}: ${read.error.issues[0]?.message}`];

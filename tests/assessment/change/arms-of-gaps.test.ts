@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
-import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
+import { pointsOf, scanEvidence } from '../../mechanics/assessment/scan-evidence.ts';
 
 /*
  * A gap read with the arms that are on says nothing of those that are planned but by what the ratio changes: gap less the
@@ -10,24 +11,7 @@ import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
  * with a 1.6, .090 − .022 = .068 with a 1.7. The engine is invented.
  */
 const GAPS = [0.11, 0.098, 0.09, 0.097, 0.11];
-const SCAN: ScanEvidence = {
-  id: 'scan',
-  line: 5,
-  standing: true,
-  cylinder: 1,
-  valve: 'intake',
-  points: GAPS.map((gap, index) => ({
-    crankAngle: 4 * index * DEG,
-    gap: { value: gap * IN },
-    readAs: `${gap} in`,
-  })),
-  readAs: 'a scan',
-  tool: 'indicator',
-  spring: 'light',
-  lifter: 'solid',
-  lash: 'zero',
-  arms: 'these',
-};
+const SCAN = scanEvidence(pointsOf(GAPS.map((gap, index) => [4 * index, gap])), { line: 5 });
 const OLD = { id: 'old', name: 'old arm', ratioStamp: '1.5', otherNumber: '', boxLabel: '' };
 
 const build = (more: Partial<Evidence> = {}): Evidence => ({

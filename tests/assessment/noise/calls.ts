@@ -1,4 +1,4 @@
-import type { EngineTold, Entry } from './play.ts';
+import { grew, LOCKING, type NoiseCall, nothingBroken, PHONE, six, told, unknown, WEAR } from './told.ts';
 
 /*
  * Ten calls about noise, a loosening adjuster or a failure. What is expected follows from a desk's own rule for such
@@ -7,61 +7,6 @@ import type { EngineTold, Entry } from './play.ts';
  * nobody turns it. Common practice, no published source; that one valve which keeps loosening is a lifter, a pushrod
  * or a rocker is a race shop's note on lash. Gaps and lobes are invented.
  */
-
-export interface NoiseCall {
-  readonly said: string;
-  readonly goal?: string;
-  readonly engine?: EngineTold;
-  readonly entries: readonly Entry[];
-  /** Causes with least against them, in their order. */
-  readonly left: readonly string[] | 'any';
-  /** Of these, those with most for them. */
-  readonly first?: readonly string[];
-  readonly next: string;
-  readonly turns: boolean | 'any';
-  readonly stopSaid?: RegExp;
-  /** Checks that there are none of. */
-  readonly checksNot?: readonly string[];
-  /** The check that parts the first two. */
-  readonly nearest?: string;
-  readonly stop?: readonly string[];
-  /** Why nobody runs it. */
-  readonly notToRun?: readonly RegExp[];
-  /** Said in the action that is next. */
-  readonly sentence?: RegExp;
-  /** Codes of questions of the first step that are asked. */
-  readonly contact?: boolean;
-  readonly headline?: RegExp;
-}
-
-const told = (ask: string, answer: string, more: Partial<Entry> = {}): Entry => ({
-  ask: `noise-${ask}`,
-  answer,
-  ...more,
-});
-const six = told('which', 'one', { cylinder: 6, valve: 'intake' });
-const nothingBroken = told('signs', 'none');
-const unknown = (...asks: string[]): Entry[] => asks.map((ask) => told(ask, 'not-known'));
-
-const PHONE = ['oil', 'heat', 'hours', 'speed', 'history', 'set-screw', 'nut-used', 'stud'];
-
-const line = (
-  cylinder: number,
-  inches: string,
-  moment: 'set' | 'found',
-  readOn: string,
-  nut: string,
-): Entry => ({
-  lash: { cylinder, valve: 'intake', lash: `${inches} in`, moment, engine: 'cold', nut, readOn },
-});
-/** .018 to .026: .008 where .004 is ordinary. */
-const grew = (cylinder: number, nut: string): Entry[] => [
-  line(cylinder, '.018', 'set', '2026-02-01', 'not-looked'),
-  line(cylinder, '.026', 'found', '2026-02-20', nut),
-];
-
-const LOCKING = ['nut-lock', 'stud-top', 'stud-thread'];
-const WEAR = ['pushrod', 'tip', 'roller', 'trunnion', 'lifter', 'lobe'];
 
 export const CALLS: readonly NoiseCall[] = [
   {
@@ -299,11 +244,4 @@ export const CALLS: readonly NoiseCall[] = [
     contact: true,
     headline: /^No verdict\. Found: the stud moves, leans or stands higher/,
   },
-];
-
-/** The orders in which the same call is entered; what is said of one question twice keeps its turn, and here nothing is. */
-export const ORDERS: readonly ((entries: readonly Entry[]) => readonly Entry[])[] = [
-  (entries) => entries,
-  (entries) => entries.toReversed(),
-  (entries) => [...entries.filter((_, at) => at % 2 === 1), ...entries.filter((_, at) => at % 2 === 0)],
 ];

@@ -1,3 +1,4 @@
+import { METHOD as AS_TYPED } from '../../calls/entry.ts';
 import { sendJson } from '../../tools/call.ts';
 import { at } from '../../tools/numbers.ts';
 import type { Person, TestService } from '../../tools/service.ts';
@@ -26,18 +27,7 @@ export interface Played {
 }
 
 export const HOW = { spring: 'light', lifter: 'solid', tool: 'indicator' };
-const METHOD = {
-  spring: 'light',
-  lifter: 'solid',
-  lash: 'zero',
-  restsOn: 'retainer-flat',
-  alignment: 'parallel',
-  graduation: '.001 in',
-  perTurn: '.100 in',
-  errorLimit: '.002 in',
-  lobeSource: 'card',
-  lobeErrorLimit: '.0025 in',
-};
+const METHOD = { ...AS_TYPED, errorLimit: '.002 in' };
 
 /** A call about one valve of an invented eight: lobes .353, rockers sold as 1.6, banks said. */
 export async function playCall(

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
-import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from './plain-build.ts';
+import { type GapAt, pointsOf, scanEvidence, toThousandths } from './scan-evidence.ts';
 
 /** A change from 1.5 to 1.6 of which everything that is only said is known: invented figures. */
 const KNOWN: Evidence = {
@@ -24,24 +25,8 @@ const KNOWN: Evidence = {
   },
 };
 
-const scan = (gaps: readonly (readonly [at: number, gap: number])[]): ScanEvidence => ({
-  id: 'scan-1',
-  line: 7,
-  standing: true,
-  cylinder: 1,
-  valve: 'intake',
-  points: gaps.map(([at, gap]) => ({
-    crankAngle: at * DEG,
-    gap: { value: gap * IN },
-    readAs: `${gap.toFixed(3)} in`,
-  })),
-  readAs: 'a scan',
-  tool: 'indicator',
-  spring: 'light',
-  lifter: 'solid',
-  lash: 'zero',
-  arms: 'before',
-});
+const scan = (gaps: readonly GapAt[]) =>
+  scanEvidence(pointsOf(gaps, toThousandths), { id: 'scan-1', line: 7, arms: 'before' });
 
 const nextOf = (evidence: Evidence) => assess(evidence).next;
 

@@ -4,28 +4,12 @@ import { wordsOf } from '../../../server/mechanics/assessment/words-of.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { DEMO_FAMILY_EVIDENCE as FAMILIES } from './demo-family-evidence.ts';
+import { seen as seenAs, sized } from './hand-part.ts';
 import { nothingKnown } from './plain.ts';
 
 const assess = assessAsTold('part-ranking');
 
-const sized = (kind: string, size: number): PartEvidence => ({
-  id: `${kind}-${size}`,
-  line: 1,
-  standing: true,
-  kind,
-  size: size * IN,
-  typed: `${size}`,
-  readAs: `${size} in`,
-});
-const seen = (kind: string, word: string): PartEvidence => ({
-  id: kind,
-  line: 1,
-  standing: true,
-  kind,
-  word,
-  typed: word,
-  readAs: word,
-});
+const seen = (kind: string, word: string) => seenAs(kind, word, { id: kind });
 
 /** The invented Sorrel 160-B as a caliper reads it: holes and rollers a few thousandths small, common practice. */
 const HOLES = [sized('hole-across-trunnion', 0.4355), sized('hole-across-trunnion', 0.4362)];

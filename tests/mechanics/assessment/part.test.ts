@@ -1,18 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence, PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { partPart } from '../../../server/mechanics/assessment/part/part.ts';
-import { IN } from '../../../server/mechanics/kit/si.ts';
+import { sized as sizedAs } from './hand-part.ts';
 import { PLAIN } from './plain-build.ts';
 
-const sized = (id: string, kind: string, size: number): PartEvidence => ({
-  id,
-  line: 1,
-  standing: true,
-  kind,
-  size: size * IN,
-  typed: `${size}`,
-  readAs: `${size} in`,
-});
+const sized = (id: string, kind: string, size: number) => sizedAs(kind, size, { id });
 const marked = (id: string, kind: string, typed: string): PartEvidence => ({
   id,
   line: 1,

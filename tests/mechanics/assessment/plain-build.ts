@@ -6,10 +6,11 @@ import type {
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
 import type { ValveName } from '../../../shared/schemas/words.ts';
+import { nothingKnown } from './plain.ts';
 
 /** An eight-cylinder engine with invented figures that fit together: lobe .350, rockers sold as 1.6, solid lifters. */
 export const PLAIN: Evidence = {
-  call: { goal: 'verify-ratio', contact: 'none', engineState: 'apart', closed: false },
+  ...nothingKnown,
   engine: { cylinders: 8, lifter: 'solid-flat', mounting: 'stud' },
   card: { assumedRatio: 1.5, intake: { lobeLift: 0.35 * IN }, exhaust: { lobeLift: 0.362 * IN } },
   springs: {
@@ -20,21 +21,6 @@ export const PLAIN: Evidence = {
     retainerToSeal: 0.65 * IN,
   },
   rockers: { soldAs: 1.6, pivotToTip: 1.48 * IN },
-  taken: { intake: {}, exhaust: {} },
-  arms: [],
-  seats: [],
-  setUps: [],
-  statements: [],
-  passes: [],
-  sheet: [],
-  lash: [],
-  tipMarks: [],
-  part: [],
-  answers: [],
-  workings: [],
-  notes: [],
-  catalogueRatios: [],
-  limits: {},
 };
 
 export const SET_UP: SetUpEvidence = {

@@ -4,6 +4,7 @@ import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessmen
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { type ExactEngine, exactLeast, gapAt, lobeAt } from '../helpers/exact-gap.ts';
 import { PLAIN } from './plain-build.ts';
+import { pointsOf, scanEvidence, toThousandths } from './scan-evidence.ts';
 
 const ENGINE: ExactEngine = {
   stroke: 3.48,
@@ -23,25 +24,13 @@ const durations = [0.006, 0.02, 0.05, 0.1].map((lift) => {
   return { atLift: lift * IN, duration: 2 * half * DEG };
 });
 
-const scan = (angles: readonly number[], more: Partial<ScanEvidence> = {}): ScanEvidence => ({
-  id: 'scan-1',
-  line: 7,
-  standing: true,
-  cylinder: 1,
-  valve: 'intake',
-  points: angles.map((at) => ({
-    crankAngle: at * DEG,
-    gap: { value: gapAt(ENGINE, at) * IN },
-    readAs: `${gapAt(ENGINE, at).toFixed(3)} in`,
-  })),
-  readAs: 'a scan',
-  tool: 'indicator',
-  spring: 'light',
-  lifter: 'solid',
-  lash: 'zero',
-  arms: 'before',
-  ...more,
-});
+const scan = (angles: readonly number[], more: Partial<ScanEvidence> = {}) => {
+  const points = pointsOf(
+    angles.map((at) => [at, gapAt(ENGINE, at)]),
+    toThousandths,
+  );
+  return scanEvidence(points, { id: 'scan-1', line: 7, arms: 'before', ...more });
+};
 
 const upTo = (last: number) => Array.from({ length: last / 2 + 1 }, (_, index) => 2 * index);
 

@@ -3,37 +3,18 @@ import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, ScanEvidence, Side } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from './plain-build.ts';
-
-type Pair = readonly [angle: number, inches: number];
+import { type GapAt, pointsOf, scanEvidence, toThousandths } from './scan-evidence.ts';
 
 /** .0005·(θ − 9)² over the least, every 2°: the worked example of the computation, turned round for an exhaust. */
-const every2 = (least: number, valve: Side): Pair[] =>
+const every2 = (least: number, valve: Side): GapAt[] =>
   [0, 2, 4, 6, 8, 10, 12, 14, 16, 18].map(
-    (at): Pair => [valve === 'intake' ? at : -at, least + 0.0005 * (at - 9) ** 2],
+    (at): GapAt => [valve === 'intake' ? at : -at, least + 0.0005 * (at - 9) ** 2],
   );
 
 let line = 100;
-function scanOf(valve: Side, pairs: readonly Pair[], more: Partial<ScanEvidence> = {}): ScanEvidence {
+function scanOf(valve: Side, pairs: readonly GapAt[], more: Partial<ScanEvidence> = {}): ScanEvidence {
   line += 1;
-  return {
-    id: `scan-${line}`,
-    line,
-    standing: true,
-    cylinder: 1,
-    valve,
-    points: pairs.map(([at, inches]) => ({
-      crankAngle: at * DEG,
-      gap: { value: inches * IN },
-      readAs: `${inches.toFixed(3)} in`,
-    })),
-    readAs: 'a scan',
-    tool: 'indicator',
-    spring: 'light',
-    lifter: 'solid',
-    lash: 'zero',
-    arms: 'these',
-    ...more,
-  };
+  return scanEvidence(pointsOf(pairs, toThousandths), { id: `scan-${line}`, line, valve, ...more });
 }
 
 const build = (scans: readonly ScanEvidence[], more: Partial<Evidence> = {}): Evidence => ({
@@ -118,7 +99,7 @@ describe('what a scan was read under', () => {
   });
 
   test('steps of 9° beside the least are too wide for a word', () => {
-    const wide: Pair[] = [0, 9, 18].map((at): Pair => [at, 0.12 + 0.0005 * (at - 9) ** 2]);
+    const wide: GapAt[] = [0, 9, 18].map((at): GapAt => [at, 0.12 + 0.0005 * (at - 9) ** 2]);
     expect(gap(build([scanOf('intake', wide)]))?.lacks.join()).toContain(
       'readings every 2° between TDC and 18° after TDC',
     );
@@ -163,7 +144,7 @@ describe('what a scan is asked', () => {
   test.each(['intake', 'exhaust'] as const)(
     'an %s whose angles were told on the other side of TDC',
     (valve) => {
-      const flipped = every2(0.14, valve).map(([at, inches]): Pair => [-at, inches]);
+      const flipped = every2(0.14, valve).map(([at, inches]): GapAt => [-at, inches]);
       const evidence = build([scanOf(valve, flipped)]);
       expect(codes(evidence)).toEqual(['scan-side-of-tdc']);
       expect(gap(evidence, valve)?.word).toBeUndefined();
@@ -184,14 +165,14 @@ describe('what a scan is asked', () => {
   );
 
   test('a least more than 25° from TDC', () => {
-    const far: Pair[] = [22, 24, 26, 28, 30, 32, 34, 36].map((at) => [at, 0.12 + 0.0005 * (at - 29) ** 2]);
+    const far: GapAt[] = [22, 24, 26, 28, 30, 32, 34, 36].map((at) => [at, 0.12 + 0.0005 * (at - 29) ** 2]);
     const evidence = build([scanOf('intake', far)]);
     expect(codes(evidence)).toEqual(['scan-far-from-tdc']);
     expect(gap(evidence)?.word).toBeUndefined();
   });
 
   test('a minus before a clay, which counts as contact until it is known', () => {
-    const pairs = every2(0.12, 'intake').map(([at, inches]): Pair => [at, at === 8 ? -0.005 : inches]);
+    const pairs = every2(0.12, 'intake').map(([at, inches]): GapAt => [at, at === 8 ? -0.005 : inches]);
     const evidence = build([scanOf('intake', pairs, { tool: 'clay' })]);
     expect(codes(evidence)).toEqual(['scan-below-nothing']);
     expect(gap(evidence)?.word).toBe('short');
@@ -199,7 +180,7 @@ describe('what a scan is asked', () => {
   });
 
   test('one crank angle with two gaps that differ by more than the indicator errs', () => {
-    const pairs: Pair[] = [...every2(0.12, 'intake'), [14, 0.15]];
+    const pairs: GapAt[] = [...every2(0.12, 'intake'), [14, 0.15]];
     expect(codes(build([scanOf('intake', pairs)]))).toEqual(['scan-angle-twice']);
     expect(codes(build([scanOf('intake', [...every2(0.12, 'intake'), [14, 0.133]])]))).toEqual([]);
   });
@@ -210,7 +191,7 @@ describe('the worst of two scans', () => {
     // Falls to .096 at its last angle; the other is .125 on a lifter that sinks.
     const falling = scanOf(
       'intake',
-      [0, 2, 4, 6, 8, 10].map((at): Pair => [at, 0.106 - at / 1000]),
+      [0, 2, 4, 6, 8, 10].map((at): GapAt => [at, 0.106 - at / 1000]),
     );
     const sinking = scanOf('intake', every2(0.125, 'intake'), { lifter: 'hydraulic' });
     for (const scans of [

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { scanned } from '../../../server/mechanics/assessment/scans/scanned.ts';
 import { leastOf } from '../../../server/mechanics/gap-scan/least.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
+import { pointsOf, scanEvidence } from '../assessment/scan-evidence.ts';
 import { stationsAt as stations } from '../helpers/stations.ts';
 
 /*
@@ -178,24 +179,7 @@ describe('a simulation of 3 000 scans in uneven steps', () => {
   test('what is told of a scan holds no fewer: a tool errs alike in all its readings', () => {
     // An indicator is good to .002 on an engine (common practice, no source): 4 times the scatter here.
     const told = share((points) => {
-      const { least } = scanned({
-        id: 'scan',
-        line: 1,
-        standing: true,
-        cylinder: 1,
-        valve: 'intake',
-        points: points.map(([degree, gap]) => ({
-          crankAngle: degree * DEG,
-          gap: { value: gap * IN },
-          readAs: 'a gap',
-        })),
-        readAs: 'a scan',
-        tool: 'indicator',
-        spring: 'light',
-        lifter: 'solid',
-        lash: 'zero',
-        arms: 'these',
-      });
+      const { least } = scanned(scanEvidence(pointsOf(points)));
       return least.low !== undefined && least.low <= 0.1 * IN && (least.high ?? 0) >= 0.1 * IN;
     });
     expect(told).toBeGreaterThan(0.95);

@@ -3,6 +3,7 @@ import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import { wordsOf } from '../../../../server/mechanics/assessment/words-of.ts';
 import { LAWS } from './all.ts';
 import { buildOf } from './builds.ts';
+import { changeIsToldAsItIs } from './change-told.ts';
 import { type Assessed, isAgainstArm } from './law.ts';
 
 /** How many builds are generated; `LAW_BUILDS=5000 npm test -- laws` for more. */
@@ -52,4 +53,8 @@ describe(`the laws of the assessment, over ${BUILDS} generated builds`, () => {
     expect(share(({ evidence }) => evidence.answers.length > 0)).toBeGreaterThan(0.1);
     expect(share(({ assessment }) => assessment.details.noise.facts.length > 2)).toBeGreaterThan(0.08);
   });
+});
+
+describe(`what a ratio does, over ${BUILDS} generated builds`, () => {
+  changeIsToldAsItIs(() => all);
 });

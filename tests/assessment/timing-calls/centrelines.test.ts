@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { PLAIN } from '../../mechanics/assessment/plain-build.ts';
+import type { Kept } from '../../tools/record/kept-workings.ts';
+import { assessAsTold } from '../../tools/told/assess-as-told.ts';
+import { answer, codes, drop, saying, stop, told } from './call.ts';
+
+const said = saying(assessAsTold('timing-calls-centrelines'));
+
+describe('a peak that hardly any cam has', () => {
+  test('125° is asked, and has no word against the card until then', () => {
+    const all = said([drop(62, 188, 108)], [], { call: { ...PLAIN.call, goal: 'cam-timing' } });
+    expect(codes(all)).toContain('centreline-unusual');
+    expect(told(all)[0]).not.toMatch(/retarded|costs/);
+    expect(told(all)[0]).toMatch(/125° is outside of the usual 95 to 120/);
+  });
+
+  test('by a card that has it so it is that cam’s', () => {
+    const all = said([drop(80, 166, 124)]);
+    expect(codes(all)).not.toContain('centreline-unusual');
+    expect(told(all)[0]).toMatch(/cannot be told from the card/);
+  });
+
+  test('said to be told right, it counts', () => {
+    const ask = 'Was each reading told from the right side of its dead centre, and on the right lobe?';
+    const all = said(
+      [drop(62, 188, 108)],
+      [{ ...answer('centreline-unusual', ask, 'not-found', 9), found: false }],
+    );
+    expect(told(all)[0]).toMatch(/17° retarded/);
+  });
+});
+
+describe('one lobe, two centrelines', () => {
+  const ASK = 'Was the cam moved between these readings, or was one of them read wrong?';
+  const two = [drop(62, 148, 108), drop(66, 150, 108)];
+
+  test('105 and 108 are asked in either order, with no word', () => {
+    for (const kept of [two, two.toReversed()]) {
+      const all = said(kept);
+      expect(codes(all)).toContain('centrelines-differ');
+      expect(told(all)[0]).toMatch(/105° and 108°.*no word against the card/);
+    }
+  });
+
+  test('the cam was moved: the last one counts', () => {
+    const all = said(two, [{ ...answer('centrelines-differ', ASK, 'not-found', 9), found: false }]);
+    expect(told(all)[0]).toMatch(/^The intake peaks 108°.*straight up/);
+  });
+
+  test('one was read wrong: what is read after that counts', () => {
+    const found = { ...answer('centrelines-differ', ASK, 'found', 3), found: true };
+    const open = said(two, [found]);
+    expect(told(open)[0]).toMatch(/no word against the card/);
+    const again = said([...two, stop(36, 36), drop(62, 148, 108)], [found]);
+    expect(codes(again)).not.toContain('centrelines-differ');
+    expect(told(again)[0]).toMatch(/^The intake peaks 105°/);
+  });
+
+  test('1° apart is the wheel', () => {
+    expect(codes(said([drop(62, 148, 108), drop(63, 149, 108)]))).not.toContain('centrelines-differ');
+  });
+});
+
+/*
+ * By hand: an equal drop at 58 and 146 peaks at 102; opens 20 before TDC, closes 52 after BDC: (180 + 52 − 20)/2 = 106.
+ * That an advance costs the intake its gap: a cam maker’s pages (trade practice 2.8).
+ */
+describe('one lobe, read both ways', () => {
+  const ASK =
+    'Was the cam moved between these two readings, is the lobe not symmetric, or was a side told wrong?';
+  const events: Kept = [
+    'centreline',
+    { opens: '20 BTDC', closes: '52 ABDC', side: 'intake', card: '106 deg' },
+  ];
+  const both = [stop(36, 36), drop(58, 146, 106), events];
+
+  test('4° apart is asked in either order, and what the earlier one costs stands', () => {
+    for (const kept of [both, both.toReversed()]) {
+      const all = said(kept);
+      expect(codes(all)).toContain('centrelines-differ');
+      expect(told(all)[0]).toMatch(/equal drop the intake peaks at 102°, by its events at 106°: 4° apart/);
+      expect(told(all)[0]).toMatch(/no word against the card yet.*4° advanced.*costs intake gap/);
+    }
+  });
+
+  test('a lobe that is not symmetric counts by its equal drop', () => {
+    const all = said(both, [answer('centrelines-differ', ASK, 'asymmetric', 9)]);
+    expect(told(all)[0]).toMatch(/^The intake peaks 102°.*4° advanced/);
+  });
+
+  test('a cam that was moved counts as it was read last', () => {
+    const all = said(both, [answer('centrelines-differ', ASK, 'moved', 9)]);
+    expect(told(all)[0]).toMatch(/^The intake peaks 106°.*straight up/);
+  });
+
+  test('one read wrong: the lobe is read again, and that counts', () => {
+    const found = { ...answer('centrelines-differ', ASK, 'found', 4), found: true };
+    expect(told(said(both, [found]))[0]).toMatch(/no word against the card/);
+    const again = said([...both, stop(36, 36), drop(58, 146, 106)], [found]);
+    expect(told(again)[0]).toMatch(/^The intake peaks 102°/);
+  });
+});
