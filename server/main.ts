@@ -63,7 +63,14 @@ async function main(): Promise<void> {
     if (ending) return;
     ending = true;
     say(`${signal}: no new requests; ending`);
-    await endService({ lifecycle, app, hub, db, work: deps.work, stopDatabase: async () => embedded?.stop() });
+    await endService({
+      lifecycle,
+      app,
+      hub,
+      db,
+      work: deps.work,
+      stopDatabase: async () => embedded?.stop(),
+    });
     process.exit(0);
   };
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {

@@ -5,7 +5,9 @@ import { jsonObject } from '../../shared/schemas/answer-parts.ts';
 import { Failure } from '../problems/failure.ts';
 import { problemResponses } from '../web/api-schemas.ts';
 import type { Deps } from '../web/deps.ts';
+import { jsonBodies } from '../web/http/json-bodies.ts';
 import { checked } from '../web/validate.ts';
+import { readOrKeep } from '../work/unread-body.ts';
 
 const unitsQuery = z.strictObject({
   units: z.enum(['inch', 'metric']).default('inch').meta({ description: 'units of the answer' }),
@@ -32,11 +34,16 @@ const descriptionView = z
   })
   .meta({ id: 'ComputationDescription' });
 
-/** The longest lists that are taken, with their units, come to half of this. */
-const BODY_LIMIT = 1024 * 1024;
+/** A list fifty times too long still gets its answer by field, not a refusal of the whole body. */
+const BODY_LIMIT = 4 * 1024 * 1024;
 
-/** `GET` and `POST /api/v1/compute/...`, one route pair per registration. */
+/**
+ * `GET` and `POST /api/v1/compute/...`, one route pair per registration. A large body is left as it came: it is read
+ * on the thread that computes with it, and counts by the time that took.
+ */
 export function computeRoutes(app: FastifyInstance, deps: Deps): void {
+  app.removeContentTypeParser('application/json');
+  jsonBodies(app, readOrKeep);
   app.get(
     '/api/v1/compute',
     {

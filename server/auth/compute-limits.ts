@@ -52,9 +52,13 @@ export function computeLimits(pool: Pool, perMinute: number): ComputeLimits {
     } catch (error) {
       if (!(error instanceof RateLimiterRes)) throw error;
       const seconds = Math.max(1, Math.ceil(error.msBeforeNext / 1000));
-      throw new Failure('quota-exceeded', `more than ${perMinute} computations a minute from one address${owed > 0 ? ', long ones counted by the time they took' : ''}`, {
-        headers: { 'retry-after': String(seconds) },
-      });
+      throw new Failure(
+        'quota-exceeded',
+        `more than ${perMinute} computations a minute from one address${owed > 0 ? ', long ones counted by the time they took' : ''}`,
+        {
+          headers: { 'retry-after': String(seconds) },
+        },
+      );
     }
     if (credit.size > 10_000) credit.clear();
     credit.set(address, { left: portion, until: performance.now() + 60_000 });

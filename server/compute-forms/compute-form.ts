@@ -51,9 +51,7 @@ function readTyped(each: Registered, typed: Fields, ofCall: boolean) {
     isMore: typed.more !== undefined && typed.more !== '',
     asked: (): Computed => ({ ...common, faults: [] }),
     answered: (answers: Answers): Computed =>
-      built.faults.length > 0
-        ? { ...common, faults: built.faults }
-        : { ...common, ...answers, faults: [] },
+      built.faults.length > 0 ? { ...common, faults: built.faults } : { ...common, ...answers, faults: [] },
     refused(error: unknown): Computed {
       if (!(error instanceof InputFaults)) throw error;
       const faults = shownFaults(error.faults, leavesOf(controls, typed));
@@ -83,11 +81,7 @@ export function computeForm(each: Registered, typed: Fields, ofCall = false): Co
 }
 
 /** The same for whoever asks from outside, where it may be long: `run` says where it is done. */
-export async function computeFormBeside(
-  each: Registered,
-  typed: Fields,
-  run: RunBeside,
-): Promise<Computed> {
+export async function computeFormBeside(each: Registered, typed: Fields, run: RunBeside): Promise<Computed> {
   const form = readTyped(each, typed, false);
   if (form.isMore) return form.asked();
   try {

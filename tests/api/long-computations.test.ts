@@ -61,9 +61,7 @@ describe('a long computation', () => {
   });
 
   test('is refused as busy where too many wait already, and says when to come again', async () => {
-    const all = await Promise.all(
-      Array.from({ length: 80 }, (_, at) => explain(`198.51.100.${at}`)),
-    );
+    const all = await Promise.all(Array.from({ length: 80 }, (_, at) => explain(`198.51.100.${at}`)));
     const busy = all.filter(({ statusCode }) => statusCode === 503);
     expect(busy.length).toBeGreaterThan(0);
     expect(all.length - busy.length).toBe(all.filter(({ statusCode }) => statusCode === 200).length);
@@ -83,13 +81,26 @@ describe('a long computation', () => {
   });
 });
 
-test('a body larger than any input is not read: 413', async () => {
-  const keys = Array.from({ length: 200_000 }, (_, at) => `"k${at}":1`).join(',');
-  const refused = await service.request({
-    method: 'POST',
-    url: '/api/v1/compute/lift',
-    headers: { 'content-type': 'application/json' },
-    payload: `{${keys}}`,
+describe('a large body', () => {
+  const send = (payload: string) =>
+    service.request({
+      method: 'POST',
+      url: '/api/v1/compute/lift',
+      headers: { 'content-type': 'application/json', 'x-forwarded-for': '192.0.2.12' },
+      payload,
+    });
+  const keys = (count: number) => Array.from({ length: count }, (_, at) => `"k${at}":1`).join(',');
+
+  test('is read beside the serving thread: its faults are told as of a small one', async () => {
+    const { errors } = problemIn(await send(`{${keys(20_000)}}`), 422, 'invalid-input');
+    expect(errors?.some(({ pointer, code }) => pointer === '/k7' && code === 'unknown-field')).toBe(true);
   });
-  problemIn(refused, 413, 'body-too-large');
+
+  test('that is not JSON is told so', async () => {
+    problemIn(await send(`{${keys(20_000)}`), 400, 'invalid-json');
+  });
+
+  test('larger than any input is not read', async () => {
+    problemIn(await send(`{${keys(500_000)}}`), 413, 'body-too-large');
+  });
 });

@@ -157,6 +157,7 @@ const WRITTEN: readonly Written[] = [
       'records',
       'events',
       'auth',
+      'work',
       'compute',
       'mechanics',
       'database',
