@@ -33,8 +33,8 @@ const credentials = z.strictObject({
   password: someWords('their password', 1000),
 });
 
-/** Signing in by JSON, and who one is. */
-export function accessApi(app: FastifyInstance, deps: Deps): void {
+/** Signing in and out, and who one is. */
+function sessionRoutes(app: FastifyInstance, deps: Deps): void {
   app.post(
     '/api/v1/sessions',
     {
@@ -86,6 +86,9 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       return reply.code(204).send();
     },
   );
+}
+
+function principalRoute(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'whoAmI',
     tag: 'access',
@@ -103,6 +106,10 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
         buildId: principal.kind === 'builder' ? principal.buildId : undefined,
       }),
   });
+}
+
+/** Keys that programs of the shop speak with. */
+function keyRoutes(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'listKeys',
     tag: 'access',
@@ -143,6 +150,10 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       return { body: answer(revokedView, { revoked: params.id }) };
     },
   });
+}
+
+/** People of the desk. */
+function staffRoutes(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'listStaff',
     tag: 'access',
@@ -188,4 +199,12 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       return { body: answer(disabledView, { disabled: params.id }) };
     },
   });
+}
+
+/** JSON routes of who may do what: sessions, keys, people of the desk. */
+export function accessApi(app: FastifyInstance, deps: Deps): void {
+  sessionRoutes(app, deps);
+  principalRoute(app, deps);
+  keyRoutes(app, deps);
+  staffRoutes(app, deps);
 }

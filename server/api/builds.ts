@@ -26,9 +26,10 @@ const armsView = z.object({
   placements: z.array(placementView),
 });
 
-/** JSON routes of builds: specification with revisions, arms, and which arm sits where. */
-export function buildsApi(app: FastifyInstance, deps: Deps): void {
-  const tag = 'builds';
+const tag = 'builds';
+
+/** The build, its specification with its revisions, and the units of its calls. */
+function specRoutes(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'getBuild',
     tag,
@@ -91,6 +92,10 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
         revisions: (await listRevisions(tx, principal, params.id)).map(showRevision),
       }),
   });
+}
+
+/** Arms, and which of them sits where. */
+function armRoutes(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'listArms',
     tag,
@@ -136,4 +141,10 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
       body: showPlacement(await placeArmOnValve(tx, principal, params.id, body)),
     }),
   });
+}
+
+/** JSON routes of builds: specification with revisions, arms, and which arm sits where. */
+export function buildsApi(app: FastifyInstance, deps: Deps): void {
+  specRoutes(app, deps);
+  armRoutes(app, deps);
 }

@@ -30,28 +30,10 @@ const readingsView = z.object({ readings: z.array(readingView) });
 
 const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 
-/** JSON routes of measuring: set-ups, readings, corrections, the ratio with its questions, answers. */
-export function readingsApi(app: FastifyInstance, deps: Deps): void {
-  const tag = 'readings';
-  /** What is said of one set-up, from the whole record of its build. */
-  const ofSetUp = <A extends z.ZodObject>(said: {
-    readonly operationId: string;
-    readonly summary: string;
-    readonly path: string;
-    readonly answer: A;
-    show(record: BuildRecord, setUpId: string): Sent<z.output<A>>;
-  }) =>
-    readRoute(app, deps, {
-      operationId: said.operationId,
-      tag,
-      summary: said.summary,
-      url: `/api/v1/builds/:id/set-ups/:setUpId/${said.path}`,
-      params: setUpParams,
-      query: noParams,
-      answer: said.answer,
-      read: async (tx, { principal, params }) =>
-        said.show(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
-    });
+const tag = 'readings';
+
+/** Set-ups as they were begun and put right. */
+function setUpRoutes(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'listSetUps',
     tag,
@@ -93,6 +75,54 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
       body: showSetUp(await putSetUpRight(tx, principal, params.id, params.setUpId, body)),
     }),
   });
+}
+
+/** What is said of a set-up, from the whole record of its build. */
+function ratioRoutes(app: FastifyInstance, deps: Deps): void {
+  const ofSetUp = <A extends z.ZodObject>(said: {
+    readonly operationId: string;
+    readonly summary: string;
+    readonly path: string;
+    readonly answer: A;
+    show(record: BuildRecord, setUpId: string): Sent<z.output<A>>;
+  }) =>
+    readRoute(app, deps, {
+      operationId: said.operationId,
+      tag,
+      summary: said.summary,
+      url: `/api/v1/builds/:id/set-ups/:setUpId/${said.path}`,
+      params: setUpParams,
+      query: noParams,
+      answer: said.answer,
+      read: async (tx, { principal, params }) =>
+        said.show(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+    });
+  ofSetUp({
+    operationId: 'getRatio',
+    summary: 'The ratio of a set-up: interval, budget, verdicts, and what must be asked',
+    path: 'ratio',
+    answer: ratioView,
+    show: ratioOfSetUp,
+  });
+  ofSetUp({
+    operationId: 'getRatioThroughLift',
+    summary: 'Ratio, lash left in and give of the train from lifts read part of the way up',
+    path: 'ratio-through-lift',
+    answer: throughLiftView,
+    show: throughLiftOfSetUp,
+  });
+  ofSetUp({
+    operationId: 'explainReadings',
+    summary:
+      'What would explain the readings of a set-up’s valve, how likely each is, and the next reading worth taking',
+    path: 'explanation',
+    answer: explanationView,
+    show: explanationOfSetUp,
+  });
+}
+
+/** Passes, and what is put right of them. */
+function passRoutes(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'listReadings',
     tag,
@@ -132,28 +162,10 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
       body: showReading(await replaceReading(tx, principal, params.id, params.readingId, body)),
     }),
   });
-  ofSetUp({
-    operationId: 'getRatio',
-    summary: 'The ratio of a set-up: interval, budget, verdicts, and what must be asked',
-    path: 'ratio',
-    answer: ratioView,
-    show: ratioOfSetUp,
-  });
-  ofSetUp({
-    operationId: 'getRatioThroughLift',
-    summary: 'Ratio, lash left in and give of the train from lifts read part of the way up',
-    path: 'ratio-through-lift',
-    answer: throughLiftView,
-    show: throughLiftOfSetUp,
-  });
-  ofSetUp({
-    operationId: 'explainReadings',
-    summary:
-      'What would explain the readings of a set-up’s valve, how likely each is, and the next reading worth taking',
-    path: 'explanation',
-    answer: explanationView,
-    show: explanationOfSetUp,
-  });
+}
+
+/** What a person found when a question was put to them. */
+function answerRoute(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'answerQuestion',
     tag,
@@ -169,4 +181,12 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
       return { body: showKeptAnswer(await keepAnswer(tx, principal, params.id, body)) };
     },
   });
+}
+
+/** JSON routes of measuring: set-ups, readings, corrections, the ratio with its questions, answers. */
+export function readingsApi(app: FastifyInstance, deps: Deps): void {
+  setUpRoutes(app, deps);
+  passRoutes(app, deps);
+  ratioRoutes(app, deps);
+  answerRoute(app, deps);
 }

@@ -3,6 +3,7 @@ import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../.
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
+import { noiseAsks } from '../mechanics/noise/noise-words.ts';
 import type { Answer } from '../records/answers/answers.ts';
 
 /** What was said beside the word that an answer begins with. */
@@ -62,5 +63,6 @@ export function loggedQuestion(
   code: string | undefined,
 ): string {
   const noise = noiseQuestionOf(questionId, code);
-  return noise === undefined ? question.replaceAll('-', ' ') : NOISE_QUESTIONS[noise].ask;
+  if (noise === undefined) return question.replaceAll('-', ' ');
+  return noiseAsks(noise).includes(question) ? question : NOISE_QUESTIONS[noise].ask;
 }

@@ -1,3 +1,4 @@
+import type { TableData } from '../../views/parts/table.examples.ts';
 import { levelAxis, PLOT, scaleOver, uprightAxis } from './axes.ts';
 import { curve, type Point } from './curve.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
@@ -43,6 +44,48 @@ function within(stations: readonly Station[], of: (station: Station) => number, 
   return runs.filter((run) => run.length > 1);
 }
 
+/** The least gap as an upright between the two curves, with its figure beside it. */
+function leastDrawn(gapX: number, [valveY, pistonY]: readonly [number, number], text: string): string {
+  const onRight = gapX < 190;
+  return (
+    path('draw-gap', `M${at(gapX)} ${at(valveY)}V${at(pistonY)}`) +
+    circle('draw-point', gapX, valveY, 3.5) +
+    circle('draw-point', gapX, pistonY, 3.5) +
+    label(onRight ? gapX + 8 : gapX - 8, leastAt(valveY, pistonY), `least ${text}`, {
+      anchor: onRight ? 'start' : 'end',
+      className: 'draw-text-strong',
+    })
+  );
+}
+
+/** Every ten degrees of the crank, and the least. */
+function depthsTable(
+  { margin }: PistonToValve,
+  stations: readonly Station[],
+  least: Station,
+  { unit, figure }: DrawnFor['ruler'],
+): TableData {
+  return {
+    caption: 'Depth below the closed valve, along it',
+    columns: [
+      { label: 'Crank, degrees after TDC' },
+      { label: `Valve, ${unit}`, number: true },
+      { label: `Piston, ${unit}`, number: true },
+      { label: `Gap, ${unit}`, number: true },
+    ],
+    rows: [...stations.filter(({ crankAngle }) => crankAngle % 10 === 0), least]
+      .sort((a, b) => a.crankAngle - b.crankAngle)
+      .map((each) => ({
+        cells: [
+          each === least ? `${each.crankAngle.toFixed(1)}, the least` : String(each.crankAngle),
+          figure(each.valve),
+          figure(each.piston),
+          each === least ? figure(margin) : figure(each.piston - each.valve),
+        ],
+      })),
+  };
+}
+
 /** Valve and piston over the crank angle, both as depth below the closed valve: the gap is what lies between. */
 export function pistonToValve(data: PistonToValve, { id, ruler }: DrawnFor): Drawing | undefined {
   const low = Math.min(0, data.atCrankAngle) - WINDOW;
@@ -58,66 +101,38 @@ export function pistonToValve(data: PistonToValve, { id, ruler }: DrawnFor): Dra
     [plot.left, plot.right],
   );
   const y = scaleOver([0, ruler.of(deepest)], [plot.top, plot.bottom]);
+  const depth = (inches: number) => y(ruler.of(inches));
   const bottom = y.domain()[1] ?? 0;
   const draw = (className: string, of: (station: Station) => number) =>
     within(stations, of, ruler.unit === 'in' ? bottom : bottom / 25.4)
       .map((run) =>
         curve(
           className,
-          run.map((each): Point => [x(each.crankAngle), y(ruler.of(of(each)))]),
+          run.map((each): Point => [x(each.crankAngle), depth(of(each))]),
         ),
       )
       .join('');
-  const gapX = x(data.atCrankAngle);
-  const [valveY, pistonY] = [y(ruler.of(least.valve)), y(ruler.of(least.piston))];
-  const onRight = gapX < 190;
-  const beside = onRight ? gapX + 8 : gapX - 8;
-  const anchor = onRight ? 'start' : 'end';
   const text = ruler.text(data.margin);
   const limit = ruler.text(data.limit);
   const where = `${Math.abs(data.atCrankAngle).toFixed(1)}° ${data.atCrankAngle < 0 ? 'before' : 'after'} TDC`;
-  const svg =
-    uprightAxis(y, plot, `below the closed valve, ${ruler.unit}`) +
-    levelAxis(x, plot, 'crank degrees after TDC') +
-    path('draw-centre', `M${at(x(0))} ${at(plot.top)}V${at(plot.bottom)}`) +
-    draw('draw-limit', ({ valve }) => valve + data.limit) +
-    draw('draw-curve', ({ piston }) => piston) +
-    draw('draw-moving', ({ valve }) => valve) +
-    path('draw-gap', `M${at(gapX)} ${at(valveY)}V${at(pistonY)}`) +
-    circle('draw-point', gapX, valveY, 3.5) +
-    circle('draw-point', gapX, pistonY, 3.5) +
-    label(beside, leastAt(valveY, pistonY), `least ${text}`, {
-      anchor,
-      className: 'draw-text-strong',
-    }) +
-    label(plot.left, 257, `dashed: limit ${limit} below the valve`);
   return {
     id,
     title: `Piston to valve, ${data.side}`,
     desc: `The least gap is ${text} at ${where}. The limit is ${limit}.`,
     viewBox: '0 0 320 266',
-    svg: svg + nameCurves(stations, least, { x, y: (inches) => y(ruler.of(inches)), deepest }),
+    svg:
+      uprightAxis(y, plot, `below the closed valve, ${ruler.unit}`) +
+      levelAxis(x, plot, 'crank degrees after TDC') +
+      path('draw-centre', `M${at(x(0))} ${at(plot.top)}V${at(plot.bottom)}`) +
+      draw('draw-limit', ({ valve }) => valve + data.limit) +
+      draw('draw-curve', ({ piston }) => piston) +
+      draw('draw-moving', ({ valve }) => valve) +
+      leastDrawn(x(data.atCrankAngle), [depth(least.valve), depth(least.piston)], text) +
+      label(plot.left, 257, `dashed: limit ${limit} below the valve`) +
+      nameCurves(stations, least, { x, y: depth, deepest }),
     toScale: true,
     caption: `Valve and piston about top dead centre, ${data.side}`,
-    table: {
-      caption: 'Depth below the closed valve, along it',
-      columns: [
-        { label: 'Crank, degrees after TDC' },
-        { label: `Valve, ${ruler.unit}`, number: true },
-        { label: `Piston, ${ruler.unit}`, number: true },
-        { label: `Gap, ${ruler.unit}`, number: true },
-      ],
-      rows: [...stations.filter(({ crankAngle }) => crankAngle % 10 === 0), least]
-        .sort((a, b) => a.crankAngle - b.crankAngle)
-        .map((each) => ({
-          cells: [
-            each === least ? `${each.crankAngle.toFixed(1)}, the least` : String(each.crankAngle),
-            ruler.figure(each.valve),
-            ruler.figure(each.piston),
-            each === least ? ruler.figure(data.margin) : ruler.figure(each.piston - each.valve),
-          ],
-        })),
-    },
+    table: depthsTable(data, stations, least, ruler),
   };
 }
 

@@ -56,84 +56,81 @@ const COLUMNS = 3;
 const RADIUS = 38;
 const TALL = 138;
 
-/** Marks side by side on the stem they were read on, to scale, in the order they are given. */
-export function tipMarks(
-  data: {
-    readonly title: string;
-    /** Of a follower: its pivot at the left, and no pushrod to tell the marks by. */
-    readonly follower?: boolean;
-    /** Inches; what the stem measures, or what it was taken for. */
-    readonly stem: number;
-    readonly stemKnown: boolean;
-    readonly marks: readonly DrawnMark[];
-    readonly least?: { readonly width: number; readonly most: number };
-  },
-  { id, ruler }: DrawnFor,
-): Drawing {
-  const { stem, marks, least, follower = false } = data;
-  const gear = follower ? 'follower' : 'rocker';
-  const scale = (2 * RADIUS) / stem;
+interface TipMarks {
+  readonly title: string;
+  /** Of a follower: its pivot at the left, and no pushrod to tell the marks by. */
+  readonly follower?: boolean;
+  /** Inches; what the stem measures, or what it was taken for. */
+  readonly stem: number;
+  readonly stemKnown: boolean;
+  readonly marks: readonly DrawnMark[];
+  readonly least?: { readonly width: number; readonly most: number };
+}
+
+type Ruler = DrawnFor['ruler'];
+
+/** Marks in rows of three, each on its stem’s end with its name, width and place under it. */
+function marksDrawn(marks: readonly DrawnMark[], scale: number, ruler: Ruler): string {
   const rows = Math.ceil(marks.length / COLUMNS);
-  const ruled = 26 + rows * TALL;
-  const across = Math.min(COLUMNS, marks.length);
-  const place = (index: number) => ({
-    x: (320 * ((index % COLUMNS) + 0.5)) / (rows > 1 ? COLUMNS : across),
-    y: 58 + Math.floor(index / COLUMNS) * TALL,
-  });
-  const drawn = marks
-    .map((mark, index) => {
-      const { x, y } = place(index);
+  const across = rows > 1 ? COLUMNS : Math.min(COLUMNS, marks.length);
+  return marks
+    .map(({ name, width, off, sideways, where }, index) => {
+      const x = (320 * ((index % COLUMNS) + 0.5)) / across;
+      const y = 58 + Math.floor(index / COLUMNS) * TALL;
       return (
-        stemEnd({
-          x,
-          y,
-          r: RADIUS,
-          width: mark.width * scale,
-          off: mark.off * scale,
-          sideways: mark.sideways,
-        }) +
-        label(x, y + 58, mark.name, { anchor: 'middle', className: 'draw-text-strong' }) +
-        label(x, y + 74, `${ruler.figure(mark.width)} wide`, { anchor: 'middle' }) +
-        label(x, y + 90, mark.where, { anchor: 'middle', soft: true })
+        stemEnd({ x, y, r: RADIUS, width: width * scale, off: off * scale, sideways }) +
+        label(x, y + 58, name, { anchor: 'middle', className: 'draw-text-strong' }) +
+        label(x, y + 74, `${ruler.figure(width)} wide`, { anchor: 'middle' }) +
+        label(x, y + 90, where, { anchor: 'middle', soft: true })
       );
     })
     .join('');
-  const ruler2 =
+}
+
+/** A length under the marks, at their scale, with what it is. */
+const lengthBelow = (y: number, length: number, said: string): string =>
+  levelDimension({ y, from: 24, to: 24 + length, text: '', outline: y + 8 }) +
+  label(24 + length + 24, y + 4, said);
+
+/** The least sweep, and the width over which a mark is looked at again. */
+function leastDrawn({ least }: TipMarks, top: number, scale: number, ruler: Ruler): string {
+  if (least === undefined) return '';
+  const { width, most } = least;
+  return (
+    lengthBelow(top + 16, width * scale, `least sweep ${ruler.text(width)}`) +
+    lengthBelow(top + 40, most * scale, `look again over ${ruler.text(most)}`)
+  );
+}
+
+function described({ marks, least, follower = false }: TipMarks, ruler: Ruler): string {
+  const told = marks.map((mark) => `${mark.name}: ${ruler.text(mark.width)} wide, ${mark.where}`).join('; ');
+  const of =
     least === undefined
       ? ''
-      : levelDimension({
-          y: ruled + 16,
-          from: 24,
-          to: 24 + least.width * scale,
-          text: '',
-          outline: ruled + 24,
-        }) +
-        label(24 + least.width * scale + 24, ruled + 20, `least sweep ${ruler.text(least.width)}`) +
-        levelDimension({
-          y: ruled + 40,
-          from: 24,
-          to: 24 + least.most * scale,
-          text: '',
-          outline: ruled + 48,
-        }) +
-        label(24 + least.most * scale + 24, ruled + 44, `look again over ${ruler.text(least.most)}`);
-  const told = marks.map((mark) => `${mark.name}: ${ruler.text(mark.width)} wide, ${mark.where}`).join('; ');
+      : ` The least sweep of this lift on this arm is ${ruler.text(least.width)}; over ${ruler.text(least.most)} the mark is looked at again.`;
+  return `The stem’s end seen from above, ${SEEN[follower ? 'follower' : 'rocker']}. ${told}.${of}`;
+}
+
+/** Marks side by side on the stem they were read on, to scale, in the order they are given. */
+export function tipMarks(data: TipMarks, { id, ruler }: DrawnFor): Drawing {
+  const { title, stem, stemKnown, marks, least, follower = false } = data;
+  const scale = (2 * RADIUS) / stem;
+  const ruled = 26 + Math.ceil(marks.length / COLUMNS) * TALL;
+  const [left, right] = ENDS[follower ? 'follower' : 'rocker'];
   return {
     id,
-    title: data.title,
-    desc: `The stem’s end seen from above, ${SEEN[gear]}. ${told}.${least === undefined ? '' : ` The least sweep of this lift on this arm is ${ruler.text(least.width)}; over ${ruler.text(least.most)} the mark is looked at again.`}`,
+    title,
+    desc: described(data, ruler),
     viewBox: `0 0 320 ${ruled + (least === undefined ? 0 : 56)}`,
     svg:
-      label(4, 14, ENDS[gear][0], { soft: true }) +
-      label(316, 14, ENDS[gear][1], { soft: true, anchor: 'end' }) +
-      drawn +
-      ruler2,
-    toScale: data.stemKnown,
-    caption: data.stemKnown
-      ? data.title
-      : `${data.title}; the stem’s size was not said and is drawn as ${ruler.text(stem)}`,
+      label(4, 14, left ?? '', { soft: true }) +
+      label(316, 14, right ?? '', { soft: true, anchor: 'end' }) +
+      marksDrawn(marks, scale, ruler) +
+      leastDrawn(data, ruled, scale, ruler),
+    toScale: stemKnown,
+    caption: stemKnown ? title : `${title}; the stem’s size was not said and is drawn as ${ruler.text(stem)}`,
     table: {
-      caption: data.title,
+      caption: title,
       columns: [
         { label: follower ? 'Mark' : 'Pushrod' },
         { label: 'Width', number: true },

@@ -1,3 +1,4 @@
+import type { TableData } from '../../views/parts/table.examples.ts';
 import { uprightDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { label, line } from './svg.ts';
@@ -60,97 +61,149 @@ function under({ x, name }: Station, limits: readonly string[]): string {
     .join('');
 }
 
-/** One valve shut, closest to its piston and at full lift, at one scale along the stem, each gap dimensioned. */
-export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawing {
-  const { limits = {}, piston } = data;
-  const stations = stationsOf(data);
-  const below = Math.max(data.netLift, (piston?.lift ?? 0) + Math.max(0, piston?.gap ?? 0));
-  const scale = (BOTTOM - TOP - BREAK - 14) / (data.installedHeight + below);
-  const seat = TOP + data.installedHeight * scale;
-  const retainer = (lift: number) => TOP + lift * scale;
-  const head = (lift: number) => seat + BREAK + lift * scale;
-  const sealTop = data.retainerToSeal === undefined ? undefined : TOP + data.retainerToSeal * scale;
-  const full = stations.at(-1);
-  const drawn = stations.map(
-    (station) =>
-      spring(station.x, retainer(station.lift), seat) +
-      (sealTop === undefined ? '' : sealAt(station.x, sealTop, seat)) +
-      springSeat(station.x, seat) +
-      valve(station.x, retainer(station.lift), seat, head(station.lift)) +
-      (station.gap === undefined
-        ? ''
-        : pistonAt(station.x, head(station.lift + station.gap), piston?.floor) +
-          (limits.piston === undefined
-            ? ''
-            : limitAt(station.x, head(station.lift + station.gap - limits.piston), 30))) +
-      under(station, limitsUnder(station, station === full, data, ruler.figure)),
+/** Where the parts of a valve stand on the sheet, along its stem at one scale. */
+interface Places {
+  readonly scale: number;
+  readonly seat: number;
+  readonly retainer: (lift: number) => number;
+  readonly head: (lift: number) => number;
+  readonly sealTop?: number;
+}
+
+function placesOf({ netLift, installedHeight, retainerToSeal, piston }: ValveMargins): Places {
+  const below = Math.max(netLift, (piston?.lift ?? 0) + Math.max(0, piston?.gap ?? 0));
+  const scale = (BOTTOM - TOP - BREAK - 14) / (installedHeight + below);
+  const seat = TOP + installedHeight * scale;
+  return {
+    scale,
+    seat,
+    retainer: (lift) => TOP + lift * scale,
+    head: (lift) => seat + BREAK + lift * scale,
+    ...(retainerToSeal === undefined ? {} : { sealTop: TOP + retainerToSeal * scale }),
+  };
+}
+
+/** Spring, seal, seat and valve as they stand there, and the piston under one that is closest to it. */
+function stationDrawn(
+  { x, lift, gap }: Station,
+  { seat, retainer, head, sealTop }: Places,
+  { piston, limits = {} }: ValveMargins,
+): string {
+  const limit =
+    gap === undefined || limits.piston === undefined ? '' : limitAt(x, head(lift + gap - limits.piston), 30);
+  return (
+    spring(x, retainer(lift), seat) +
+    (sealTop === undefined ? '' : sealAt(x, sealTop, seat)) +
+    springSeat(x, seat) +
+    valve(x, retainer(lift), seat, head(lift)) +
+    (gap === undefined ? '' : pistonAt(x, head(lift + gap), piston?.floor)) +
+    limit
   );
-  const x = full?.x ?? 0;
-  const shut = stations[0]?.x ?? 0;
-  const names =
+}
+
+/** Each part by its name, beside the valve that is shut. */
+function partNames(shut: number, { seat, head, sealTop }: Places): string {
+  return (
     label(shut, TOP - 14, 'retainer', { anchor: 'middle', soft: true }) +
     named(shut + HALF - 4, shut + HALF + 12, TOP + 20, 'spring') +
     (sealTop === undefined ? '' : named(shut + 9, shut + HALF + 12, (sealTop + seat) / 2, 'seal')) +
     named(shut + 34, shut + 40, seat + 5, 'seat') +
-    named(shut + 22, shut + 34, head(0) - 2, 'valve');
-  const solid = data.solidHeight === undefined ? undefined : seat - data.solidHeight * scale;
-  const bind =
-    data.solidHeight === undefined ? undefined : data.installedHeight - data.netLift - data.solidHeight;
-  const seal = data.retainerToSeal === undefined ? undefined : data.retainerToSeal - data.netLift;
-  const coil =
-    solid === undefined || bind === undefined
-      ? ''
-      : line('draw-dim', x - HALF - 6, solid, x + HALF + 6, solid) +
-        (limits.bind === undefined ? '' : limitAt(x, solid - limits.bind * scale, HALF + 10)) +
-        uprightDimension({
-          x: x + 34,
-          from: retainer(data.netLift),
-          to: solid,
-          text: ruler.figure(bind),
-          name: 'bind',
-          outline: x + HALF + 4,
-        });
-  const toSeal =
-    sealTop === undefined || seal === undefined
-      ? ''
-      : (limits.seal === undefined ? '' : limitAt(x, sealTop - limits.seal * scale, 14)) +
-        uprightDimension({
-          x: x - 34,
-          from: retainer(data.netLift),
-          to: sealTop,
-          text: ruler.figure(seal),
-          name: 'seal',
-          outline: x - HALF - 4,
-          side: 'end',
-        });
+    named(shut + 22, shut + 34, head(0) - 2, 'valve')
+  );
+}
+
+type Figure = (inches: number) => string;
+
+/** Room before the coils touch, at full lift. */
+function coilDrawn(x: number, data: ValveMargins, { seat, scale, retainer }: Places, figure: Figure): string {
+  const { solidHeight, netLift, limits = {} } = data;
+  const bind = bindOf(data);
+  if (solidHeight === undefined || bind === undefined) return '';
+  const solid = seat - solidHeight * scale;
+  return (
+    line('draw-dim', x - HALF - 6, solid, x + HALF + 6, solid) +
+    (limits.bind === undefined ? '' : limitAt(x, solid - limits.bind * scale, HALF + 10)) +
+    uprightDimension({
+      x: x + 34,
+      from: retainer(netLift),
+      to: solid,
+      text: figure(bind),
+      name: 'bind',
+      outline: x + HALF + 4,
+    })
+  );
+}
+
+/** Room between retainer and seal, at full lift. */
+function sealDrawn(x: number, data: ValveMargins, places: Places, figure: Figure): string {
+  const { netLift, limits = {} } = data;
+  const { scale, retainer, sealTop } = places;
+  const seal = sealOf(data);
+  if (sealTop === undefined || seal === undefined) return '';
+  return (
+    (limits.seal === undefined ? '' : limitAt(x, sealTop - limits.seal * scale, 14)) +
+    uprightDimension({
+      x: x - 34,
+      from: retainer(netLift),
+      to: sealTop,
+      text: figure(seal),
+      name: 'seal',
+      outline: x - HALF - 4,
+      side: 'end',
+    })
+  );
+}
+
+const bindOf = ({ installedHeight, netLift, solidHeight }: ValveMargins): number | undefined =>
+  solidHeight === undefined ? undefined : installedHeight - netLift - solidHeight;
+
+const sealOf = ({ retainerToSeal, netLift }: ValveMargins): number | undefined =>
+  retainerToSeal === undefined ? undefined : retainerToSeal - netLift;
+
+/** The same gaps as figures. */
+function gapsTable(data: ValveMargins, figure: Figure, unit: string): TableData {
+  const { bindTitle = 'To coil bind', netLift, piston } = data;
+  const [bind, seal] = [bindOf(data), sealOf(data)];
+  return {
+    caption: 'Gaps of this valve',
+    columns: [{ label: 'Gap' }, { label: `Left, ${unit}`, number: true }],
+    rows: [
+      { cells: [liftName(data), figure(netLift)] },
+      ...(bind === undefined ? [] : [{ cells: [`${bindTitle}, full lift`, figure(bind)] }]),
+      ...(seal === undefined ? [] : [{ cells: ['Retainer to seal, full lift', figure(seal)] }]),
+      ...(piston === undefined
+        ? []
+        : [{ cells: [`Piston to valve, ${piston.atCrank}`, figure(piston.gap)] }]),
+    ],
+  };
+}
+
+/** One valve shut, closest to its piston and at full lift, at one scale along the stem, each gap dimensioned. */
+export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawing {
+  const stations = stationsOf(data);
+  const places = placesOf(data);
+  const full = stations.at(-1);
+  const x = full?.x ?? 0;
+  const drawn = stations.map(
+    (station) =>
+      stationDrawn(station, places, data) +
+      under(station, limitsUnder(station, station === full, data, ruler.figure)),
+  );
   return {
     id,
     title: 'One valve: spring, retainer, seal and piston',
-    desc: describe(data, bind, seal, ruler.text),
+    desc: describe(data, bindOf(data), sealOf(data), ruler.text),
     viewBox: '0 0 344 376',
     svg:
       drawn.join('') +
-      names +
-      coil +
-      toSeal +
-      pistonDimension(stations, head, data, ruler.figure) +
-      line('draw-behind', 6, seat + 20, 338, seat + 20),
+      partNames(stations[0]?.x ?? 0, places) +
+      coilDrawn(x, data, places, ruler.figure) +
+      sealDrawn(x, data, places, ruler.figure) +
+      pistonDimension(stations, places.head, data, ruler.figure) +
+      line('draw-behind', 6, places.seat + 20, 338, places.seat + 20),
     toScale: true,
     caption: captionOf(data, ruler.unit === 'in' ? 'inches' : 'millimetres'),
-    table: {
-      caption: 'Gaps of this valve',
-      columns: [{ label: 'Gap' }, { label: `Left, ${ruler.unit}`, number: true }],
-      rows: [
-        { cells: [liftName(data), ruler.figure(data.netLift)] },
-        ...(bind === undefined
-          ? []
-          : [{ cells: [`${data.bindTitle ?? 'To coil bind'}, full lift`, ruler.figure(bind)] }]),
-        ...(seal === undefined ? [] : [{ cells: ['Retainer to seal, full lift', ruler.figure(seal)] }]),
-        ...(data.piston === undefined
-          ? []
-          : [{ cells: [`Piston to valve, ${data.piston.atCrank}`, ruler.figure(data.piston.gap)] }]),
-      ],
-    },
+    table: gapsTable(data, ruler.figure, ruler.unit),
   };
 }
 

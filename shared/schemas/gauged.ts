@@ -130,9 +130,9 @@ function fromBounds(raw: unknown, ctx: Refusal, { bounds }: Readers): Gauged {
   return { typed: readAs, readAs, ...ends };
 }
 
-/** Turns of a nut are no length by themselves: they want its thread and the ratio. */
+/** Turns of an adjuster are no length by themselves: they want its thread and the ratio. */
 const NUT_TURNS =
-  'counts turns of the nut, and those are no length by themselves: work them out with the adjusters, or give a length';
+  'counts turns of the adjuster, and those are no length by themselves: work them out with the adjusters, or give a length';
 
 function readGauged(raw: unknown, ctx: Refusal, readers: Readers): Gauged {
   if (readers.ofNut === true && saysTurns(textOf(raw)?.text ?? '')) {

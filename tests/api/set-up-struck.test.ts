@@ -47,15 +47,38 @@ const strike = ({ buildId, kept }: Playing, name: string, body: object = { struc
 describe('a set-up that was begun by mistake', () => {
   test('struck out, nothing is asked of it, and it stays on the record with the reason', async () => {
     const call = await played();
-    expect(await askedIn(call)).toMatch(/1 exhaust/);
+    expect((await saidIn(call)).next?.sentence).toBe(
+      'Read the valve lift of 1 exhaust, three passes, small hand first.',
+    );
     const { status, json } = await strike(call, 'by mistake');
     expect([status, json.struck]).toEqual([201, true]);
     expect(await askedIn(call)).not.toMatch(/1 exhaust/);
+    // 1 intake has its three passes: what is left of it is whose arm it is.
+    expect((await saidIn(call)).next?.action).toBe('arm');
     const { setUps } = await call.get('build/set-ups');
     expect([at(setUps, 1, 'struck'), at(setUps, 1, 'corrections', 0, 'reason')]).toEqual([
       true,
       'the other valve was meant',
     ]);
+  });
+
+  test('on the valve that waits for a reading it is gone on with; struck out, that reading is asked for again', async () => {
+    const playing = await openToPlay(service, desk, 'verify-ratio');
+    const next = async () => (await saidIn(playing)).next?.sentence;
+    const entries: readonly Entry[] = [
+      ...ENTRIES.slice(0, 1),
+      described({ engine: { cylinders: 8, lifter: 'hydraulic-flat' } }),
+      ...ENTRIES.slice(2, 4),
+      setUp('sinks', { lifter: 'hydraulic' }),
+      ...passes('sinks', 'valve-lift', ['.525 in', '.525 in', '.5255 in'], { counted: true }),
+    ];
+    for (const entry of entries) await playing.enter(entry);
+    const before = await next();
+    expect(before).toMatch(/^1 intake: take a reading on a solid or locked lifter/);
+    await playing.enter(setUp('solid'));
+    expect(await next()).toMatch(/^1 intake: go on with set-up 2/);
+    expect((await strike(playing, 'solid')).status).toBe(201);
+    expect(await next()).toBe(before);
   });
 
   test('nothing is read in it any more, and it is not struck out twice', async () => {

@@ -45,7 +45,7 @@ const last = (entry: Entry, after: readonly string[]): Entry => ({ ...entry, aft
 
 /* By hand: equal drop at 60 and 148 peaks at 104, 4° early of 108. */
 const EARLY = kept('centreline', { before: '60 deg', after: '148 deg', card: '108 deg', side: 'intake' });
-const CAM_THEN = 'Was 1 intake scanned with the cam where it is now, or was the cam moved after the scan?';
+const CAM_THEN = 'Was piston to valve read with the cam where it is now, or was the cam moved after that?';
 const INTAKE = 'gap:piston-to-valve:1-intake';
 const EXHAUST = 'gap:piston-to-valve:1-exhaust';
 
@@ -85,7 +85,7 @@ export const OF_SCAN: readonly Call[] = [
     expected: {
       words: { [INTAKE]: undefined },
       asks: ['cam-then'],
-      says: [/the cam moved after the scan/],
+      says: [/the cam moved after that/],
       never: [/against .080 in: clear/],
       next: 'scan-intake',
     },

@@ -74,6 +74,37 @@ export function facesOf(record: BuildRecord, callId: string): Face[] {
   });
 }
 
+/** The parts of a step that its page leads to, each with its form: `desk/timing peak`. */
+export function partFacesOf(record: BuildRecord, callId: string): Face[] {
+  const asked = askedBy('desk', callId);
+  const context = contextOf(asked, callId, record);
+  const whole = wholeCallOf(frame, context, computations);
+  return frame.steps.flatMap(({ name: step }) => {
+    const pageOf = (query: Readonly<Record<string, string>>): string => {
+      const body = whole.open.get(step)?.page({ context, req: { ...asked, query }, rejected: undefined });
+      return body === undefined ? '' : render(stepPage(frame, context, { step }, body, undefined));
+    };
+    const parts = new Set([...pageOf({}).matchAll(/[?&;]of=([a-z-]+)/g)].map(([, of = '']) => of));
+    return [...parts].map((of) => ({ name: `desk/${step} ${of}`, html: pageOf({ of }) }));
+  });
+}
+
+/** Each entry of the call that can be put right, on its own page. */
+export function correctionFacesOf(record: BuildRecord, callId: string): Face[] {
+  const context = contextOf(askedBy('desk', callId), callId, record);
+  return frame.steps.flatMap((step) =>
+    step.corrections.flatMap((correction) =>
+      correction.entries(context).map(({ id }) => {
+        const { title, body } = correction.page({ context, computations }, id, undefined);
+        return {
+          name: `desk${correction.path}`,
+          html: render(stepPage(frame, context, { step: step.name, title }, body, undefined)),
+        };
+      }),
+    ),
+  );
+}
+
 const ENTITIES: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', '#39': "'" };
 const BREAKS =
   /<\/?(?:p|h\d|li|tr|td|th|div|dt|dd|section|button|label|legend|summary|option|text|title|desc|caption|br|a)\b[^>]*>/g;

@@ -9,6 +9,7 @@ import type {
   ChangeGap,
   ChangeRatio,
 } from '../../mechanics/assessment/change/detail.ts';
+import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { judgementView, showJudgement } from '../view/judgement.ts';
 import { showSubject, subjectView } from '../view/subject.ts';
@@ -118,7 +119,7 @@ const gapFields = (row: ChangeGap) => ({
   margin: row.margin,
   verdict: row.word,
   because: row.because,
-  missing: row.lacks,
+  missing: lacksSaid(row.lacks),
   measure: row.measure,
   judgementId: row.judgementId,
 });
@@ -127,7 +128,8 @@ const gapFields = (row: ChangeGap) => ({
 const waitsFor = ({ needs }: Assessment): string[] =>
   needs.filter(({ step, have }) => step === 'consequences' && !have).map(({ what }) => what);
 
-const lacksOf = ({ before, after }: ChangeDetail) => [...(before?.lacks ?? []), ...(after?.lacks ?? [])];
+const lacksOf = ({ before, after }: ChangeDetail) =>
+  lacksSaid([...(before?.lacks ?? []), ...(after?.lacks ?? [])]);
 
 /** The fields of one valve; of nothing, where nothing can be calculated. */
 export function changeFields(record: BuildRecord, assessment: Assessment, detail: ChangeDetail | undefined) {

@@ -6,6 +6,7 @@ import type { DataOf } from '../../events/define-events.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { gapSaid } from '../../mechanics/assessment/common/gap-said.ts';
+import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import { Failure } from '../../problems/failure.ts';
 import { CONSEQUENCE_EVENTS } from '../../records/consequences/events.ts';
 import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
@@ -26,7 +27,7 @@ const gapsKept = ({ gaps }: ChangeDetail): Kept['gaps'] =>
       after: after && gapSaid(after),
       basis: after?.basis,
       verdict: word,
-      lacks: word === undefined ? [...lacks] : undefined,
+      lacks: word === undefined ? lacksSaid(lacks) : undefined,
     }),
   }));
 

@@ -58,6 +58,7 @@ export function lashEvidence(logged: LoggedLash): LashEvidence {
 
 export function markEvidence(mark: TipMark): TipMarkEvidence {
   const { cylinder, valve, width, side, off, pushrod, pushrodOver, shims, stem, readAs } = mark;
+  const { found, spring, armId } = mark;
   return {
     ...entryEvidence(mark),
     cylinder,
@@ -70,6 +71,9 @@ export function markEvidence(mark: TipMark): TipMarkEvidence {
       pushrodOver: pushrodOver === 'not-said' ? undefined : pushrodOver,
       shims: siIf(shims),
       stem: siIf(stem),
+      found: found === 'not-said' ? undefined : found,
+      spring: spring === 'not-said' ? undefined : spring,
+      armId,
     }),
     readAs,
   };

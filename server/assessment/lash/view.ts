@@ -3,7 +3,9 @@ import { fromSi } from '../../../shared/quantities/units.ts';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { inInches, quantityView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { AssessedQuestion, Assessment } from '../../mechanics/assessment/assessment.ts';
+import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import type { SettingDetail, ShimRow } from '../../mechanics/assessment/lash/detail.ts';
+import { GROWTHS_TOLD, growthTold } from '../../mechanics/lash/growth.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import { logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 import { lashLineView, nutView, showLashLine } from '../../records/lash-log/view.ts';
@@ -19,6 +21,9 @@ const growthView = z.object({
   nut: nutView,
   heatDiffers: z.boolean().meta({ description: 'one hot and one cold: not set against each other' }),
   again: z.boolean().meta({ description: 'it had grown over the limit before it was last set' }),
+  told: z.enum(GROWTHS_TOLD).meta({
+    description: 'what feelers tell of it; within their steps neither growth nor none can be told',
+  }),
 });
 
 /** A question with the valve that it is about beside its subject. */
@@ -143,7 +148,7 @@ const showShim = ({
           },
     toHave: mmIf(toHave),
     beside: beside?.map(({ shim: each, lash }) => ({ shim: inMm(each), lash: inMm(lash) })),
-    lacks,
+    lacks: lacksSaid(lacks),
     sentence,
   });
 
@@ -156,6 +161,7 @@ const showGrowth = (growth: LashGrowth) =>
     nut: growth.nut,
     heatDiffers: growth.heatDiffers,
     again: growth.again,
+    told: growthTold(growth),
   });
 
 const showLashQuestion = (question: AssessedQuestion) =>

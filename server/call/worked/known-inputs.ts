@@ -15,8 +15,9 @@ function netLift(spec: BuildSpec): Quantity | undefined {
   return { value: Number((lobe.value * ratio - off).toFixed(5)), unit: lobe.unit };
 }
 
-/** Where the screw is, as far as the mounting says it. */
-function adjusterMount({ engine }: BuildSpec): 'stud-nut' | 'cup-screw' | undefined {
+/** Where the screw is, as far as the valve gear and the mounting say it. */
+function adjusterMount({ engine }: BuildSpec): 'stud-nut' | 'cup-screw' | 'valve-end-screw' | undefined {
+  if (engine?.valveGear === 'cam-rocker') return 'valve-end-screw';
   if (engine?.rockerMounting === 'stud') return 'stud-nut';
   return engine?.rockerMounting === 'shaft' ? 'cup-screw' : undefined;
 }

@@ -5,10 +5,12 @@ import type { Assessment, NextAction } from './assessment.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import { withPutOnLater } from './change/put-on-later.ts';
 import type { Evidence } from './evidence.ts';
+import { goalTold } from './gear/goal-told.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { besideMarks } from './marks/beside-sum.ts';
+import { withMountingAnswered } from './marks/mounting.ts';
 import { nextOfMarks } from './marks/next-of-marks.ts';
 import { type Lacking, lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
@@ -33,7 +35,7 @@ import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
  */
 export const assess = (evidence: Evidence): Assessment =>
   speaking(evidence.call.units ?? 'inch', () =>
-    assessed(withReadSince(withPutOnLater(withPartMarks(evidence)))),
+    assessed(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence))))),
   );
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
@@ -72,10 +74,13 @@ function assessed(evidence: Evidence): Assessment {
   const told: Told = {
     notToRun: notToRunOf(evidence, parts),
     questions: questionsOf(evidence, parts),
-    headlines: inOrderOf(
-      evidence.call.goal,
-      whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)),
-      sheet.detail.swaps,
+    headlines: goalTold(
+      evidence,
+      inOrderOf(
+        evidence.call.goal,
+        whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)),
+        sheet.detail.swaps,
+      ),
     ),
   };
   const next = nextOfAll(evidence, parts, told, needs, lacking);

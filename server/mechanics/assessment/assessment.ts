@@ -63,6 +63,8 @@ export interface Judgement {
   readonly word?: JudgementWord;
   readonly sentence: string;
   readonly lacks: readonly string[];
+  /** It waits for all of them read once more with the lash out. */
+  readonly atZeroFirst?: true;
   readonly restsOn: readonly string[];
 }
 
@@ -197,6 +199,12 @@ export interface NotToRun {
   readonly wayOutAtBench?: string;
   /** It is done at once, under a stop too. */
   readonly atOnce?: boolean;
+  /** What is read or measured to know whether it may run. */
+  readonly todo?: Pick<NextAction, 'action' | 'step' | 'settles'>;
+  /** Nothing more is read for it: it is said before anything is planned. */
+  readonly saidFirst?: true;
+  /** Its stop was lifted for one more reading. */
+  readonly toReadAgain?: true;
   /** Open questions whose answer may take it away, each answered with nothing turned. */
   readonly hangsOn?: readonly string[];
 }

@@ -2,7 +2,8 @@ import type { AssessedQuestion, StopReason } from './assessment.ts';
 import { asked } from './common/asked.ts';
 import { byId, lowerFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
-import { lastSaid } from './noise/answers.ts';
+import { allPutRight, lastSaid } from './noise/answers.ts';
+import { hasMovedSaid } from './noise/not-to-run.ts';
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
@@ -23,23 +24,18 @@ const isContrary = ({ code, id }: StopReason): boolean =>
   code === 'part-damaged' ||
   (code === 'sign-of-damage' && id !== 'stop:sign-of-damage:metal');
 
-const NUT_MOVED = 'the nut has moved';
-
 /** What was found since that the first answer denies, by its id and as a clause. */
 function contraryTo(
   evidence: Evidence,
-  stop: readonly StopReason[],
+  against: readonly StopReason[],
 ): { readonly id: string; readonly said: string }[] {
   // By id: what the question is known by stays the same when one of them is lifted.
-  const stopped = stop
-    .filter(isContrary)
-    .toSorted(byId)
-    .map(({ id, sentence }) => ({
-      id,
-      said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
-    }));
+  const stopped = against.toSorted(byId).map(({ id, sentence }) => ({
+    id,
+    said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
+  }));
   const moved = lastSaid('noise-nut', evidence)?.answer === 'moved';
-  return [...stopped, ...(moved ? [{ id: 'nut-moved', said: NUT_MOVED }] : [])];
+  return [...stopped, ...(moved ? [{ id: 'nut-moved', said: hasMovedSaid(evidence) }] : [])];
 }
 
 /**
@@ -48,7 +44,9 @@ function contraryTo(
  */
 export function contactQuestions(evidence: Evidence, stop: readonly StopReason[]): AssessedQuestion[] {
   if (evidence.call.contact !== 'none') return [];
-  const contrary = contraryTo(evidence, stop);
+  // A stop outlives the answer that raised it; what was put right since denies nothing.
+  const against = stop.filter((each) => isContrary(each) && !allPutRight(each.restsOn, evidence));
+  const contrary = contraryTo(evidence, against);
   const [first] = contrary;
   if (first === undefined) return [];
   return [
@@ -61,7 +59,7 @@ export function contactQuestions(evidence: Evidence, stop: readonly StopReason[]
         test: 'Ask again what happened, and put the one that is wrong right in its own step.',
         testAtBench: 'Look again, and put the one that is wrong right in its own step.',
         byLooking: true,
-        restsOn: stop.filter(isContrary).flatMap(({ restsOn }) => restsOn),
+        restsOn: against.flatMap(({ restsOn }) => restsOn),
       },
       { about: { of: 'build' }, step: 'triage', answers: evidence.answers, choices: CHOICES },
     ),

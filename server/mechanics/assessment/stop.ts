@@ -75,6 +75,7 @@ export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): N
     .map(({ id, about, sentence }) => ({
       id: `not-to-run:${id}`,
       what: 'run' as const,
+      toReadAgain: true as const,
       about,
       sentence: sentence.replace(/^Do not (turn it|run it, and do not turn it yet):/, 'Do not run it:'),
       wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,

@@ -160,7 +160,7 @@ function rowOf(input: ConsequenceInput, each: Asked): FigureRow {
     missing: [
       ...new Set([
         ...(before === undefined ? ['ratio the card assumes'] : []),
-        ...(after === undefined ? ['a measured ratio'] : []),
+        ...(after === undefined ? ['a ratio to calculate with'] : []),
         ...missing,
         ...[before, after].flatMap((ratio) => (ratio === undefined ? [] : needs(ratio))),
         ...unfit,

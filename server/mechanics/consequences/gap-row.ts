@@ -60,7 +60,7 @@ function gapAfter(input: ConsequenceInput, calculation: GapCalculation | undefin
   if (calculation === undefined) return { missing: ['a measured gap'] };
   const earlier = input.readBefore[name];
   const ratios = [
-    ...(after === undefined ? ['a measured ratio'] : []),
+    ...(after === undefined ? ['a ratio to calculate with'] : []),
     ...(earlier !== undefined && before === undefined ? ['ratio the card assumes'] : []),
   ];
   const missing = [

@@ -45,7 +45,7 @@ export function pushrodGap(input: ConsequenceInput): GapCalculation {
   return {
     missing: [
       ...lacking({
-        ...(isOfAfter ? { 'a measured ratio': from } : { 'ratio the card assumes': from }),
+        ...(isOfAfter ? { 'a ratio to calculate with': from } : { 'ratio the card assumes': from }),
         'the same gap with the arms before': pushrodToHead,
       }),
       ...(isOfAfter ? [] : missingForChange),

@@ -12,6 +12,8 @@ interface AdjusterWords {
   readonly wears: string;
   /** What a line is drawn over before anything is touched. */
   readonly line: string;
+  /** What is turned to set the gap. */
+  readonly turned: string;
   /** What is looked at where it let go. */
   readonly letGo: string;
   /** What is done first before it may run again. */
@@ -21,6 +23,7 @@ interface AdjusterWords {
 const PUSHROD = 'the stem’s tip, the roller, both ends of the pushrod and the cup';
 const SCREW: Omit<AdjusterWords, 'wears'> = {
   part: 'lock nut',
+  turned: 'screw',
   lock: 'the adjusting screw and its lock nut',
   line: 'lock nut and screw',
   letGo: 'look at the lock nut, both threads, and whether the nut was used before.',
@@ -28,6 +31,7 @@ const SCREW: Omit<AdjusterWords, 'wears'> = {
 };
 const NEUTRAL: Omit<AdjusterWords, 'wears'> = {
   part: 'adjuster’s lock',
+  turned: 'adjuster',
   lock: 'the adjuster and its lock',
   line: 'the adjuster and what it sits in',
   letGo: 'look at the adjuster’s lock and threads, and whether a lock was used again.',
@@ -38,6 +42,7 @@ const NEUTRAL: Omit<AdjusterWords, 'wears'> = {
 export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   stud: {
     part: 'nut',
+    turned: 'nut',
     lock: 'nut and stud',
     wears: PUSHROD,
     line: 'nut and stud',
@@ -47,6 +52,7 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   },
   pedestal: {
     part: 'bolt',
+    turned: 'bolt',
     lock: 'the pedestal and its bolt',
     wears: PUSHROD,
     line: 'the bolt and its pedestal',

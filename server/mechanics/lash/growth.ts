@@ -1,3 +1,4 @@
+import { allowance } from '../kit/allowances.ts';
 import { IN } from '../kit/si.ts';
 import type { LashGrowth, LashLine } from './types.ts';
 
@@ -62,4 +63,22 @@ export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrow
       },
     ];
   });
+}
+
+/** What may be told of a growth: a gap that changed by no more than the steps of the feelers may have grown or not. */
+export const GROWTHS_TOLD = ['not-compared', 'held', 'cannot-tell', 'grew', 'closed'] as const;
+export type GrowthTold = (typeof GROWTHS_TOLD)[number];
+
+/**
+ * Whether a gap grew, closed or held, as far as feelers tell: each figure is the last gauge that went in.
+ *
+ * Source: the step of the feelers is `lash-as-set` of the table of allowances.
+ */
+export function growthTold({ low, high, heatDiffers }: LashGrowth): GrowthTold {
+  const step = allowance('lash-as-set') + EQUAL;
+  if (heatDiffers || (low === undefined && high === undefined)) return 'not-compared';
+  if (low !== undefined && low > step) return 'grew';
+  if (high !== undefined && high < -step) return 'closed';
+  const same = low !== undefined && high !== undefined && Math.max(Math.abs(low), Math.abs(high)) < step / 2;
+  return same ? 'held' : 'cannot-tell';
 }

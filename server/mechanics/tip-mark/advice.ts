@@ -1,5 +1,6 @@
 import { IN } from '../kit/si.ts';
 import type { Advice } from './advice-types.ts';
+import { isLike } from './called-wide.ts';
 import { byWidth, change, FINEST, staysAt } from './least-width.ts';
 import { nextLength, ONE_LENGTH, STEP } from './next-length.ts';
 import {
@@ -82,9 +83,11 @@ const limitOf = ({ leastSweep, overLeast }: MarkContext): number =>
  */
 export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice | undefined {
   const changed = changedOn(context);
-  const along = marks.filter(({ side }) => side !== 'sideways');
-  const judged = along.at(-1);
+  const all = marks.filter(({ side }) => side !== 'sideways');
+  const judged = all.at(-1);
   if (changed === undefined || judged === undefined) return undefined;
+  // What has run, or was made on another spring, is not of one line with fresh ink.
+  const along = all.filter((mark) => isLike(judged, mark));
   const tried = triedOf(along, changed);
   if (tried.some(sameSettingApart)) return { how: 'contradict', because: 'same-setting' };
   if (changed === 'pushrod' && allMovedBack(tried)) return { how: 'contradict', because: 'sides-swapped' };

@@ -1,5 +1,5 @@
-import { IN } from '../kit/si.ts';
 import type { ShortAdvice } from './advice-short.ts';
+import { isOver } from './called-wide.ts';
 import { inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
 
@@ -12,25 +12,24 @@ const HEIGHTS =
   'compare the height of its pivot and of the valve’s tip with the part maker’s figures and with the followers beside it; then ink again.';
 const SQUARE = 'look whether it lies square on its pivot and over the stem, and ink again.';
 
-const isWide = ({ width }: Mark, { leastSweep, overLeast }: MarkContext): boolean =>
-  leastSweep !== undefined && width > leastSweep + overLeast + 1e-9 * IN;
-
 /** What is asked of the mark of a follower, beside whether it was inked whole and runs off the edge. */
 export function followerQuestions(mark: Mark, context: MarkContext): MarkQuestion[] {
   if (mark.side === 'sideways')
     return [
       {
+        asks: 'sideways',
         code: 'mark-sideways',
         ask: 'Does the follower lie square on its pivot and over the stem?',
         size: 'Out of line sideways: no height mends that.',
         test: SQUARE,
       },
     ];
-  const wide = isWide(mark, context);
+  const wide = isOver(mark, context);
   if (!wide && mark.side === 'centred') return [];
   const { leastSweep = 0, overLeast } = context;
   return [
     {
+      asks: 'pivot',
       code: wide ? 'mark-wide' : 'mark-off-centre',
       ask: 'Do pivot and valve tip stand at the heights that the follower is made for?',
       size: wide

@@ -3,6 +3,7 @@ import { adviceOf } from './advice.ts';
 import { adviceSaid } from './advice-said.ts';
 import { adviceInShort, type ShortAdvice } from './advice-short.ts';
 import type { Advice } from './advice-types.ts';
+import { isOver, narrowestLike, wideBy } from './called-wide.ts';
 import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';
 import { lengthSaid, inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
@@ -15,6 +16,7 @@ function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuesti
   if (mounting === 'shaft')
     return [
       {
+        asks: 'sideways',
         code: 'mark-sideways',
         ask: 'Do the spacers on the shaft, or the stands, hold the rocker square over the stem?',
         size: 'Out of line sideways: no pushrod length mends that.',
@@ -23,6 +25,7 @@ function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuesti
     ];
   return [
     {
+      asks: 'sideways',
       code: 'mark-sideways',
       ask: 'Do the guide plate and the stud bring the rocker square over the stem?',
       size: 'Out of line sideways: no pushrod length mends that.',
@@ -36,6 +39,7 @@ function edgeQuestion({ width, off = 0 }: Mark, { stem }: MarkContext): MarkQues
   if (stem === undefined || off + width / 2 <= stem / 2 + EQUAL) return [];
   return [
     {
+      asks: 'edge',
       code: 'mark-at-the-edge',
       ask: 'Does the mark run off the edge of the stem?',
       size: `Its far side is ${said(off + width / 2)} from the middle; the stem ends at ${said(stem / 2)}.`,
@@ -48,6 +52,7 @@ function narrowQuestion({ width }: Mark, leastSweep: number, follower = false): 
   if (width >= leastSweep - EQUAL) return [];
   return [
     {
+      asks: 'narrow',
       code: 'mark-narrower-than-least',
       ask: 'Was the whole tip inked, and turned two whole turns?',
       size: `The mark is ${said(width)}; ${follower ? 'this follower' : 'a roller on this arm'} can’t sweep less than ${said(leastSweep)} at this lift.`,
@@ -56,23 +61,33 @@ function narrowQuestion({ width }: Mark, leastSweep: number, follower = false): 
   ];
 }
 
-/** The narrowest mark to compare with: of this valve at another length, or of a neighbour. */
-function narrowestBeside(marks: readonly Mark[], beside: readonly Mark[]): number | undefined {
-  const others = [...marks.slice(0, -1), ...beside].map(({ width }) => width);
-  return others.length === 0 ? undefined : Math.min(...others);
+/** All others that it may be compared with: of this valve at another setting, or of a neighbour. */
+const othersOf = (marks: readonly Mark[], { beside }: MarkContext): readonly Mark[] => [
+  ...marks.slice(0, -1),
+  ...beside,
+];
+
+/** What it was compared with, and whether that calls it wide. */
+function comparedSaid(mark: Mark, marks: readonly Mark[], context: MarkContext): string {
+  const others = othersOf(marks, context);
+  const narrowest = narrowestLike(mark, others);
+  const by = wideBy(mark, others, context);
+  if (by === 'band')
+    return `It is over the ${said(context.ordinaryTo ?? 0)} that the trade counts as ordinary at the most.`;
+  if (narrowest === undefined)
+    return others.length === 0
+      ? 'An ink mark holds the contact line’s own width as well, so one mark alone can’t be called wide.'
+      : 'None beside it was made in the same way, so it can’t be called wide.';
+  const beside = `The narrowest one beside it is ${said(narrowest)}`;
+  return by === 'beside'
+    ? `${beside}.`
+    : `${beside}, not narrower by more than ink is read to: it can’t be called wide.`;
 }
 
-const isWide = ({ width }: Mark, { leastSweep, overLeast }: MarkContext): boolean =>
-  leastSweep !== undefined && width > leastSweep + overLeast + EQUAL;
-
 /** How wide it is, and what it was compared with. */
-function widthSaid(mark: Mark, context: MarkContext, narrowest: number | undefined): string {
+function widthSaid(mark: Mark, marks: readonly Mark[], context: MarkContext): string {
   const { leastSweep = 0, overLeast } = context;
-  const compared =
-    narrowest === undefined
-      ? 'An ink mark holds the contact line’s own width as well, so one mark alone can’t be called wide.'
-      : `The narrowest one beside it is ${said(narrowest)}.`;
-  return `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed. ${compared}`;
+  return `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed. ${comparedSaid(mark, marks, context)}`;
 }
 
 function placeSaid({ side }: Mark, { mounting }: MarkContext): string {
@@ -84,12 +99,16 @@ function placeSaid({ side }: Mark, { mounting }: MarkContext): string {
   return `${toward}. On a ${mounting} the height sets the geometry; the pushrod’s length sets the adjustment.`;
 }
 
-const MOUNTING: Omit<MarkQuestion, 'code' | 'size'> = {
+/** Asked while nobody said how the rockers are mounted. */
+export const MOUNTING: Omit<MarkQuestion, 'size'> = {
+  asks: 'mounting',
+  code: 'mark-mounting',
   ask: 'How are the rockers mounted: on studs, pedestals or a shaft?',
   test: 'say the mounting. On studs the length moves the mark; on a shaft the height of the stands does.',
 };
 
-function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean): string {
+/** `called`: wide by the band or by one beside it, and not only over the ordinary. */
+function asksOf(advice: Advice, mark: Mark, context: MarkContext, called: boolean): string {
   if (advice.how === 'contradict' && advice.because === 'sides-swapped')
     return 'Were valley and exhaust side swapped? Each longer pushrod carried the mark the other way.';
   if (advice.how === 'contradict')
@@ -104,9 +123,11 @@ function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean)
     return `Would ${lengthSaid(to, context)} ${does}? That is ${longer}.`;
   }
   if (advice.how === 'still-wide') return 'Are the heights right for this lift: stud or stand, valve, arm?';
-  if (mark.side === 'centred' && wide) return 'Centred, and still wide: is the height right for this lift?';
+  const over = called ? 'wide' : 'over the ordinary';
+  if (mark.side === 'centred' && isOver(mark, context))
+    return `Centred, and ${called ? 'still wide' : over}: is the height right for this lift?`;
   return context.mounting === 'stud'
-    ? 'Is the mark wide because the length is off?'
+    ? `Is the mark ${over} because the length is off?`
     : `Is the height of the ${context.mounting === 'shaft' ? 'stands' : 'pedestal'} right?`;
 }
 
@@ -124,35 +145,44 @@ const CONTRADICTED = {
   'no-one-least': 'marks-contradict',
 } as const;
 
+const ASKS: Readonly<Record<Advice['how'] | 'sides', MarkQuestion['asks']>> = {
+  keep: 'compare',
+  'still-wide': 'heights',
+  change: 'try',
+  'both-ways': 'try',
+  contradict: 'contradict',
+  sides: 'sides',
+};
+
 /** The one question that all marks of a valve come to: what to change, or that they contradict each other. */
 function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext): MarkQuestion[] {
-  const wide = isWide(mark, context);
+  const wide = isOver(mark, context);
   const place = placeSaid(mark, context);
   if (context.mounting === undefined)
     return wide || place !== ''
       ? [
           {
             ...MOUNTING,
-            code: wide ? 'mark-wide' : 'mark-off-centre',
-            size: place || widthSaid(mark, context, narrowestBeside(marks, context.beside)),
+            size: place || widthSaid(mark, marks, context),
           },
         ]
       : [];
   const advice = adviceOf(marks, context);
   if (advice === undefined || (advice.how === 'keep' && advice.best !== true)) return [];
-  const narrowest = narrowestBeside(marks, context.beside);
+  const alone = narrowestLike(mark, othersOf(marks, context)) === undefined;
   const size = [
-    ...(wide ? [widthSaid(mark, context, narrowest)] : []),
+    ...(wide ? [widthSaid(mark, marks, context)] : []),
     ...(place === '' || !pointsAlike(advice, mark) ? [] : [place]),
   ].join(' ');
   const todo = adviceSaid(advice, mark, context);
-  const first = wide && narrowest === undefined ? 'ink a neighbour in the same way and compare. Then ' : '';
+  const first = wide && alone ? 'ink a neighbour in the same way and compare. Then ' : '';
   const code =
     advice.how === 'contradict' ? CONTRADICTED[advice.because] : wide ? 'mark-wide' : 'mark-off-centre';
   return [
     {
+      asks: ASKS[advice.how === 'contradict' && advice.because === 'sides-swapped' ? 'sides' : advice.how],
       code,
-      ask: asksOf(advice, mark, context, wide),
+      ask: asksOf(advice, mark, context, wideBy(mark, othersOf(marks, context), context) !== undefined),
       ...(size === '' ? {} : { size }),
       test: `${first}${todo}`,
     },

@@ -13,6 +13,12 @@ export interface Mark {
   readonly pushrod?: number | undefined;
   /** Shims under the stand when it was made; zero for none. */
   readonly shims?: number | undefined;
+  /** Worn in by running; left out for fresh ink, and where nobody said. */
+  readonly worn?: true | undefined;
+  /** The spring it was made on, where it was said. */
+  readonly spring?: 'light' | 'running' | undefined;
+  /** What the arm that made it is marked with, where that is on record. */
+  readonly arms?: string | undefined;
 }
 
 /** What the marks of one valve are set against; lengths in metres. */
@@ -21,6 +27,8 @@ export interface MarkContext {
   readonly leastSweep?: number | undefined;
   /** How far above the least a mark may be before it is looked at again. */
   readonly overLeast: number;
+  /** A mark up to this wide is counted as ordinary by the trade: one over it and over the least is wide by itself. */
+  readonly ordinaryTo?: number | undefined;
   readonly mounting?: Mounting | undefined;
   /** It is of a finger follower: on its own pivot, with no pushrod, stud or stand. */
   readonly follower?: boolean | undefined;
@@ -36,13 +44,28 @@ export interface MarkContext {
   readonly beside: readonly Mark[];
 }
 
+/** What an answer to a question of a mark leads on to. */
+export type MarkAsked =
+  | 'edge'
+  | 'narrow'
+  | 'sideways'
+  | 'mounting'
+  | 'try'
+  | 'compare'
+  | 'heights'
+  | 'sides'
+  | 'contradict'
+  | 'pivot';
+
 /** What is asked of a mark, never a verdict; lengths in its words are in inches. */
 export interface MarkQuestion {
+  readonly asks: MarkAsked;
   readonly code:
     | 'mark-narrower-than-least'
     | 'mark-wide'
     | 'mark-off-centre'
     | 'mark-sideways'
+    | 'mark-mounting'
     | 'mark-at-the-edge'
     | 'length-moves-nothing'
     | 'marks-sides-swapped'

@@ -1,10 +1,11 @@
 import { type RawBuilder, sql } from 'kysely';
-import { NOISE_QUESTIONS } from '../../../shared/schemas/noise.ts';
+import { isNoiseQuestion, NOISE_QUESTIONS } from '../../../shared/schemas/noise.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { noiseAsks } from '../../mechanics/noise/noise-words.ts';
 
 /** Questions whose answers, or the words beside them, may stop it: named by word, by id, or by what was asked. */
-const ASKED = Object.values(NOISE_QUESTIONS).map(({ ask }) => ask);
+const ASKED = Object.keys(NOISE_QUESTIONS).filter(isNoiseQuestion).flatMap(noiseAsks);
 const answersASign = sql`(told.code like 'noise-%' or told.question_id like 'question:noise-%'
   or told.question in (${sql.join(ASKED)}))`;
 

@@ -1,6 +1,7 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { inField } from '../../call/worked/in-field.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { type LoggedLash, logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 
@@ -15,6 +16,8 @@ interface FoundGap {
   readonly name: string;
   readonly valve: Side;
   readonly gap: string;
+  /** The same, to stand in a field. */
+  readonly inForm: string;
   readonly engine: LoggedLash['engine'];
 }
 
@@ -27,5 +30,6 @@ export function newestFound(context: CallContext): FoundGap | undefined {
   if (found === undefined) return undefined;
   const { reading, engine } = found;
   const gap = asEntered(reading.reading.readAs);
-  return { name: valveName(reading), valve: sideOfValve(reading.valve), gap, engine };
+  const inForm = inField(reading.reading);
+  return { name: valveName(reading), valve: sideOfValve(reading.valve), gap, inForm, engine };
 }

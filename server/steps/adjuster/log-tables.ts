@@ -4,18 +4,26 @@ import { fromSi } from '../../../shared/quantities/units.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
+import { growthTold } from '../../mechanics/lash/growth.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { standingLines } from './lash-text.ts';
 
 const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
 
-function growthText({ low, high, heatDiffers }: LashGrowth): string {
-  if (heatDiffers) return 'hot against cold: not compared';
-  if (low === undefined && high === undefined) return 'not known';
+function growthText(growth: LashGrowth): string {
+  const { low, high } = growth;
   const signed = (si: number | undefined) =>
     si === undefined ? 'open' : `${si > 0 ? '+' : ''}${inches(si)}`;
-  return low === high ? signed(low) : `${signed(low)} to ${signed(high)}`;
+  const figures = low === high ? signed(low) : `${signed(low)} to ${signed(high)}`;
+  switch (growthTold(growth)) {
+    case 'not-compared':
+      return growth.heatDiffers ? 'hot against cold: not compared' : 'not known';
+    case 'cannot-tell':
+      return `${figures}: within the steps of the feelers, can’t be told`;
+    default:
+      return figures;
+  }
 }
 
 /** `.018 in`, or the feelers it lies between: `.024 to .026 in`. */

@@ -8,6 +8,7 @@ import { questionCards, questionsNamed } from '../../call/question-form.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
+import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import type { ShimRow } from '../../mechanics/assessment/lash/detail.ts';
 import { millimetres } from '../../mechanics/assessment/lash/shim-said.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
@@ -58,7 +59,9 @@ export function shimsTable({ assessment }: CallContext): TableData | undefined {
         orNothing(row.fitted),
         orNothing(row.found.value),
         orNothing(row.wanted),
-        row.lacks.length > 0 ? { text: '', why: `lacks ${row.lacks.join('; ')}` } : orNothing(row.shim),
+        row.lacks.length > 0
+          ? { text: '', why: `lacks ${lacksSaid(row.lacks).join('; ')}` }
+          : orNothing(row.shim),
         goesIn(row),
         row.toHave === undefined ? orNothing(row.choice?.lash) : '',
       ],

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { turnText } from '../../drawings/turn-text.ts';
+import { ADJUSTER_WORDS } from '../../mechanics/lash/adjuster-words.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { factsComponent } from '../../web/components.ts';
 
@@ -22,7 +23,13 @@ export function turnComponents({ assessment }: CallContext, working: Working): C
   return [
     factsComponent({
       block: true,
-      items: [{ label: 'Turn', value: turn, note: 'the nut or screw itself; a flat is 60°' }],
+      items: [
+        {
+          label: 'Turn',
+          value: turn,
+          note: `the ${ADJUSTER_WORDS[assessment.details.lash.adjuster].turned} itself; a flat is 60°`,
+        },
+      ],
     }),
   ];
 }

@@ -7,6 +7,7 @@ import type {
   ChangeGap,
   ChangeRatio,
 } from '../../mechanics/assessment/change/detail.ts';
+import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import { bareInches, bareLimit } from '../../mechanics/assessment/common/said.ts';
 import { figureText, gapText, intervalText, ratioText } from './figure-text.ts';
 
@@ -42,7 +43,7 @@ export function figuresTable({ figures, before, after }: ChangeDetail): TableDat
 
 function wordCell({ word, after, lacks }: ChangeGap): TableCell {
   if (word !== undefined) return { text: '', verdict: word };
-  return { text: after === undefined ? 'not known' : 'no word yet', why: lacksText(lacks) };
+  return { text: after === undefined ? 'not known' : 'no word yet', why: lacksText(lacksSaid(lacks)) };
 }
 
 /** How far it is from its limit; where it cannot be told from it, how far its low end is under. */

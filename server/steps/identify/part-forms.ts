@@ -18,6 +18,7 @@ import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import type { PageForm } from '../../call/forms.ts';
+import { inField } from '../../call/worked/in-field.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import {
   choiceField,
@@ -152,7 +153,7 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
     initial: {
       place: reading.place,
       tool: reading.tool,
-      within: reading.within?.typed ?? '',
+      within: inField(reading.within),
       count: reading.count === undefined ? '' : String(reading.count),
     },
     slots: (shown) => [

@@ -34,8 +34,13 @@ function firstOpen(context: CallContext, open: readonly AssessedQuestion[]): Ass
   const [next] = context.assessment.details.noise.checks.flatMap(({ code }) =>
     open.filter((question) => question.code === code),
   );
-  return next;
+  return next ?? open.find(({ weight }) => weight === 'strong');
 }
+
+const NONE_OPEN = 'No question is open.';
+/** Questions are open below: it is not said that none is. */
+const NONE_PARTS =
+  'What is still open stands under “Other questions”; none of it would part the causes left.';
 
 /** One question at a time, the candidates with what speaks for them, what would tell them apart, and every answer. */
 export function noisePage(context: CallContext, rejected: RejectedForm | undefined): StepBody {
@@ -55,9 +60,7 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   const signs = own.find(({ code }) => code === 'noise-signs');
   const sign: PageForm[] = signs === undefined ? [] : [signForm(context, signs)];
   const entry = [
-    ...(now === undefined
-      ? [noticeComponent('No question is open that would part the causes left.')]
-      : asked.slots),
+    ...(now === undefined ? [noticeComponent(open.length === 0 ? NONE_OPEN : NONE_PARTS)] : asked.slots),
     ...sign.map((form) => formComponent(form, rejected)),
   ];
   const said = stepHeadlines(context, 'noise');

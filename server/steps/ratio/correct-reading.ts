@@ -5,6 +5,7 @@ import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
+import { inField } from '../../call/worked/in-field.ts';
 import { notFound } from '../../problems/failure.ts';
 import { listReadings, type Reading, replaceReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp } from '../../records/set-ups/set-ups.ts';
@@ -34,7 +35,7 @@ function correctionBody(
     schema: correctReading,
     back: `${context.base}/steps/ratio?set-up=${setUp.id}`,
     labels: LABELS,
-    initial: { kind: reading.kind, atLobeLift: reading.atLobeLift?.readAs ?? '' },
+    initial: { kind: reading.kind, atLobeLift: inField(reading.atLobeLift) },
     slots: (shown) => [
       selectField(shown, 'kind', LABELS.kind, READING_KINDS, {
         hint: 'Kept as the wrong thing alone: say what it was, and leave the figure empty.',

@@ -3,6 +3,7 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { correctionForm } from '../../call/correction-form.ts';
 import { formComponent, type PageForm } from '../../call/forms.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
+import { gaugedInField } from '../../call/worked/in-field.ts';
 import { notFound } from '../../problems/failure.ts';
 import type { GapScan, ScanReading } from '../../records/gap-scans/gap-scan-table.ts';
 import { replaceGapScan } from '../../records/gap-scans/gap-scans.ts';
@@ -11,7 +12,7 @@ import { howFields, howOf, placeFields, SCAN_LABELS } from './forms/how.ts';
 import { GAP_UNITS, ROWS_HINT, ROWS_LABELS } from './forms/paste.ts';
 
 /** A reading as a row that reads back as the same. */
-const rowOf = ({ crankAngle, gap }: ScanReading): string => `${crankAngle.value}\t${gap.readAs}`;
+const rowOf = ({ crankAngle, gap }: ScanReading): string => `${crankAngle.value}\t${gaugedInField(gap)}`;
 
 function scanForm(context: CallContext, scan: GapScan): PageForm {
   return correctionForm({

@@ -74,7 +74,7 @@ describe('what one of the two lacks is asked for by its name', () => {
 
   test('coil-bind height of the inner; it stands at the outer’s height where its own is not said', () => {
     const bare = withNest({ ...NEST, inner });
-    expect(bindOf(bare)?.lacks).toEqual(['coil-bind height of the inner spring']);
+    expect(bindOf(bare)?.lacks.map(({ said }) => said)).toEqual(['coil-bind height of the inner spring']);
     expect(assess(bare).missing.map(({ sentence }) => sentence)).toContain(
       'The coil-bind height of the inner spring.',
     );

@@ -36,7 +36,7 @@ const lacks = (evidence: Evidence, side: string): string =>
     .details.change.filter(({ about }) => about.of === 'side' && about.valve === side)
     .flatMap(({ gaps }) => gaps)
     .filter(({ after, measure }) => after === undefined && !measure)
-    .flatMap((gap) => gap.lacks)
+    .flatMap((gap) => gap.lacks.map(({ said }) => said))
     .join(', ');
 
 const without = (part: 'engine' | 'springs' | 'rockers', name: string): Evidence => ({

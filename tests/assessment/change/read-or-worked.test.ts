@@ -68,11 +68,23 @@ describe('a gap that comes out as another by calculation', () => {
   const springs = { installedHeight: 1.75 * IN, solidHeight: 1.16 * IN };
   const of = (inches: number) => build([read(1, 'intake', 'coil-bind', inches)], { springs });
 
-  test('read less: asked, and the same figures clear no other valve until then', () => {
+  test('read less: asked, and the same figures clear no other valve', () => {
     expect(asked(of(0.065), 'gap-against-calculated').map(({ weight }) => weight)).toEqual(['strong']);
     expect(word(of(0.065), 'gap:coil-bind:intake')).toBeUndefined();
-    const looked = answering(of(0.065), 'gap-against-calculated', 'not-found');
-    expect(word(looked, 'gap:coil-bind:intake')).toBe('clear');
+  });
+
+  test('the reading holds: its question is closed, and the same figures still clear no other valve', () => {
+    const holds = answering(of(0.065), 'gap-against-calculated', 'not-found');
+    expect(asked(holds, 'gap-against-calculated').map(({ answered }) => answered?.answer)).toEqual([
+      'not-found',
+    ]);
+    expect(word(holds, 'gap:coil-bind:1-intake')).toBe('clear');
+    expect(word(holds, 'gap:coil-bind:intake')).toBeUndefined();
+    expect(assess(holds).next).toMatchObject({ action: 'gap-waits:coil-bind', turns: true });
+    expect(assess(holds).next?.sentence).toContain('measured on the engine, or its figures put right');
+    // 1.750 − 1.195 − .494 = .061: with the height put right they agree, and are told by what comes out again.
+    const right = { ...holds, springs: { ...springs, solidHeight: 1.195 * IN } };
+    expect(word(right, 'gap:coil-bind:intake')).toBe('close');
   });
 
   test('the reading was off: it speaks against no figure any more, and is entered again or struck out', () => {

@@ -48,7 +48,7 @@ export function saidBy({
       ...checks.map(({ sentence }) => sentence),
       ...cautions,
       adjusters,
-      ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks]),
+      ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks.map(({ said }) => said)]),
     ]),
     ...details.sheet.sides.flatMap(({ odd }) => odd.map(({ swap }) => swap ?? '')),
     ...details.parts.flatMap(({ holes, cover, arm, stud, benchRatio, ranking, readings }) => [

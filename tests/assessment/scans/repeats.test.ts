@@ -40,6 +40,21 @@ describe('the same valve scanned again, the same way', () => {
     expect(gap(evidence)?.word).toBe('clear');
   });
 
+  test('.004 apart is as far as two readings may be, to the last digit; .006 is more', () => {
+    for (const other of [0.116, 0.108])
+      expect(codes(scanned([a, scan(curve(other))]))).not.toContain('scans-apart');
+    for (const other of [0.118, 0.106])
+      expect(codes(scanned([a, scan(curve(other))]))).toContain('scans-apart');
+  });
+
+  test('a least that one figure makes uncertain may differ by as much more as that one is told within', () => {
+    // .006 too much at 10° makes it .114 ± .0055: of .108 ± .002 it may be the same gap, of .106 not.
+    const uneven = scan(curve(0.112).map(([at, each]) => [at, at === 10 ? each + 0.006 : each] as const));
+    expect(least(scanned([uneven]), uneven)).toEqual([0.114, 0.109, 0.12]);
+    expect(codes(scanned([uneven, scan(curve(0.108))]))).not.toContain('scans-apart');
+    expect(codes(scanned([uneven, scan(curve(0.106))]))).toContain('scans-apart');
+  });
+
   test('what was changed between them explains them; the least stands all the same', () => {
     const evidence = scanned([a, b]);
     const asked = assess(evidence).questions.find(({ code }) => code === 'scans-apart');

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Assessment } from '../../../server/mechanics/assessment/assessment.ts';
 import { PLAIN } from '../../mechanics/assessment/plain-build.ts';
 import type { Kept } from '../../tools/record/kept-workings.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';
@@ -54,6 +55,21 @@ describe('one lobe, two centrelines', () => {
     const again = said([...two, stop(36, 36), drop(62, 148, 108)], [found]);
     expect(codes(again)).not.toContain('centrelines-differ');
     expect(told(again)[0]).toMatch(/^The intake peaks 105°/);
+  });
+
+  // One cam turns both lobes. By hand: 68 and 152 peak at 110 before TDC, 71 and 155 at 113.
+  const both = [...two, drop(-152, -68, 113, 'exhaust'), drop(-155, -71, 113, 'exhaust')];
+  const asks = (all: Assessment) => all.questions.filter(({ code }) => code === 'centrelines-differ');
+
+  test('both lobes read before and after the cam was moved are asked about once', () => {
+    expect(asks(said(both)).map(({ about }) => about)).toEqual([{ of: 'side', valve: 'intake' }]);
+    expect(told(said(both)).filter((each) => /no word against the card/.test(each))).toHaveLength(2);
+  });
+
+  test('its answer is of the other lobe too, as far as that was read before it', () => {
+    const moved = { ...answer('centrelines-differ', ASK, 'not-found', 9), found: false };
+    expect(asks(said(both, [moved])).filter(({ answered }) => answered === undefined)).toEqual([]);
+    expect(told(said(both, [moved])).filter((each) => /no word against the card/.test(each))).toEqual([]);
   });
 
   test('1° apart is the wheel', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { changePart } from '../../../server/mechanics/assessment/change/change.ts';
 import type { ValveRatio } from '../../../server/mechanics/assessment/change/input.ts';
+import { toRead } from '../../../server/mechanics/assessment/common/lack.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from './plain-build.ts';
@@ -136,7 +137,9 @@ describe('nothing is counted twice', () => {
     expect(of(evidence, [RATIO]).gap('piston-to-valve')?.word).toBe('clear');
     const left = of(evidence, [{ ...RATIO, lashIn: 'left-in' }]).gap('piston-to-valve');
     expect(left?.word).toBeUndefined();
-    expect(left?.lacks).toEqual(['the setting of the lash that was left in, or a reading at zero lash']);
+    expect(left?.lacks.map(({ said }) => said)).toEqual([
+      'the setting of the lash that was left in, or a reading at zero lash',
+    ]);
   });
 });
 
@@ -189,9 +192,12 @@ describe('gaps', () => {
   });
 
   test('what the ratio still lacks is said instead of a word, unless it is short all the same', () => {
-    const doubtful = { ...RATIO, lacks: ['the plunger set parallel to the stem'] };
+    const doubtful = { ...RATIO, lacks: [toRead('ratio', 'the plunger set parallel to the stem')] };
     const gap = of(PLAIN, [doubtful]).gap('coil-bind');
-    expect([gap?.word, gap?.lacks]).toEqual([undefined, ['the plunger set parallel to the stem']]);
+    expect([gap?.word, gap?.lacks.map(({ said }) => said)]).toEqual([
+      undefined,
+      ['the plunger set parallel to the stem'],
+    ]);
     const limits = { 'coil-bind': { value: 0.3 * IN, source: 'the part maker' } };
     expect(of({ ...PLAIN, limits }, [doubtful]).gap('coil-bind')?.word).toBe('short');
   });
@@ -199,7 +205,7 @@ describe('gaps', () => {
   test('what is not known is named, and what can only be measured says so', () => {
     const { gap } = of(planned(1.6));
     expect(gap('slot-to-stud')?.measure).toBe(true);
-    expect(gap('piston-to-valve')?.lacks).toContain('closed valve to piston at TDC');
+    expect(gap('piston-to-valve')?.lacks.map(({ said }) => said)).toContain('closed valve to piston at TDC');
   });
 
   test('every adjuster is set again: (1 + 1.6) pitches instead of (1 + 1.5), check values 8', () => {

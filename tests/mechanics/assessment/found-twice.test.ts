@@ -60,6 +60,24 @@ function nobodyCan(): AnswerEvidence {
   };
 }
 
+test('read twice, it is asked which holds before anybody reads it a third time', () => {
+  for (const lash of [TWO, [...TWO, find(30, 0.022)]]) {
+    const { next } = said(lash);
+    expect(next).toMatchObject({ action: 'found-twice', turns: false });
+    expect(next?.sentence).toMatch(/^5 intake: Say which of them holds/);
+  }
+});
+
+test('read once more after the sum was said to be of another gap: which holds, not the sum once more', () => {
+  const [question] = said([find(10, 0.019)]).questions.filter(({ code }) => code === 'sum-against-log');
+  if (question === undefined) throw new Error('nothing is asked of the sum');
+  const { id, code, ask } = question;
+  const answer = { id: 'a', line: 20, code, questionId: id, question: ask, answer: 'found', found: true };
+  expect(said([find(10, 0.019)], [answer]).next?.sentence).toContain('work it out again');
+  for (const gap of [0.022, 0.025])
+    expect(said([find(10, 0.019), find(30, gap)], [answer]).next?.sentence).toContain('Say which of them');
+});
+
 test('nobody can say: it is read once more next, and no turn is told', () => {
   const all = said(TWO, [nobodyCan()]);
   expect(all.next).toMatchObject({ action: 'found-twice', sentence: expect.stringContaining('once more') });

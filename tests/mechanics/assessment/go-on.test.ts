@@ -42,6 +42,18 @@ describe('a set-up that is begun as the reading wants it', () => {
     ]);
   });
 
+  test('on another valve, with nothing read of it yet: it is read before anything is looked up', () => {
+    const evidence = build({}, { valve: 'exhaust' });
+    const both: Evidence = {
+      ...evidence,
+      engine: PLAIN.engine,
+      arms: [],
+      seats: [],
+      setUps: evidence.setUps.map(({ armId: _, ...each }) => each),
+    };
+    expect(next(both)[1]).toBe('Read the valve lift of 1 exhaust, three passes, small hand first.');
+  });
+
   test('at zero lash, after one with its lash in', () => {
     const lashIn = { lash: 'set', lashSetting: 0.012 * IN } as const;
     expect(next(build(lashIn))[0]).toBe('lash-to-zero');

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { ScanEvidence } from '../../../server/mechanics/assessment/evidence/valves.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
+import { scanOf } from './piston-scan.ts';
 import { PLAIN, read } from './plain-build.ts';
 import { type GapAt, pointsOf, scanEvidence, toThousandths } from './scan-evidence.ts';
 
@@ -61,5 +63,46 @@ describe('what a call about a change asks for next', () => {
     expect(said?.sentence).toBe(
       'Piston to valve on 1 intake with the planned 1.6 is close. What tells it from its limit: the gap measured on the engine.',
     );
+  });
+});
+
+describe('gaps that nobody measured and that no figure gives', () => {
+  /** Everything is known that is asked for before the answer: both piston gaps were scanned, far from their limit. */
+  const scans = (arms: 'before' | 'these'): ScanEvidence[] => [
+    scanOf('scan-1', 0.25, { arms }),
+    scanOf('scan-2', 0.25, { arms, valve: 'exhaust' }),
+  ];
+  const WHOLE: Evidence = { ...KNOWN, scans: scans('before') };
+  const TOLD: Pick<Evidence, 'notes'> = {
+    notes: [{ id: 'note-1', kind: 'advice', body: 'told', done: false }],
+  };
+  /** The arms are on already: their gaps are those of the engine as it is. */
+  const ON_NOW: Evidence = {
+    ...WHOLE,
+    ...TOLD,
+    call: { ...KNOWN.call, goal: 'clearances-after-a-change' },
+    rockers: { soldAs: 1.6 },
+    scans: scans('these'),
+  };
+
+  test('are named once the answer was told, the worst first, with how it is read', () => {
+    expect(nextOf(WHOLE)?.action).toBe('said');
+    const next = nextOf({ ...WHOLE, ...TOLD });
+    expect(next).toMatchObject({ action: 'measure:pushrod-to-head', step: 'sheet', turns: true });
+    expect(next?.sentence).toMatch(/^Measure pushrod to head on .*with the planned 1\.6\. A wire or feeler/);
+    expect(next?.sentence).toContain(
+      'Then: rocker to retainer, rocker slot to stud and anything to the cover.',
+    );
+  });
+
+  test('each is gone once it was read on one valve of its side, and the call is closed when none is left', () => {
+    const gaps = ['pushrod-to-head', 'rocker-to-retainer', 'slot-to-stud', 'cover'] as const;
+    const asked = [...gaps, 'none'].map((_, count) => {
+      const sheet = gaps
+        .slice(0, count)
+        .flatMap((kind) => [read(1, 'intake', kind, 0.12), read(1, 'exhaust', kind, 0.12)]);
+      return nextOf({ ...ON_NOW, sheet })?.action;
+    });
+    expect(asked).toEqual([...gaps.map((kind) => `measure:${kind}`), 'close']);
   });
 });

@@ -24,6 +24,8 @@ const AS_CARD = drop(66, 150);
 
 /** .085 in at its least, 9° after TDC, on a street intake whose limit is .080 (usual figure of the trade press). */
 const scan = (id: string, least = 0.085, valve: Side = 'intake') => scanOf(id, least, { valve });
+/** Read once the answer to what was asked of the first one was kept. */
+const again = (id: string, least: number): ScanEvidence => ({ ...scan(id, least), line: 600 });
 
 interface Told {
   readonly found: boolean;
@@ -45,7 +47,7 @@ function answered(evidence: Evidence, { found, of = 'one' }: Told): Evidence {
   if (question === undefined) throw new Error(`nothing is asked of the scan ${of}`);
   const answer = {
     id: `answer-${evidence.answers.length}`,
-    line: 500 + evidence.answers.length,
+    line: 500 + 200 * evidence.answers.length,
     code: question.code,
     question: question.ask,
     questionId: question.id,
@@ -71,7 +73,7 @@ describe('a cam found off its card beside a scan', () => {
     expect(asks(one)).toHaveLength(1);
     expect(asks(one)[0]?.size).toContain('3° advanced against the card');
     expect(gap(one)?.word).toBeUndefined();
-    expect(gap(one)?.sentence).toMatch(/where it is now, or was the cam moved after the scan/);
+    expect(gap(one)?.sentence).toMatch(/where it is now, or was the cam moved after that/);
   });
 
   test('off by no more than the wheel is good to is not off: 67 and 148 peak at 107.5, against 108', () => {
@@ -110,33 +112,33 @@ describe('a cam found off its card beside a scan', () => {
   test('on a call about timing every valve that no longer has a gap is read again next, and no other', () => {
     const stop: Kept = ['top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }];
     const both = build([scan('one'), scan('x', 0.13, 'exhaust')], [stop, EARLY]);
-    const gone = answered(answered(both, { found: true }), { found: true, of: 'x' });
+    const gone = answered(both, { found: true });
     const next = (evidence: Evidence) =>
       assess({ ...evidence, call: { ...evidence.call, goal: 'cam-timing' } }).next;
     expect(next(gone)).toMatchObject({
       action: 'gap-again',
       sentence: expect.stringContaining('1 intake and 1 exhaust again'),
     });
-    const again = { ...gone, scans: [...(gone.scans ?? []), scan('two', 0.125)] };
-    const rest = next(answered(again, { found: false, of: 'two' }));
+    const since = { ...gone, scans: [...(gone.scans ?? []), again('two', 0.125)] };
+    const rest = next(answered(since, { found: false, of: 'two' }));
     expect(rest?.sentence).toContain('Read piston to valve of 1 exhaust again');
   });
 
   test('scanned again, the new one counts alone, and nobody is asked why the two differ', () => {
     const moved = answered(one, { found: true });
-    const again = answered(
-      { ...moved, scans: [scan('one'), scan('two', 0.125)] },
+    const both = answered(
+      { ...moved, scans: [scan('one'), again('two', 0.125)] },
       { found: false, of: 'two' },
     );
-    expect([gap(again)?.word, gap(again)?.restsOn]).toEqual(['clear', ['two']]);
-    expect(gap(again)?.sentence).not.toContain('struck out');
-    expect(assess(again).questions.map(({ code }) => code)).not.toContain('scans-apart');
+    expect([gap(both)?.word, gap(both)?.restsOn]).toEqual(['clear', ['two']]);
+    expect(gap(both)?.sentence).not.toContain('struck out');
+    expect(assess(both).questions.map(({ code }) => code)).not.toContain('scans-apart');
   });
 
   test('what was short before the cam was moved stays short until a person strikes it out', () => {
     const short = answered(build([scan('one', 0.06)], [EARLY]), { found: true });
     const both = answered(
-      { ...short, scans: [scan('one', 0.06), scan('two', 0.125)] },
+      { ...short, scans: [scan('one', 0.06), again('two', 0.125)] },
       { found: false, of: 'two' },
     );
     expect([gap(both)?.word, gap(both)?.restsOn]).toEqual(['short', ['one']]);
@@ -196,7 +198,7 @@ describe('a gap typed by itself is held to the same', () => {
     const one = plain(0.13, [EARLY]);
     expect(asks(one).map(({ step, restsOn }) => [step, restsOn])).toEqual([['sheet', ['typed']]]);
     expect(gap(one)?.word).toBeUndefined();
-    expect(gap(one)?.sentence).toMatch(/Was piston to valve of 1 intake read with the cam where it is now/);
+    expect(gap(one)?.sentence).toMatch(/Was piston to valve read with the cam where it is now/);
   });
 
   test('read where it was found the gap counts; moved since it no longer holds', () => {
@@ -207,12 +209,51 @@ describe('a gap typed by itself is held to the same', () => {
   });
 
   test('read again after it was moved, the new one counts alone; a short one stays', () => {
-    const again = (first: number) => {
+    const twice = (first: number) => {
       const moved = answered(plain(first, [EARLY]), { found: true, of: 'typed' });
-      const two = { ...moved, sheet: [...moved.sheet, typed(0.125, 'two')] };
+      const two = { ...moved, sheet: [...moved.sheet, { ...typed(0.125, 'two'), line: 600 }] };
       return gap(answered(two, { found: false, of: 'two' }));
     };
-    expect([again(0.1)?.word, again(0.1)?.restsOn]).toEqual(['clear', ['two']]);
-    expect([again(0.06)?.word, again(0.06)?.restsOn]).toEqual(['short', ['typed']]);
+    expect([twice(0.1)?.word, twice(0.1)?.restsOn]).toEqual(['clear', ['two']]);
+    expect([twice(0.06)?.word, twice(0.06)?.restsOn]).toEqual(['short', ['typed']]);
+  });
+});
+
+describe('one question for the build', () => {
+  const many = build(
+    [scan('one'), scan('two', 0.13, 'exhaust'), { ...scan('three', 0.12), cylinder: 2 }],
+    [EARLY],
+  );
+
+  test('asked once of all gaps that were read, and its answer is of each of them', () => {
+    expect(asks(many).map(({ about, restsOn }) => [about.of, restsOn])).toEqual([
+      ['build', ['one', 'three', 'two']],
+    ]);
+    expect(asks(many)[0]?.size).toContain('1 intake, 1 exhaust and 2 intake');
+    const together = answered(many, { found: false });
+    expect([gap(together)?.word, gap(together, 'exhaust')?.word]).toEqual(['clear', 'clear']);
+    const moved = answered(many, { found: true });
+    expect([gap(moved)?.word, gap(moved, 'exhaust')?.word]).toEqual([undefined, undefined]);
+    expect(asks(moved).filter((each) => each.answered === undefined)).toEqual([]);
+  });
+
+  test('what is read after it is asked about by itself, and an answer put right is still of the first ones', () => {
+    const moved = answered(many, { found: true });
+    const since: Evidence = { ...moved, scans: [...(many.scans ?? []), again('four', 0.125)] };
+    expect(asks(since).map((each) => [each.restsOn.length, each.answered?.found])).toEqual([
+      [3, true],
+      [1, undefined],
+    ]);
+    const right: Evidence = {
+      ...since,
+      answers: since.answers.flatMap((each) => [
+        each,
+        { ...each, id: 'put-right', line: 700, answer: 'not-found', found: false },
+      ]),
+    };
+    expect(asks(right).map((each) => [each.restsOn.length, each.answered?.found])).toEqual([
+      [3, false],
+      [1, undefined],
+    ]);
   });
 });

@@ -20,7 +20,7 @@ const figure = (input: ConsequenceInput, name: FigureRow['name']) =>
   figureRows(input).find((row) => row.name === name);
 const lacks = (input: ConsequenceInput, name: FigureRow['name']) => figure(input, name)?.missing;
 const CARD = 'ratio the card assumes';
-const MEASURED = 'a measured ratio';
+const MEASURED = 'a ratio to calculate with';
 
 describe('what a figure lacks is named once, the ratios first', () => {
   test('with nothing known', () => {

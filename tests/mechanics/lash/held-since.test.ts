@@ -28,7 +28,7 @@ test('grown once, set again and held since: both are told, and nothing stops it'
   const held = told(log(['set', 0.018], ['found', 0.024], ['set', 0.018], ['found', 0.019]));
   expect(held.stop).toEqual([]);
   expect(lashLine(held)).toEqual([
-    'Lash of 6 exhaust, .019 in now. It grew by .006 in before it was set again, and has grown by .001 in since. Why it grew is not known.',
+    'Lash of 6 exhaust, .019 in now. It grew by .006 in before it was set again; whether it has grown since can’t be told, feelers go in steps of .001 in. Why it grew is not known.',
   ]);
   const still = told(log(['set', 0.018], ['found', 0.025], ['set', 0.02], ['found', 0.02]));
   expect(lashLine(still)[0]).toMatch(/grew by \.007 in before it was set again, and has held since/);

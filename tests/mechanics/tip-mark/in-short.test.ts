@@ -184,7 +184,7 @@ describe('one question for all marks', () => {
   test('none where nothing is to be changed; one where the narrowest is kept though it is wide', () => {
     expect(markQuestions([{ width: 0.04 * IN, side: 'centred' }], context('stud'))).toEqual([]);
     expect(asked([{ width: 0.07 * IN, side: 'centred' }], context('stud'))?.ask).toBe(
-      'Centred, and still wide: is the height right for this lift?',
+      'Centred, and over the ordinary: is the height right for this lift?',
     );
     expect(asked([BARE], context('shaft'))?.ask).toBe('Is the height of the stands right?');
     expect(asked([BARE], context('pedestal'))?.ask).toBe('Is the height of the pedestal right?');

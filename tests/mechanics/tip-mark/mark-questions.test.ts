@@ -62,7 +62,7 @@ describe('width goes first', () => {
     // Wide and off its middle is one question, not two that may ask for different things.
     expect(codes([mark(0.07, 0.03)])).toEqual(['mark-wide']);
     expect(codes([mark(0.07, 0)], { overLeast: 0.05 * IN })).toEqual([]);
-    expect(markQuestions([mark(0.07, 0)], context)[0]?.ask).toMatch(/^Centred, and still wide/);
+    expect(markQuestions([mark(0.07, 0)], context)[0]?.ask).toMatch(/^Centred, and over the ordinary/);
   });
 
   test('one mark alone is not called wide before a neighbour is inked; with one beside it that one is named', () => {

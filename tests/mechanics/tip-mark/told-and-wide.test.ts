@@ -175,7 +175,7 @@ describe('a question for what is left', () => {
   test('wide at the place that the line asks for', () => {
     const both = [mark(0.075, -0.03, 7.75), mark(0.075, -0.001, 7.8)];
     expect(said(adviceOf(both, STUD))).toBe('both-ways');
-    expect(asked(...both)?.ask).toBe('Is the mark wide because the length is off?');
+    expect(asked(...both)?.ask).toBe('Is the mark over the ordinary because the length is off?');
   });
 
   test('the narrowest of three lengths is told, and a mark that fits raises nothing', () => {

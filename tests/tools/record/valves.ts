@@ -73,9 +73,9 @@ export const tipMarks = (evidence: Evidence): BuildRecord['tipMarks'] =>
       pushrodOver: pushrodOver ?? ('not-said' as const),
       shims: ifKnown(shims),
       stem: ifKnown(stem),
-      spring: 'light' as const,
-      found: 'fresh-ink' as const,
-      armId: undefined,
+      spring: rest.spring ?? ('not-said' as const),
+      found: rest.found ?? ('not-said' as const),
+      armId: rest.armId,
     }),
   );
 

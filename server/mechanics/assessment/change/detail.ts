@@ -2,6 +2,7 @@ import type { Closest } from '../../consequences/piston-gap.ts';
 import type { FigureRow } from '../../consequences/types.ts';
 import type { AssessedQuestion, Basis, Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
+import type { Lack } from '../common/lack.ts';
 import type { GapName, LimitEvidence } from '../evidence.ts';
 import type { GapWord } from '../words.ts';
 
@@ -16,7 +17,7 @@ export interface ChangeRatio {
   readonly spring?: 'light' | 'running';
   /** Its lift carries the lash already, or may: none is taken off again. */
   readonly lashIn: boolean;
-  readonly lacks: readonly string[];
+  readonly lacks: readonly Lack[];
   readonly restsOn: readonly string[];
   /** `the planned 1.65`, `the measured 1.612` */
   readonly said: string;
@@ -58,7 +59,7 @@ export interface ChangeGap {
   readonly word?: GapWord;
   /** Why it is no better than it is. */
   readonly because: readonly string[];
-  readonly lacks: readonly string[];
+  readonly lacks: readonly Lack[];
   /** Nothing but a measured gap will do. */
   readonly measure: boolean;
   /** The sheet read and judged it. */

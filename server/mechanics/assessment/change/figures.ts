@@ -3,13 +3,10 @@ import { figureRows } from '../../consequences/figure-rows.ts';
 import type { ConsequenceInput, FigureRow } from '../../consequences/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Subject } from '../assessment.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { keyOf } from '../common/said.ts';
 import type { ChangeFigure, ChangeRatio } from './detail.ts';
 import { spreadOf, type Variants, variantsOf } from './spread.ts';
-
-/** Needs are named by what a person has to say or read, whichever ratio lacks. */
-export const needSaid = (need: string): string =>
-  need === 'a measured ratio' ? 'a ratio to calculate with' : need;
 
 /** No length on an engine is known nearer than half a thousandth, however it was calculated. */
 const FINEST = 0.0005 * IN;
@@ -48,7 +45,7 @@ function figureOf(row: FigureRow, ends: RowEnds, about: Subject, ofPlan: string)
             high: after + least(spread.over, dimension),
           },
         }),
-    lacks: missing.map(needSaid),
+    lacks: missing,
     quantityId: `change:${name}:${keyOf(about)}${ofPlan}`,
   };
 }
@@ -96,7 +93,7 @@ export function figureQuantities(
     ...(after === undefined ? {} : after),
     basis: ratio.basis === 'measured' ? 'calculated' : ratio.basis,
     conditions: conditionsOf(ratio, lash),
-    lacks: [...lacks, ...ratio.lacks],
+    lacks: [...lacks, ...lacksSaid(ratio.lacks)],
     restsOn: ratio.restsOn,
   }));
 }

@@ -5,6 +5,7 @@ import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import type { GapRow } from '../../consequences/types.ts';
 import { crankSaid } from '../../gap-scan/words.ts';
 import type { GapBounds } from '../common/gap-said.ts';
+import { type Lack, toRead, toSay } from '../common/lack.ts';
 import type { GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
 import { gapId, sinkingNeeds, withLash } from '../sheet/gap.ts';
@@ -14,7 +15,6 @@ import { LASH_UNSAID } from '../sheet/gap-lash.ts';
 import { asTold } from './as-told.ts';
 import { becauseOf } from './because.ts';
 import type { ChangeGap } from './detail.ts';
-import { needSaid } from './figures.ts';
 import { WHICH_ARMS } from './pushrod-read-with.ts';
 import type { Variants } from './spread.ts';
 import { atLeast, type GapsAsked, isEither, readThenOf, workedGap } from './worked-gap.ts';
@@ -29,11 +29,14 @@ function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): 
 }
 
 /** With another ratio the least moves; past the end of what was read it is not found. */
-function scanGoesOn(needs: readonly string[], moved: ScanMoved | undefined): string[] {
+function scanGoesOn(needs: readonly Lack[], moved: ScanMoved | undefined): Lack[] {
   if (moved === undefined || moved.after.edge === 'none' || needs.length > 0) return [];
   const way = moved.after.edge === 'first' ? 'earlier' : 'later';
   return [
-    `the scan read on at ${way} crank angles than ${crankSaid(moved.after.crankAngle)}: with that ratio its least moves past what was read`,
+    toRead(
+      'scan-onward',
+      `the scan read on at ${way} crank angles than ${crankSaid(moved.after.crankAngle)}: with that ratio its least moves past what was read`,
+    ),
   ];
 }
 
@@ -41,14 +44,14 @@ function scanGoesOn(needs: readonly string[], moved: ScanMoved | undefined): str
 const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head'];
 
 /** What has to be known before a calculated gap may be judged. */
-function heldBy(name: GapName, asked: GapsAsked): string[] {
+function heldBy(name: GapName, asked: GapsAsked): Lack[] {
   const { evidence, after, before, moved } = asked;
   const read = before.find(({ entry }) => entry.kind === name);
   const from = read?.entry;
   return [
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
-      ? ['the setting of the lash that was left in, or a reading at zero lash']
+      ? [toSay('lash-of-ratio', 'the setting of the lash that was left in, or a reading at zero lash')]
       : []),
     ...(isEither(name, asked) && evidence.rockers.pivotToTip === undefined ? [WHICH_ARMS] : []),
     ...(read?.foundOff === true ? [READ_AGAIN] : []),
@@ -62,19 +65,21 @@ function heldBy(name: GapName, asked: GapsAsked): string[] {
 type GapAsked = GapRow & Pick<ChangeGap, 'before' | 'readThen'>;
 
 const MEASURED = 'the gap measured on the engine';
+const measured = toRead('gap-measured', MEASURED);
 
 /**
  * What would tell a gap from its limit: often the light-spring ratio, of an arm that nobody has measured or of one read on
  * the running spring. Valve and piston are measured whatever the ratio.
  */
-function tellsIt(name: GapName, asked: GapsAsked): string {
+function tellsIt(name: GapName, asked: GapsAsked): Lack {
   const { after, bend } = asked;
   if (isEither(name, asked)) return WHICH_ARMS;
-  if (bend > 0) return `a light-spring ratio, or ${MEASURED}`;
-  if (after === undefined || after.from === 'measured' || name === 'piston-to-valve') return MEASURED;
-  return asked.isFirstRead
-    ? `the arms of these valves read on a light spring too, or ${MEASURED}`
-    : `the first arm read on a light spring, or ${MEASURED}`;
+  if (bend > 0) return toRead('light-spring', `a light-spring ratio, or ${MEASURED}`);
+  if (after === undefined || after.from === 'measured' || name === 'piston-to-valve') return measured;
+  const arms = asked.isFirstRead
+    ? 'the arms of these valves read on a light spring too'
+    : 'the first arm read on a light spring';
+  return toRead('first-arm', `${arms}, or ${MEASURED}`);
 }
 
 function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeGap {
@@ -130,6 +135,10 @@ function read({ judged, judgement }: GapCell, row: GapAsked, worked: GapBounds |
   };
 }
 
+/** What it is calculated from and nobody said; of one that nothing but a reading tells, that reading. */
+const lacksOf = ({ missing, measure }: GapRow): Lack[] =>
+  missing.map((each) => (measure ? toRead('gap-measured', each) : toSay('input', each)));
+
 function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   const row: GapAsked = {
     ...asked.calculations.row(variants.middle, name),
@@ -139,12 +148,12 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
     }),
   };
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
-  const { title, before, after, limit, missing, measure } = row;
+  const { title, before, after, limit, measure } = row;
   const worked = after === undefined ? undefined : workedGap(name, variants, asked);
   if (here !== undefined) return read(here, row, worked);
   if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };
-  return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
+  return { name, title, ...shown, limit, because: [], lacks: lacksOf(row), measure, restsOn: [] };
 }
 
 /** Every gap of one valve or side, worst first: measured where it was read, else calculated, else what it lacks. */

@@ -1,5 +1,6 @@
 import { keysOf, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
 import { touches } from '../common/gap-said.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, nominalSaid, subjectSaid } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
@@ -30,7 +31,7 @@ export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
   for (const detail of details)
     for (const gap of detail.gaps) {
       if (gap.after === undefined) continue;
-      const key = `${gap.name} ${gap.word ?? gap.lacks.join()} ${gap.word === 'short' && touches(gap.after)}`;
+      const key = `${gap.name} ${gap.word ?? lacksSaid(gap.lacks).join()} ${gap.word === 'short' && touches(gap.after)}`;
       const here = groups.get(key);
       if (here === undefined) groups.set(key, [{ gap, detail }]);
       else here.push({ gap, detail });

@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
@@ -32,7 +33,7 @@ function groupSaid(group: GapGroup, shared: string | undefined): string {
 /** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
 function heldSaid(groups: readonly GapGroup[]): string[] {
   const held = groups.filter(({ word }) => word === undefined);
-  const needs = once(held.flatMap(({ members }) => members.flatMap(({ gap }) => gap.lacks)));
+  const needs = once(held.flatMap(({ members }) => members.flatMap(({ gap }) => lacksSaid(gap.lacks))));
   if (held.length === 0) return [];
   return [`no word yet on ${listed(once(held.map(titleOf)))}. ${firstSaid(needs)}`];
 }

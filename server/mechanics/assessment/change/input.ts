@@ -1,3 +1,4 @@
+import type { Lack } from '../common/lack.ts';
 import type { ValvePlace } from '../evidence.ts';
 
 /** A ratio that was read on one valve, as the ratio part of the assessment has it. SI; the ratio is bare. */
@@ -23,7 +24,7 @@ export interface ValveRatio extends ValvePlace {
   /** The lobe lift it was taken over. */
   readonly lobeLift: number;
   /** What must be known or done before it is believed; no word stands while there is any. */
-  readonly lacks: readonly string[];
+  readonly lacks: readonly Lack[];
   /** Ids of entries. */
   readonly restsOn: readonly string[];
 }

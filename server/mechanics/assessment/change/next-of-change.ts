@@ -1,12 +1,11 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { NextAction } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
-import { AGAINST_CALCULATED } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
+import { nextToMeasure } from './how-measured.ts';
 import { notKnownBrief } from './not-known.ts';
-import { READ_WITH, WHICH_ARMS } from './pushrod-read-with.ts';
-import { READ_OR_WORKED } from './read-against-worked.ts';
 
 /** What a call about a ratio asks for next, for the gaps that it was worked out for. */
 export interface NextOfChange {
@@ -16,10 +15,9 @@ export interface NextOfChange {
   readonly close: NextAction | undefined;
   /** Gaps that nothing is known of: said with the answer, which does not stand for them. */
   readonly notKnown: string | undefined;
+  /** The worst of these, to be measured once the answer is told. */
+  readonly notMeasured: NextAction | undefined;
 }
-
-/** What only has to be said: nothing is turned for it. */
-const isSaid = (lack: string): boolean => /^(which|whether|an answer)\b/.test(lack);
 
 function actionOf(
   group: GapGroup | undefined,
@@ -35,11 +33,10 @@ function actionOf(
     action: `${action}:${group.name}`,
     step: 'consequences',
     about: { of: 'build' },
-    sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack)}`,
+    sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack.said)}`,
     reason,
-    ...(lack === WHICH_ARMS ? { settles: READ_WITH } : {}),
-    ...(lack.startsWith(READ_OR_WORKED) ? { settles: AGAINST_CALCULATED } : {}),
-    turns: !isSaid(lack),
+    ...defined({ settles: lack.settles }),
+    turns: lack.turns,
   };
 }
 
@@ -50,6 +47,7 @@ export function nextOfChange(details: readonly ChangeDetail[]): NextOfChange {
     groups.find((group) => fits(group) && group.members[0].gap.lacks.length > 0);
   return {
     notKnown: notKnownBrief(details),
+    notMeasured: nextToMeasure(details),
     held: actionOf(
       first(({ word }) => word === undefined),
       'gap-waits',

@@ -1,5 +1,6 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Headline } from '../assessment.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
@@ -19,10 +20,14 @@ const WORST: readonly GapName[] = [
 /** The headline of what is not known yet. */
 export const NOT_KNOWN = 'headline:change:not-known';
 
-interface Unknown {
+/** A gap that nothing is known of, on one valve or side. */
+export interface Unknown {
   readonly gap: ChangeGap;
   readonly detail: ChangeDetail;
 }
+
+const sideOf = (about: ChangeDetail['about']): string =>
+  about.of === 'valve' ? sideOfValve(about.valve) : about.of === 'side' ? about.valve : '';
 
 /** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
 function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
@@ -49,7 +54,22 @@ function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
   );
 }
 
-const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(gap.lacks));
+/**
+ * Of these the gaps that no valve of their side has been read of: who reads one valve is not sent to all the others,
+ * before the answer stands.
+ */
+export function notMeasuredYet(details: readonly ChangeDetail[]): Unknown[] {
+  const read = new Set(
+    details
+      .filter(isFirstPlan)
+      .flatMap(({ about, gaps }) =>
+        gaps.flatMap(({ name, after }) => (after === undefined ? [] : [`${sideOf(about)} ${name}`])),
+      ),
+  );
+  return unknownOf(details).filter(({ gap, detail }) => !read.has(`${sideOf(detail.about)} ${gap.name}`));
+}
+
+const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(lacksSaid(gap.lacks)));
 
 /** `Piston to valve on the intake valves: it needs stroke and rod length`, alike ones together. */
 function lineOf(alike: readonly Unknown[]): string {

@@ -3,6 +3,7 @@ import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { toSay } from '../common/lack.ts';
 import { inches, listed, nominalSaid } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence, Side } from '../evidence.ts';
@@ -23,7 +24,7 @@ export interface PushrodRead {
 export const READ_WITH = 'pushrod-read-with';
 
 /** What a gap that may have been read with two kinds of arms waits for. */
-export const WHICH_ARMS = 'which arms it was read with';
+export const WHICH_ARMS = toSay('which-arms', 'which arms it was read with', READ_WITH);
 
 interface Known {
   readonly side: Side;

@@ -1,10 +1,10 @@
 import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
+import { type Lack, toRead, toSay } from '../common/lack.ts';
 import type { Evidence, GapName, SheetEvidence } from '../evidence.ts';
-import { againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
+import { AGAINST_CALCULATED, againstCalculated, type GapReading } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 import { worstFirst } from './worst-first.ts';
 
@@ -16,8 +16,20 @@ const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
   'pushrod-to-head': 'the same gap with the arms before, and pivot to tip',
 };
 
-/** How what such a gap waits for begins: the answer which of the two is off. */
-export const READ_OR_WORKED = 'an answer, since a reading of ';
+/** What such a gap waits for: the answer which of the two is off. */
+const readOrWorked = ({ title }: ChangeGap): Lack =>
+  toSay(
+    'read-or-worked',
+    `an answer, since a reading of ${title.toLowerCase()} is less than what comes out of the same figures`,
+    AGAINST_CALCULATED,
+  );
+
+/** The same once it is said that the reading holds: one of the figures is off, and nothing that comes out of them tells a gap. */
+const measuredItself = ({ title }: ChangeGap): Lack =>
+  toRead(
+    'gap-measured',
+    `the gap measured on the engine, or its figures put right: a reading of ${title.toLowerCase()} holds, and is less than what comes out of them`,
+  );
 
 type Worked = Pick<ChangeDetail, 'about' | 'gaps' | 'plan'>;
 
@@ -52,6 +64,8 @@ function apart({ read: { low, high }, worked }: TwoWays): 'less' | 'more' | unde
 interface ReadOrWorked {
   readonly name: GapName;
   readonly question: AssessedQuestion;
+  /** Read less than can come out: while the reading is not found off it speaks against every gap of these figures. */
+  readonly isLess: boolean;
 }
 
 function askedOf(name: GapName, two: TwoWays, { answers, sheet }: Evidence): ReadOrWorked[] {
@@ -69,7 +83,9 @@ function askedOf(name: GapName, two: TwoWays, { answers, sheet }: Evidence): Rea
     },
     answers,
   );
-  return way === undefined && question.answered === undefined ? [] : [{ name, question }];
+  return way === undefined && question.answered === undefined
+    ? []
+    : [{ name, question, isLess: way === 'less' }];
 }
 
 /**
@@ -86,21 +102,21 @@ export function untilWorkedIsSure<Detail extends Worked>(
   details: readonly Detail[],
   asked: readonly ReadOrWorked[],
 ): Detail[] {
-  // Where the reading itself was found to be off it speaks against no figure.
-  const doubted = asked.filter(({ question }) => inDoubt(question) && question.answered?.found !== true);
+  // Where the reading itself was found to be off it speaks against no figure. That it holds closes its question alone: the
+  // figures are off then, until they are put right.
+  const doubted = asked.filter(({ isLess, question }) => isLess && question.answered?.found !== true);
   if (doubted.length === 0) return [...details];
   // What is worked out from a reading rests on that one, and not on the figures.
-  const isDoubted = (gap: ChangeGap): boolean =>
-    gap.after?.basis === 'calculated' &&
-    gap.before?.basis !== 'measured' &&
-    doubted.some(({ name }) => name === gap.name);
+  const doubtsOf = (gap: ChangeGap): readonly ReadOrWorked[] =>
+    gap.after?.basis === 'calculated' && gap.before?.basis !== 'measured'
+      ? doubted.filter(({ name }) => name === gap.name)
+      : [];
   const held = (gap: ChangeGap): ChangeGap => {
-    if (!isDoubted(gap) || gap.word === 'short') return gap;
+    const doubts = doubtsOf(gap);
+    if (doubts.length === 0 || gap.word === 'short') return gap;
     const { word: _, ...open } = gap;
-    return {
-      ...open,
-      lacks: [`${READ_OR_WORKED}${gap.title.toLowerCase()} is less than what comes out of the same figures`],
-    };
+    const isOpen = doubts.some(({ question }) => question.answered === undefined);
+    return { ...open, lacks: [isOpen ? readOrWorked(gap) : measuredItself(gap)] };
   };
   return details.map((detail) => ({ ...detail, gaps: worstFirst(detail.gaps.map(held)) }));
 }

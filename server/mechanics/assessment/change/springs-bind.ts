@@ -2,6 +2,7 @@ import { goesSolidFirst, springsOf } from '../../springs/nested.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
 import { overlapSaid } from '../common/gap-said.ts';
+import { toSay } from '../common/lack.ts';
 import { inches, nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
@@ -57,8 +58,11 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
   ];
 }
 
-const HELD =
-  'the right installed height and coil-bind height: by what was entered the springs would bind with the ratio before already';
+const HELD = toSay(
+  'spring-heights',
+  'the right installed height and coil-bind height: by what was entered the springs would bind with the ratio before already',
+  BINDS_ALREADY,
+);
 
 function held(gap: ChangeGap): ChangeGap {
   if (gap.name !== 'coil-bind' || gap.after?.basis !== 'calculated') return gap;

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { bareInches, limitSaid, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
@@ -72,14 +73,14 @@ const shortEnding = ({ plan }: Pick<ChangeDetail, 'plan'>): string =>
 
 function ending(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
   const { word, lacks, after } = gap;
-  if (word === undefined) return ended(`no word yet. It needs ${listed(lacks)}`);
+  if (word === undefined) return ended(`no word yet. It needs ${listed(lacksSaid(lacks))}`);
   if (word === 'short') return `short. ${shortEnding(detail)}`;
   if (word === 'clear') return 'clear.';
   const may =
     after !== undefined && !touches(after) && (after.low ?? 0) < 0
       ? ` Perhaps ${MEETS[gap.name]} touch.`
       : '';
-  return `close, it can’t be told from the limit. It needs ${listed(lacks)}.${may}`;
+  return `close, it can’t be told from the limit. It needs ${listed(lacksSaid(lacks))}.${may}`;
 }
 
 function sentenceOf(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
@@ -103,7 +104,7 @@ export function calculatedJudgements(detail: Omit<ChangeDetail, 'id'>): Judgemen
         against: { to: 'limit', gap: name, limit: limit.value, source: limit.source },
         ...defined({ word }),
         sentence: `${sentenceOf(gap, detail)}${why}`,
-        lacks,
+        lacks: lacksSaid(lacks),
         restsOn,
       },
     ];

@@ -93,63 +93,82 @@ interface OfAllSpots {
   readonly pairs: readonly PushrodPair[];
 }
 
-/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
-export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfAllSpots): Worked {
-  const { seen: evidence, spot, plan } = planned;
-  const { side, place, about, lobeLift } = spot;
-  const { ways, own } = readOn(evidence, spot);
-  const inputOf = ({ before, soldAs }: ReadAlike) => ({
-    ratios: beforeAndAfter(evidence, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
-    known: knownInput(evidence, {
-      side,
-      ...(place && { place }),
-      ...(lobeLift && { lobeLift }),
-      before,
-    }),
-  });
-  const { ratios, known } = inputOf(own);
-  const ofPlan = planKey(evidence, plan);
-  const bend = bendOf(ratios.after, lobeLift, evidence);
-  const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const pushrod = pushrodRead(evidence, armsKnown(planned), pairs);
-  const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
-  const asked: Omit<GapsAsked, 'before'> = {
-    evidence,
+/** The two ratios of a spot, and what is known beside them, where gaps were read with arms of that kind. */
+function inputOf({ seen, spot, plan }: PlannedSpot, { before, soldAs }: ReadAlike) {
+  const { side, place, lobeLift } = spot;
+  return {
+    ratios: beforeAndAfter(seen, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    known: knownInput(seen, { side, ...(place && { place }), ...(lobeLift && { lobeLift }), before }),
+  };
+}
+
+/** Gaps of that valve that the sheet tells, with whatever arms they were read. */
+const toldBySheet = ({ seen, spot: { row, place } }: PlannedSpot): ReadonlySet<string> =>
+  new Set(
+    [
+      ...(row?.others ?? []),
+      ...seen.sheet.filter(
+        (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
+      ),
+    ].map(({ kind }) => kind),
+  );
+
+/** What its gaps are asked with, however they were read. */
+function askedOf(
+  { seen, spot, plan }: PlannedSpot,
+  { calculations, read }: Pick<OfAllSpots, 'calculations' | 'read'>,
+): Omit<GapsAsked, 'before' | 'bend' | 'pushrod' | 'after' | 'told'> {
+  return {
+    evidence: seen,
     calculations,
-    about,
-    planKey: ofPlan,
-    bend: bend * (lobeLift ?? 0),
-    pushrod,
-    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
-    told: new Set([
-      ...(spot.row?.others ?? []).map(({ kind }) => kind),
-      ...evidence.sheet
-        .filter(
-          (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
-        )
-        .map(({ kind }) => kind),
-    ]),
-    measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
-    ...defined({ after: ratios.after }),
+    about: spot.about,
+    planKey: planKey(seen, plan),
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, seen)),
+    measured: spot.row === undefined ? [] : gapCells(seen, rowWith(spot.row, plan, seen)),
   };
+}
+
+/** Every gap, worked out from what was read with arms of each kind; of several the worst. */
+function gapsOfWays(
+  planned: PlannedSpot,
+  { ways, own }: ReturnType<typeof readOn>,
+  bend: number,
+  asked: Omit<GapsAsked, 'before'>,
+): ChangeGap[] {
   const gapsWith = (way: ReadAlike): ChangeGap[] => {
-    const { ratios: each, known: given } = inputOf(way);
-    const variants = readWith(variantsOf(given, each, bend), pushrod.arms);
-    return gapsOf(variants, {
-      ...asked,
-      before: way.before,
-      ...defined({ moved: movedScan(variants.middle) }),
-    });
+    const { ratios, known } = inputOf(planned, way);
+    const variants = readWith(variantsOf(known, ratios, bend), asked.pushrod.arms);
+    const moved = movedScan(variants.middle);
+    return gapsOf(variants, { ...asked, before: way.before, ...defined({ moved }) });
   };
-  const gaps = worstOfAll(
+  return worstOfAll(
     gapsWith(own),
     ways.length === 1 ? [] : ways.map((way) => ({ way, gaps: gapsWith(way) })),
   );
+}
+
+/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
+export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
+  const { seen: evidence, spot, plan } = planned;
+  const { side, place, about, lobeLift } = spot;
+  const readings = readOn(evidence, spot);
+  const { ratios, known } = inputOf(planned, readings.own);
+  const bend = bendOf(ratios.after, lobeLift, evidence);
+  const figures = figuresOf(variantsOf(known, ratios, 0), about, planKey(evidence, plan));
+  const pushrod = pushrodRead(evidence, armsKnown(planned), all.pairs);
+  const { middle } = readWith(variantsOf(known, ratios, bend), pushrod.arms);
+  const gaps = gapsOfWays(planned, readings, bend, {
+    ...askedOf(planned, all),
+    bend: bend * (lobeLift ?? 0),
+    pushrod,
+    told: toldBySheet(planned),
+    ...defined({ after: ratios.after }),
+  });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
   const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
-  const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
-  const key = `${keyOf(about)}${ofPlan}`;
+  const closest = piston?.basis === 'calculated' ? all.calculations.closest(middle) : undefined;
+  const key = `${keyOf(about)}${planKey(evidence, plan)}`;
   const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
   const detail: Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'> = {
     id: `change:${key}`,
@@ -159,19 +178,18 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
     ...defined({ plan, lobeLift, lash, today: todayOf(planned, known) }),
     figures,
     gaps,
-    ...defined({ closest }),
-    ...defined({ notUsed: withheldSaid(spot)[0] }),
+    ...defined({ closest, notUsed: withheldSaid(spot)[0] }),
     assumptions: [
-      ...assumptionsOf(variants.middle, calculated),
+      ...assumptionsOf(middle, calculated),
       ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
-      ...waysSaid(ways),
+      ...waysSaid(readings.ways),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };
   return {
     detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
-    input: variants.middle,
+    input: middle,
     otherArms,
     questions: pushrod.question === undefined ? [] : [pushrod.question],
     quantities: figureQuantities(figures, about, ratios.after, lash),

@@ -68,6 +68,8 @@ function apart(finds: readonly LashEvidence[], from: number | undefined): readon
   return wide > allowance('repeat') + EQUAL ? ofDay : [];
 }
 
+const NEITHER = 'neither';
+
 const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
   ...gaps.map((gap, at) => ({
     code: `gap-${at + 1}`,
@@ -75,11 +77,23 @@ const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
     changes: 'It is worked with; the other stays on record and is put aside.',
   })),
   {
-    code: 'neither',
+    code: NEITHER,
     label: 'Nobody can say',
     changes: 'It is read once more, and nothing is told of it until then.',
   },
 ];
+
+/** It was read twice already: whoever read it may know which was wrong. */
+const WHICH =
+  'Say which of them holds, and what was done between them. Where nobody can say, it is read once more.';
+
+const ONCE_MORE =
+  'Read that gap once more on the base circle, at the same heat, before the adjuster is touched.';
+
+/** Nobody could say: only then it is read again. */
+function onceMore({ byLooking: _, ...question }: AssessedQuestion): AssessedQuestion {
+  return { ...question, test: ONCE_MORE };
+}
 
 function askedOf(
   lines: readonly LashEvidence[],
@@ -94,7 +108,8 @@ function askedOf(
       ask: `The lash of ${placeOf(place)} was found at ${listed(gaps.map(inches))}. Which one holds?`,
       knownBy: 'which of the gaps found holds',
       size: 'Nothing was set between them on the record. A turn goes by the gap that is there now.',
-      test: 'Read that gap once more on the base circle, at the same heat, before the adjuster is touched.',
+      test: WHICH,
+      byLooking: true,
       restsOn: lines.map(({ id }) => id),
     },
     {
@@ -120,7 +135,7 @@ function sinceNobodyCould(
   for (let count = entered.length - 1; count >= 2; count -= 1) {
     const first = entered.slice(0, count);
     const question = askedOf(first, figures(first), place, evidence);
-    if (chosenOf(question) !== 'neither') continue;
+    if (chosenOf(question) !== NEITHER) continue;
     const said = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
     return finds.filter(({ line }) => line > said);
   }
@@ -133,8 +148,9 @@ export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | 
   const lines = apart(finds, lastKept(evidence, 'turns')?.set.lashFound);
   const gaps = figures(lines);
   if (gaps.length < 2) return undefined;
-  const raised = askedOf(lines, gaps, place, evidence);
-  const chosen = chosenOf(raised);
+  const put = askedOf(lines, gaps, place, evidence);
+  const chosen = chosenOf(put);
+  const raised = chosen === NEITHER ? onceMore(put) : put;
   const gap = gaps.find((_, at) => chosen === `gap-${at + 1}`);
   const holds =
     gap === undefined

@@ -5,6 +5,9 @@ import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked, inDoubt } from './asked.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
 
+/** The question whether a lash is really what was entered. */
+export const LASH_UNLIKELY = 'lash-unlikely';
+
 const CHOICES: AssessedQuestion['answers'] = [
   { code: 'found', label: 'No, it was entered wrong', changes: 'The lash is entered again, or put right.' },
   {
@@ -59,10 +62,10 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
       : WHY[unlikely];
   return asked(
     {
-      code: 'lash-unlikely',
+      code: LASH_UNLIKELY,
       weight: 'strong',
       ask: `Is the lash of ${placeOf(line)} really ${inches(value)}?`,
-      knownBy: 'lash-unlikely',
+      knownBy: LASH_UNLIKELY,
       size: [
         why,
         ...(slips.length === 0 ? [] : [`Was ${slips.map(({ said }) => said).join(', or ')} meant?`]),

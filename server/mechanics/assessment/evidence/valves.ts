@@ -1,3 +1,4 @@
+import type { Lack } from '../common/lack.ts';
 import type { Bounds, EvidenceEntry, LashState, LifterState, Spring, ValvePlace } from './common.ts';
 
 /* What is read valve by valve: sheet, scans, lash and tip marks. */
@@ -29,7 +30,7 @@ interface GapOfScan {
   /** With the cam as it was found; what is said of that. */
   readonly withCam?: string;
   /** What the scan needs before its least may be believed. */
-  readonly needs: readonly string[];
+  readonly needs: readonly Lack[];
   /** Its figures in order of the crank, for another ratio. */
   readonly stations: readonly { readonly crankAngle: number; readonly gap: number }[];
   /** How far one of them may be off. */
@@ -117,5 +118,11 @@ export interface TipMarkEvidence extends EvidenceEntry, ValvePlace {
   /** Shims under the stand when it was made; zero for none. */
   readonly shims?: number;
   readonly stem?: number;
+  /** How it came about, where it was said: a mark that has run is not set against fresh ink. */
+  readonly found?: 'fresh-ink' | 'after-running';
+  /** The spring it was made on, where it was said. */
+  readonly spring?: Exclude<Spring, 'not-said'>;
+  /** The arm that sat there when it was made. */
+  readonly armId?: string;
   readonly readAs: string;
 }

@@ -77,74 +77,84 @@ function doubtOf(evidence: Evidence, { read: { setUp }, lift, card = lift }: Lif
   };
 }
 
-function toldOf(evidence: Evidence, each: Lift): BucketRead {
-  const { read, lift, within, card, restsOn } = each;
-  const { setUp } = read;
-  const about = valveSubject(setUp);
-  const id = `bucket-lift:${setUp.id}`;
-  const quantity: AssessedQuantity = {
-    id,
+const idOf = ({ read: { setUp } }: Lift): string => `bucket-lift:${setUp.id}`;
+
+const quantityOf = (each: Lift): AssessedQuantity => {
+  const { read, lift, within, restsOn } = each;
+  return {
+    id: idOf(each),
     name: 'Lobe lift at the bucket',
-    about,
+    about: valveSubject(read.setUp),
     dimension: 'length',
     value: lift,
     low: lift - within,
     high: lift + within,
     basis: 'measured',
-    conditions: [setUp.lash === 'set' ? 'with the lash put back' : 'as read'],
+    conditions: [read.setUp.lash === 'set' ? 'with the lash put back' : 'as read'],
     lacks: [],
     restsOn,
   };
-  const headline = (sentence: string): Headline => ({
-    id: `headline:${id}`,
-    about,
-    step: 'ratio',
-    sentence,
-    quantityId: id,
-  });
-  const of = `Lift of ${placeOf(setUp)}, ${inches(lift)}`;
-  if (card === undefined)
-    return {
-      ...NOTHING,
-      quantities: [quantity],
-      headlines: [
-        headline(
-          `${of}: it is the lobe’s own, a bucket has no ratio. The card’s lobe lift is not on record.`,
-        ),
-      ],
-    };
+};
+
+const headlineOf = (each: Lift, sentence: string): Headline => ({
+  id: `headline:${idOf(each)}`,
+  about: valveSubject(each.read.setUp),
+  step: 'ratio',
+  sentence,
+  quantityId: idOf(each),
+});
+
+/** Beside its card the lift is the lobe's, or it is off it. */
+function againstCard({ read: { setUp }, lift, within, restsOn }: Lift, card: number): Judgement {
   const agrees = Math.abs(lift - card) <= Math.max(within, NEAR);
-  const sentence = agrees
-    ? `${of}: as the card’s lobe, ${inches(card)}. A bucket moves as its lobe does.`
-    : `${of}: the card’s lobe is ${inches(card)}, ${inches(Math.abs(card - lift))} ${card > lift ? 'more' : 'less'}. A bucket moves as its lobe does.`;
-  const judgement: Judgement = {
+  const of = `Lift of ${placeOf(setUp)}, ${inches(lift)}`;
+  return {
     id: `card-lobe:${setUp.id}`,
-    about,
+    about: valveSubject(setUp),
     against: { to: 'card-lobe', lobeLift: card },
     ...(agrees ? { word: 'agrees' as const } : {}),
-    sentence,
+    sentence: agrees
+      ? `${of}: as the card’s lobe, ${inches(card)}. A bucket moves as its lobe does.`
+      : `${of}: the card’s lobe is ${inches(card)}, ${inches(Math.abs(card - lift))} ${card > lift ? 'more' : 'less'}. A bucket moves as its lobe does.`,
     lacks: [],
     restsOn,
   };
-  const doubt = agrees ? undefined : doubtOf(evidence, each);
-  const questions: AssessedQuestion[] =
-    doubt === undefined
-      ? []
-      : [
-          asked(
-            {
-              code: doubt.code,
-              weight: 'strong',
-              ask: doubt.ask,
-              knownBy: `bucket ${doubt.code} ${setUp.number}`,
-              test: doubt.test,
-              testAtBench: doubt.atBench,
-              restsOn,
-            },
-            { about, step: 'ratio', answers: evidence.answers },
-          ),
-        ];
-  return { quantities: [quantity], judgements: [judgement], questions, headlines: [headline(sentence)] };
+}
+
+function questionsOf(evidence: Evidence, each: Lift): AssessedQuestion[] {
+  const doubt = doubtOf(evidence, each);
+  const { read, restsOn } = each;
+  if (doubt === undefined) return [];
+  return [
+    asked(
+      {
+        code: doubt.code,
+        weight: 'strong',
+        ask: doubt.ask,
+        knownBy: `bucket ${doubt.code} ${read.setUp.number}`,
+        test: doubt.test,
+        testAtBench: doubt.atBench,
+        restsOn,
+      },
+      { about: valveSubject(read.setUp), step: 'ratio', answers: evidence.answers },
+    ),
+  ];
+}
+
+function toldOf(evidence: Evidence, each: Lift): BucketRead {
+  const { read, lift, card } = each;
+  const quantities = [quantityOf(each)];
+  if (card === undefined) {
+    const alone = `Lift of ${placeOf(read.setUp)}, ${inches(lift)}: it is the lobe’s own, a bucket has no ratio. The card’s lobe lift is not on record.`;
+    return { ...NOTHING, quantities, headlines: [headlineOf(each, alone)] };
+  }
+  const judgement = againstCard(each, card);
+  return {
+    quantities,
+    judgements: [judgement],
+    questions: judgement.word === 'agrees' ? [] : questionsOf(evidence, each),
+    headlines: [headlineOf(each, judgement.sentence)],
+  };
 }
 
 /**

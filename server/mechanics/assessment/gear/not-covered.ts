@@ -2,6 +2,14 @@ import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import type { Evidence } from '../evidence.ts';
 import type { NotCovered } from './detail.ts';
 
+/** What a goal of a call may ask for, by id. */
+export const GAPS_OF_A_CHANGE = 'not-covered:gaps-of-a-change';
+export const PART_NAMED = 'not-covered:part-named';
+export const WITHOUT_LASH: readonly string[] = [
+  'not-covered:hydraulic-bucket',
+  'not-covered:hydraulic-pivot',
+];
+
 const said = (code: string, sentence: string, instead: string): NotCovered => ({
   id: `not-covered:${code}`,
   sentence,

@@ -3,6 +3,7 @@ import type { LashGrowth } from '../../lash/types.ts';
 import type { SettingPosition } from '../../setting-order/setting-order.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { FoundTwice } from '../common/found-twice.ts';
+import type { Lack } from '../common/lack.ts';
 import type { Bounds, LashEvidence, LimitEvidence, ValvePlace } from '../evidence.ts';
 
 /** The log of one valve. */
@@ -54,7 +55,7 @@ export interface ShimRow extends ValvePlace {
   readonly toHave?: number;
   /** Where one is to be had: the next thinner and the next thicker in stock that leave a gap, with the lash each gives. */
   readonly beside?: readonly { readonly shim: number; readonly lash: number }[];
-  readonly lacks: readonly string[];
+  readonly lacks: readonly Lack[];
   readonly sentence: string;
   /** The line of the log that it rests on. */
   readonly entryId: string;

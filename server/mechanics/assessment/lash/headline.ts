@@ -1,4 +1,6 @@
-import { IN } from '../../kit/si.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { type GrowthTold, growthTold } from '../../lash/growth.ts';
+import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
@@ -24,18 +26,28 @@ function toldNow(
   return `${gapSaid(newest)} now. ${before}${size}`;
 }
 
+/** What became of it since; nothing where the two are not compared. */
+const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefined>> = {
+  'not-compared': () => undefined,
+  held: () => ', and has held since',
+  grew: ({ low = 0 }) => `, and has grown by ${inches(low)} since`,
+  closed: ({ high = 0 }) => `, and has closed by ${inches(-high)} since`,
+  'cannot-tell': () =>
+    `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
+};
+
 /** It grew once, was set again and has held since: its cause was not found by that. */
 function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
   const about = valveSubject(place);
-  if (growth?.before === undefined || growth.low === undefined) return [];
-  const way = growth.low < 0 ? 'closed' : 'grown';
-  const since = Math.abs(growth.low) < 0.0005 * IN ? 'held' : `${way} by ${inches(Math.abs(growth.low))}`;
+  if (growth?.before === undefined) return [];
+  const since = SINCE[growthTold(growth)](growth);
+  if (since === undefined) return [];
   return [
     {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${since} since. Why it grew is not known.`,
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again${since}. Why it grew is not known.`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];

@@ -1,5 +1,6 @@
 import { MM } from '../../kit/si.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { ShimRow } from './detail.ts';
 
@@ -8,9 +9,6 @@ export const millimetres = (si: number): string => {
   const hundredths = Math.round(Number(((si / MM) * 100).toPrecision(12)));
   return `${(hundredths / 100).toFixed(2)} mm`;
 };
-
-/** What a valve lacks whose gap cannot be felt: how far it is held open is not known. */
-export const NO_GAP = 'a gap that can be measured';
 
 type Said = Omit<ShimRow, 'sentence'>;
 
@@ -44,7 +42,7 @@ export function shimSentence(row: Said, withStock: boolean): string {
   if (isShut(row))
     return `${at}: no gap found, so the valve may be held off its seat. A thinner shim goes in first; then the gap is measured.`;
   if (lacks.length > 0 || fitted === undefined || wanted === undefined || found.value === undefined)
-    return `${at}: no shim is worked out yet. It lacks ${listed(lacks)}.`;
+    return `${at}: no shim is worked out yet. It lacks ${listed(lacksSaid(lacks))}.`;
   const gap = `${at}: ${millimetres(found.value)} found, ${millimetres(wanted)} wanted`;
   if (choice?.from === 'own' && toHave === undefined)
     return `${gap}: near enough. Its own ${millimetres(fitted)} shim stays.`;
@@ -108,7 +106,7 @@ export function shimHeadlines(rows: readonly ShimRow[]): Headline[] {
       : [
           headline(
             'lacking',
-            `No shim yet for ${lacking.length > FEW ? count(lacking, 'valves') : listed(lacking.map(placeOf))}. First: ${first.lacks[0] ?? ''}.`,
+            `No shim yet for ${lacking.length > FEW ? count(lacking, 'valves') : listed(lacking.map(placeOf))}. First: ${first.lacks[0]?.said ?? ''}.`,
           ),
         ]),
   ];
@@ -123,6 +121,7 @@ export const heldOpen = (row: ShimRow): NotToRun[] =>
           what: 'run',
           about: valveSubject(row),
           sentence: `Do not run it: ${placeOf(row)} has no gap, and a valve that is held off its seat burns.`,
+          todo: { action: 'thinner-shim', step: 'adjuster' },
           wayOut: 'A thinner shim goes in first; then the gap is measured, and the right shim worked out.',
         },
       ]

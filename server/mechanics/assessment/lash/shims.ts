@@ -8,12 +8,13 @@ import { EQUAL } from '../../kit/nearest.ts';
 import { chooseShims, type ShimChosen } from '../../lash/choose-shims.ts';
 import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
 import { foundTwice, WHICH_HOLDS } from '../common/found-twice.ts';
-import { isLashDoubted } from '../common/lash-doubt.ts';
+import { type Lack, toAnswer, toRead, toSay } from '../common/lack.ts';
+import { isLashDoubted, LASH_UNLIKELY } from '../common/lash-doubt.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
-import { heldOpen, NO_GAP, shimHeadlines, shimSentence } from './shim-said.ts';
+import { heldOpen, shimHeadlines, shimSentence } from './shim-said.ts';
 import { fittedIn, stockLeft } from './stock-left.ts';
 
 type Known = Omit<ShimRow, 'choice' | 'toHave' | 'beside' | 'sentence'>;
@@ -22,21 +23,27 @@ function lacksOf(
   newest: LashEvidence,
   evidence: Evidence,
   known: Pick<Known, 'fitted' | 'found' | 'wanted'>,
-): string[] {
+): Lack[] {
   const { engine } = newest;
   const { card } = evidence;
   const { fitted, found, wanted } = known;
+  const twice = foundTwice(evidence, newest)?.question;
   return [
-    ...(foundTwice(evidence, newest)?.question.weight === 'strong' ? [WHICH_HOLDS] : []),
-    ...(isLashDoubted(evidence, newest) ? ['whether its lash was read and entered right'] : []),
-    ...(fitted === undefined ? ['the shim that is in, measured itself'] : []),
-    ...(found.value === undefined ? ['the gap as one figure'] : []),
-    ...(found.value === 0 ? [NO_GAP] : []),
-    ...(wanted === undefined ? ['the lash that is wanted, from the card'] : []),
-    ...(engine === 'not-said' ? ['whether the gap was read cold or hot'] : []),
-    ...(card.lashAt === undefined ? ['whether the card’s lash is for a cold or a hot engine'] : []),
+    ...(twice?.weight === 'strong' ? [toAnswer(twice, WHICH_HOLDS, 'which-gap')] : []),
+    ...(isLashDoubted(evidence, newest)
+      ? [toSay('read-wrong', 'whether its lash was read and entered right', LASH_UNLIKELY)]
+      : []),
+    ...(fitted === undefined ? [toRead('shim-fitted', 'the shim that is in, measured itself')] : []),
+    ...(found.value === undefined ? [toRead('gap-as-felt', 'the gap as one figure')] : []),
+    // How far a valve is held open whose gap cannot be felt is not known.
+    ...(found.value === 0 ? [toRead('gap-measured', 'a gap that can be measured')] : []),
+    ...(wanted === undefined ? [toSay('card-figure', 'the lash that is wanted, from the card')] : []),
+    ...(engine === 'not-said' ? [toSay('heat-of-gap', 'whether the gap was read cold or hot')] : []),
+    ...(card.lashAt === undefined
+      ? [toSay('heat-of-card', 'whether the card’s lash is for a cold or a hot engine')]
+      : []),
     ...(engine !== 'not-said' && card.lashAt !== undefined && engine !== card.lashAt
-      ? [`the gap with the engine ${card.lashAt}, as the card’s lash is for`]
+      ? [toRead('gap-at-heat', `the gap with the engine ${card.lashAt}, as the card’s lash is for`)]
       : []),
   ];
 }
@@ -48,7 +55,12 @@ function shimOf({ fitted, found, wanted }: Pick<Known, 'fitted' | 'found' | 'wan
     return { shim };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    return { refused: 'figures that go together: this lash would want a shim of no thickness' };
+    return {
+      refused: toRead(
+        'shim-of-none',
+        'figures that go together: this lash would want a shim of no thickness',
+      ),
+    };
   }
 }
 

@@ -19,8 +19,16 @@ export interface LeastSweepDetail {
 export interface MarkedValveDetail extends ValvePlace {
   readonly marks: readonly TipMarkEvidence[];
   readonly judgedId: string;
-  /** No other mark to compare it with: of this valve, or of another on its side. */
+  /** No other mark made alike to compare it with: of this valve, or of another on its side. */
   readonly alone: boolean;
+  /** What a mark over the ordinary is called wide by: the band of the trade, or a narrower one made alike. */
+  readonly wideBy?: 'band' | 'beside';
+  /** Up to where the trade counts a mark as ordinary. */
+  readonly ordinaryTo: number;
+  /** One of them counts; of two that pull apart none may. */
+  readonly holds: boolean;
+  /** It is near the edge of a stem that nobody measured. */
+  readonly stemOpen: boolean;
   /** Of a follower: its place is told by its pivot. */
   readonly follower: boolean;
   readonly least: LeastSweepDetail;

@@ -6,8 +6,16 @@ import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
-import { markedValve } from './marked-valve.ts';
+import { type MarkedValve, markedValve } from './marked-valve.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
+
+/** How they are mounted is asked once, with the first valve whose marks raise it. */
+const askedOnce = (valves: readonly MarkedValve[]): MarkedValve[] =>
+  valves.map((each, at) => {
+    const before = new Set(valves.slice(0, at).flatMap(({ questions }) => questions.map(({ id }) => id)));
+    const questions = each.questions.filter(({ id }) => !before.has(id));
+    return { ...each, questions, valve: { ...each.valve, questionIds: questions.map(({ id }) => id) } };
+  });
 
 /** The tip marks of each valve against the least sweep that its lift and arm can have. */
 export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): PartSaid<MarksDetail> {
@@ -16,13 +24,14 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     .filter((mark) => mark.standing)
     .toSorted((a, b) => byPlace(a, b) || byId(a, b));
   const places = [...new Set(standing.map(placeOf))];
-  const found = places.flatMap((place) => {
+  const each = places.flatMap((place) => {
     const own = standing.filter((mark) => placeOf(mark) === place);
     const beside = standing.filter(({ cylinder, valve }) =>
       own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
     );
     return markedValve(evidence, { own, beside }, limit, ratios);
   });
+  const found = askedOnce(each);
   return {
     quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),
     judgements: found.flatMap(({ valve }) => markJudgement(valve, limit)),

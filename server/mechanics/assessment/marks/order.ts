@@ -4,23 +4,30 @@ import { toldOver } from '../../tip-mark/length-said.ts';
 import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { LengthOver, Mark } from '../../tip-mark/types.ts';
 import { byId } from '../common/said.ts';
-import type { TipMarkEvidence } from '../evidence.ts';
+import type { ArmEvidence, TipMarkEvidence } from '../evidence.ts';
 
 /** Off sideways by no more than ink is read to is the middle: nothing is lined up for it. */
 const sideOf = ({ side, off }: TipMarkEvidence): Mark['side'] =>
   side === 'sideways' && off !== undefined && off <= INK + EQUAL ? 'centred' : side;
 
-export const markOf = (mark: TipMarkEvidence): Mark => ({
-  ...figuresOf(mark),
-  side: sideOf(mark),
-});
+/** What the arm is marked with by which it is known as one of a kind. */
+const armsSaid = (armId: string | undefined, arms: readonly ArmEvidence[]): string | undefined =>
+  arms.find(({ id }) => id === armId)?.ratioStamp || undefined;
 
-const figuresOf = ({ width, off, pushrod, shims }: TipMarkEvidence) => ({
-  width,
-  off,
-  pushrod,
-  shims,
-});
+/** A mark as the mechanics have it, with how it came about; `arms` where it is set against those of other arms. */
+export const markOf = (mark: TipMarkEvidence, arms: readonly ArmEvidence[] = []): Mark => {
+  const { width, off, pushrod, shims, found, spring, armId } = mark;
+  return {
+    width,
+    off,
+    pushrod,
+    shims,
+    side: sideOf(mark),
+    worn: found === 'after-running' ? true : undefined,
+    spring,
+    arms: armsSaid(armId, arms),
+  };
+};
 
 /** How far from the middle along the rocker; one of which only the side was told goes behind those with a figure. */
 const away = ({ side, off }: TipMarkEvidence): number =>

@@ -6,18 +6,28 @@ import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, listed, placeOf, valveSubject } from '../common/said.ts';
 import type { LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
+import { placeSaid } from './place-said.ts';
+
+const NEEDS_LIKE = 'a second mark made in the same way, of that valve or of a neighbour';
+const NEEDS_NARROWER = 'a narrower mark made in the same way';
 
 /** What the mark is against the least sweep; an ink mark holds the contact line's own width, so wide is only asked. */
-export function markJudgement(
-  { cylinder, valve, marks, judgedId, least, lookAgainOver, alone, follower }: MarkedValveDetail,
-  limit: LimitEvidence,
-): Judgement[] {
+export function markJudgement(valve: MarkedValveDetail, limit: LimitEvidence): Judgement[] {
+  const { marks, judgedId, least, lookAgainOver, holds } = valve;
   const mark = marks.find(({ id }) => id === judgedId);
   if (mark === undefined) return [];
-  const about = valveSubject({ cylinder, valve });
-  const said = markSaid(mark, { several: marks.length > 1, follower });
+  const about = valveSubject(valve);
   const against = { to: 'least-sweep', limit: lookAgainOver ?? limit.value, source: limit.source } as const;
   const base = { id: `mark:${keyOf(about)}`, about, against, restsOn: [mark.id, ...least.restsOn].sort() };
+  if (!holds)
+    return [
+      {
+        ...base,
+        sentence: `Tip mark of ${placeOf(mark)}: none counts, they sit on opposite sides of the middle.`,
+        lacks: ['a mark that is inked once more'],
+      },
+    ];
+  const said = markSaid(mark, marks.length > 1, valve);
   if (least.value === undefined || lookAgainOver === undefined)
     return [
       {
@@ -26,20 +36,28 @@ export function markJudgement(
         lacks: least.lacks,
       },
     ];
-  const read = wordOf(mark, least, lookAgainOver);
-  // Ink holds the contact line’s own width: it takes a second mark to call one wide.
-  const isAlone = read === 'differs' && alone;
-  const word = isAlone ? 'cannot-tell' : read;
-  const band = isAlone ? ALONE : BAND[read];
   const sweep = gapSaid(defined({ value: least.value, low: least.low, high: least.high }));
   return [
     {
       ...base,
-      word,
-      sentence: `${said}. ${band} ${inches(lookAgainOver)}; the least this lift can sweep is ${sweep}.`,
-      lacks: isAlone ? ['a second mark on that valve'] : [],
+      ...wordSaid(wordOf(mark, least, lookAgainOver), valve),
+      sentence: `${said}. ${bandSaid(wordOf(mark, least, lookAgainOver), valve)} ${inches(lookAgainOver)}; the least this lift can sweep is ${sweep}.`,
     },
   ];
+}
+
+/** A mark over the ordinary is called wide by the band of the trade, or by a narrower one made alike; else it can’t be told. */
+function wordSaid(read: MarkWord, { wideBy, alone }: MarkedValveDetail): Pick<Judgement, 'word' | 'lacks'> {
+  if (read !== 'differs' || wideBy !== undefined) return { word: read, lacks: [] };
+  return { word: 'cannot-tell', lacks: [alone ? NEEDS_LIKE : NEEDS_NARROWER] };
+}
+
+function bandSaid(read: MarkWord, { wideBy, alone, ordinaryTo }: MarkedValveDetail): string {
+  if (read !== 'differs') return BAND[read];
+  if (wideBy === 'band')
+    return `Wide: over the ${inches(ordinaryTo)} that the trade has as ordinary, where this lift asks for no more than`;
+  if (wideBy === 'beside') return BAND[read];
+  return alone ? ALONE : NO_NARROWER;
 }
 
 type MarkWord = 'differs' | 'cannot-tell' | 'agrees';
@@ -51,23 +69,16 @@ const BAND: Readonly<Record<MarkWord, string>> = {
 };
 
 const ALONE = 'One mark alone can’t be called wide; ordinary is up to';
+const NO_NARROWER = 'No mark made alike is narrower, so it can’t be called wide; ordinary is up to';
 
 const wordOf = ({ width }: TipMarkEvidence, { low, value = 0 }: LeastSweepDetail, most: number): MarkWord =>
   width > most + EQUAL ? 'differs' : width < (low ?? value) ? 'cannot-tell' : 'agrees';
 
-/** Where it sits, as far as that was told. */
-function placeSaid({ side, off }: TipMarkEvidence, follower: boolean): string {
-  if (side === 'centred') return 'centred';
-  const by = off === undefined ? '' : `${inches(off)} `;
-  if (side === 'sideways') return `${by}off sideways`;
-  if (follower) return `${by}${side === 'valley' ? 'toward' : 'away from'} the pivot`;
-  return `${by}toward the ${side === 'valley' ? 'valley' : 'exhaust side'}`;
-}
-
 /** Of several marks the one that is told is known by what it was made with. */
 function markSaid(
   mark: TipMarkEvidence,
-  { several, follower }: { readonly several: boolean; readonly follower: boolean },
+  several: boolean,
+  valve: Pick<MarkedValveDetail, 'follower' | 'stemOpen'>,
 ): string {
   const { pushrod, shims } = mark;
   const made =
@@ -76,7 +87,7 @@ function markSaid(
       : shims === undefined
         ? ''
         : ` at ${inches(shims)} of shims`;
-  return `Tip mark of ${placeOf(mark)}${several ? made : ''}: ${inches(mark.width)} wide, ${placeSaid(mark, follower)}`;
+  return `Tip mark of ${placeOf(mark)}${several ? made : ''}: ${inches(mark.width)} wide, ${placeSaid(mark, valve)}`;
 }
 
 /** What the mark is, and what follows from it. */

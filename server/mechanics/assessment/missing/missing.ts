@@ -40,7 +40,7 @@ const NEEDS: Readonly<
   geometry: ofGeometry,
   timing: ofTiming,
   adjuster: (evidence, _, noise) => ofAdjuster(evidence, noise),
-  noise: (_evidence, _explained, noise) => ofNoise(noise),
+  noise: (evidence, _explained, noise) => ofNoise(evidence, noise),
   notes: ofNotes,
 };
 

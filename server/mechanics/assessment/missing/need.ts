@@ -19,9 +19,11 @@ export interface Need {
   readonly turns: boolean;
   /** Something was read that is of no use before this is known or done: it goes before what was not begun. */
   readonly begun: boolean;
+  /** It is set up for, and nothing of it was read yet: whoever stands there reads it before anything is looked up. */
+  readonly started: boolean;
 }
 
-type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer' | 'askAtBench' | 'begun'>>;
+type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer' | 'askAtBench' | 'begun' | 'started'>>;
 
 export const need = (code: string, what: string, ask: string, have: boolean, more: More = {}): Need => ({
   code,
@@ -32,6 +34,7 @@ export const need = (code: string, what: string, ask: string, have: boolean, mor
   forAnswer: false,
   turns: false,
   begun: false,
+  started: false,
   ...more,
 });
 

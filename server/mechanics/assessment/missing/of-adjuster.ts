@@ -1,6 +1,7 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
+import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
@@ -84,9 +85,9 @@ function readAgain(evidence: Evidence, { active }: NoiseDetail): Need[] {
 }
 
 /** What is lacked most often goes first: of the card or the engine it is lacked by every valve. */
-function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: string } | undefined {
+function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: Lack } | undefined {
   const all = rows.flatMap((row) => row.lacks.map((lack) => ({ row, lack })));
-  const times = (lack: string): number => all.filter((each) => each.lack === lack).length;
+  const times = ({ code }: Lack): number => all.filter(({ lack }) => lack.code === code).length;
   return all.toSorted((a, b) => times(b.lack) - times(a.lack))[0];
 }
 
@@ -95,18 +96,16 @@ function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
   const first = firstLacked(shimsOf(evidence).detail.rows);
   if (first === undefined) return [];
   const { row, lack } = first;
-  // What the card says, and how it was read, is only asked.
-  const isAsked = !isShut(row) && (lack.startsWith('whether ') || lack.endsWith('from the card'));
   const place = placeOf(row);
   return [
     need(
       'shim-figures',
-      `${lack}, for the shim of ${place}`,
+      `${lack.said}, for the shim of ${place}`,
       isShut(row)
         ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
-        : `Get this for the shim of ${place}: ${lack}.`,
+        : `Get this for the shim of ${place}: ${lack.said}.`,
       false,
-      active ? {} : isAsked ? MUST : MUST_TURN,
+      active ? {} : isShut(row) || lack.turns ? MUST_TURN : MUST,
     ),
   ];
 }

@@ -1,7 +1,7 @@
 import { inAnyUnits } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import type { Group } from '../ratio/groups.ts';
-import { isSaid, type LackCode, type RatioLack } from '../ratio/lack.ts';
+import { isSaid, type LackCode, type RatioLack, turnsNothing } from '../ratio/lack.ts';
 import { lackSaid, passesSaid } from '../ratio/lack-said.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
@@ -57,10 +57,6 @@ function askFor(at: string, lack: RatioLack): string {
     return `${at}: put a solid lifter in, or lock this one solid at the same seat height, and take the passes again: these sink.`;
   return TAKEN.has(lack.code) ? `${at}: take ${lackSaid(lack)}.` : `Wanted for ${at}: ${lackSaid(lack)}.`;
 }
-
-/** What needs nothing turned: to say, to enter again, to read back. */
-const turnsNothing = (lack: RatioLack): boolean =>
-  isSaid(lack) || lack.code === 'enter-again' || lack.code === 'read-back-wrong';
 
 /** What a set-up lacks, as something that is asked for. `begun`: it is what the headline names first. */
 export function ofLack(lack: RatioLack, group: Group, begun: boolean): Need {

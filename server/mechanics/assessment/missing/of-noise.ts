@@ -1,5 +1,6 @@
-import { NOISE_QUESTIONS } from '../../../../shared/schemas/noise.ts';
-import { WEIGHS } from '../../noise/effects.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
+import { noiseWords } from '../../noise/noise-words.ts';
+import type { Evidence } from '../evidence.ts';
 import { QUESTIONS } from '../noise/answers.ts';
 import { asItStands } from '../noise/checks.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
@@ -26,7 +27,10 @@ const mounting = (known: readonly string[]): Need =>
   );
 
 /** Questions that were answered, and of the others those that would tell causes apart that are left. */
-export function ofNoise({ active, known, checks }: NoiseDetail): Need[] {
+export function ofNoise(
+  { engine }: Pick<Evidence, 'engine'>,
+  { active, known, checks }: NoiseDetail,
+): Need[] {
   if (!active) return [];
   const open = checks.map(({ code }) => code);
   const questions = QUESTIONS.filter((code) => known.includes(code) || open.includes(code))
@@ -34,8 +38,8 @@ export function ofNoise({ active, known, checks }: NoiseDetail): Need[] {
     .map((code) =>
       need(
         code,
-        WEIGHS[code].thing,
-        NOISE_QUESTIONS[code].ask,
+        noiseWords(code, adjusterKind(engine)).thing,
+        noiseWords(code, adjusterKind(engine)).ask,
         known.includes(code),
         checks.some((check) => check.code === code && asItStands(check)) ? MUST : {},
       ),

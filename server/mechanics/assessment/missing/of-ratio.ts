@@ -8,6 +8,7 @@ import { isSameLack } from '../ratio/lack-said.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { goOn, startedFor } from './go-on.ts';
 import { MUST_TURN, type Need, need } from './need.ts';
 import { ofLack } from './of-lack.ts';
@@ -16,7 +17,8 @@ import { oneValve } from './one-valve.ts';
 const PASSES = 3;
 const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
-function ofPasses({ known, group }: GroupExplained): Need[] {
+/** `newest`: the number of the set-up that is gone on with; none where another reading is wanted first. */
+function ofPasses({ known, group }: GroupExplained, newest: number | undefined): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
@@ -29,7 +31,11 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
       ask(PASSES_LEFT[count] ?? ''),
       count >= PASSES,
       // One of the two alone is no ratio.
-      { ...MUST_TURN, begun: count === 0 && beside > 0 },
+      {
+        ...MUST_TURN,
+        begun: count === 0 && beside > 0,
+        started: count === 0 && last.setUp.number === newest,
+      },
     );
   return [
     ...(last.setUp.lobeSource === 'indicator'
@@ -127,8 +133,13 @@ function isForLobe({ known, group }: GroupExplained, all: readonly GroupExplaine
 export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   if (explained.length === 0)
     return [need('set-up', 'a reading of the ratio on the engine', oneValve(evidence), false, MUST_TURN)];
+  const newest = Math.max(...setUpsNow(evidence).map(({ number }) => number));
   return [
-    ...explained.flatMap((each) => (isForLobe(each, explained) ? [] : [...ofLacks(each), ...ofPasses(each)])),
+    ...explained.flatMap((each) => {
+      if (isForLobe(each, explained)) return [];
+      const lacks = ofLacks(each);
+      return [...lacks, ...ofPasses(each, lacks.length === 0 ? newest : undefined)];
+    }),
     ...ofLobes(evidence, explained),
   ];
 }

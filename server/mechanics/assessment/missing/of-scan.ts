@@ -25,12 +25,12 @@ export function ofScan(evidence: Evidence): Need[] {
       `scan-${side}`,
       first === undefined
         ? `piston to valve of an ${side}, over the crank`
-        : `piston to valve of an ${side}: ${first}`,
+        : `piston to valve of an ${side}: ${first.said}`,
       first === undefined
         ? `Read piston to valve of an ${side} every 2° ${USUAL[side]}, solid lifter, light spring, zero lash.`
-        : `${upperFirst(side)}: ${ended(first)}`,
+        : `${upperFirst(side)}: ${ended(first.said)}`,
       have,
-      { ...TURN, begun: first !== undefined },
+      { ...(first?.turns === false ? {} : TURN), begun: first !== undefined },
     );
   });
 }

@@ -33,7 +33,7 @@ interface EndGiven {
   readonly atEnd: readonly Lacking[];
   readonly lacking: readonly Lacking[];
   readonly headlines: readonly Headline[];
-  readonly ofChange: Pick<NextOfChange, 'notKnown'> | undefined;
+  readonly ofChange: Pick<NextOfChange, 'notKnown' | 'notMeasured'> | undefined;
 }
 
 /** More than this is not said at once: it is on the page. */
@@ -94,11 +94,14 @@ function toHear(given: EndGiven): Pick<NextAction, 'sentenceAtBench' | 'besideAn
       };
 }
 
-/** With nothing left that the answer needs: what was found is said, then what was promised is kept. */
+/**
+ * With nothing left that the answer needs: what was found is said, then what nothing is known of is measured, and what was
+ * promised is kept.
+ */
 export function endingNext(given: EndGiven): NextAction | undefined {
   const found = lackingNext(given.atEnd.filter(({ need }) => need.must));
-  if (found === undefined) return undefined;
-  if (found.action !== 'said') return { ...found, reason: WHOLE };
+  if (found?.action !== 'said')
+    return given.ofChange?.notMeasured ?? (found === undefined ? undefined : { ...found, reason: WHOLE });
   return {
     ...found,
     ...toSay(given, found.sentence),

@@ -1,8 +1,10 @@
 import type { AssessedQuestion, Assessment, Headline, Judgement, NotToRun } from '../assessment.ts';
+import { isAsked } from '../common/is-asked.ts';
 import { afterTheStop } from '../common/way-out.ts';
 import type { Details } from '../details.ts';
+import type { SheetOddDetail } from '../sheet/detail.ts';
+import { oddLacks } from '../sheet/odd-judgement.ts';
 import { LOOKED_FOR_AGAIN } from '../workings/said.ts';
-import { isAsked } from './is-asked.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>
   isAsked(each)
@@ -78,8 +80,9 @@ const sheet = (detail: Details['sheet']): Details['sheet'] => ({
 });
 
 /** Of what a valve lacks to be told from its siblings the swap waits; the rest is named as a thing, not as work. */
-function judgement(each: Judgement, swaps: ReadonlySet<string>): Judgement {
-  return { ...each, lacks: each.lacks.map((lack) => (swaps.has(lack) ? afterTheStop(lack) : lack)) };
+function judgement(each: Judgement, odds: readonly SheetOddDetail[]): Judgement {
+  const odd = odds.find(({ judgementId }) => judgementId === each.id);
+  return odd === undefined ? each : { ...each, lacks: oddLacks(swapLater(odd)) };
 }
 
 /**
@@ -88,11 +91,11 @@ function judgement(each: Judgement, swaps: ReadonlySet<string>): Judgement {
  */
 export function heldBack(assessment: Assessment): Assessment {
   const { details } = assessment;
-  const swaps = new Set(details.sheet.sides.flatMap(({ odd }) => odd.flatMap(({ swap }) => swap ?? [])));
+  const odds = details.sheet.sides.flatMap(({ odd }) => odd);
   return {
     ...assessment,
     questions: assessment.questions.map(question),
-    judgements: assessment.judgements.map((each) => judgement(each, swaps)),
+    judgements: assessment.judgements.map((each) => judgement(each, odds)),
     notToRun: assessment.notToRun.map(notToRun),
     headlines: headlines(assessment),
     details: {

@@ -2,6 +2,7 @@ import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { NextOfChange } from '../change/next-of-change.ts';
+import { LASH_UNLIKELY } from '../common/lash-doubt.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
@@ -48,7 +49,7 @@ const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.tes
  */
 const isOfSteps = ({ step, code, answered }: AssessedQuestion, steps: readonly StepName[]): boolean =>
   steps.includes(step) ||
-  (code === 'lash-unlikely' && steps.includes('adjuster')) ||
+  (code === LASH_UNLIKELY && steps.includes('adjuster')) ||
   (code === CAM_THEN && answered === undefined && steps.includes('timing'));
 
 /** What the answer of the goal is made of, in the order in which it is asked for. */
@@ -86,11 +87,14 @@ function forAnswer({
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
     questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
+    ofNoise.again ??
     toReadBeforeRunning(notToRun, isPlanning) ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??
+    lackingNext(must.filter(({ need }) => need.started)) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??
+    ofNoise.why ??
     sheet?.clear ??
     lackingNext(must) ??
     sheet?.later ??
@@ -110,9 +114,10 @@ const mended = ({ lacking, questions }: NextGiven): NextAction | undefined =>
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
- * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, more passes, what tells a clear odd valve's part from its position, the rows that
+ * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, what is set up and not read yet, more passes, what tells a clear odd valve's part from its position, the rows that
  * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
- * first, what is seen with parts off behind the doubts, and its lobe last. Then what was found is said, and only then a
+ * first, what is seen with parts off behind the doubts, why an adjuster moved then, and its lobe last;
+ * one that was set again since is read again before anything else of it. Then what was found is said, and only then a
  * doubt about something else is asked.
  */
 export function nextOf(given: NextGiven): NextAction | undefined {

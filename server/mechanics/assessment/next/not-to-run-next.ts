@@ -1,25 +1,8 @@
 import { defined } from '../../../../shared/defined.ts';
-import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, NextAction, NotToRun } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { keyOf, lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
 import { questionNext } from './question-next.ts';
-
-const LIFTED = 'not-to-run:stop:';
-/** What is read or measured to know whether it may run: each by the beginning of its id, with the step it is done in. */
-const TO_READ: readonly {
-  readonly id: string;
-  readonly action: string;
-  readonly step: StepName;
-  readonly settles?: string;
-}[] = [
-  { id: 'not-to-run:guessed:', action: 'measure-gap', step: 'sheet' },
-  { id: 'not-to-run:lobe:', action: 'lobe-siblings', step: 'ratio' },
-  { id: 'not-to-run:lobe-of-sheet:', action: 'lobe-siblings', step: 'sheet', settles: 'lobe-under-card' },
-  { id: 'not-to-run:no-gap:', action: 'thinner-shim', step: 'adjuster' },
-];
-/** Read short with the arms that come off: said before anything is planned. */
-const BEFORE = 'not-to-run:before:';
 
 /** It was read again, and comes out otherwise: what was done between says which of the two is of the engine as it is. */
 function readAgain({ about }: NotToRun, questions: readonly AssessedQuestion[]): NextAction | undefined {
@@ -60,11 +43,11 @@ export function notToRunNext(
 ): NextAction | undefined {
   const fits = notToRun.filter(({ what }) => what === 'fit');
   const first =
-    notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? fits.find((each) => isSure(each)) ?? fits[0];
+    notToRun.find(({ toReadAgain }) => toReadAgain === true) ?? fits.find((each) => isSure(each)) ?? fits[0];
   if (first === undefined) return undefined;
   const before = mayTakeAway(first, questions);
   if (before !== undefined) return before;
-  const lifted = first.id.startsWith(LIFTED);
+  const lifted = first.toReadAgain === true;
   const again = lifted ? readAgain(first, questions) : undefined;
   if (again !== undefined) return again;
   return {
@@ -81,16 +64,11 @@ export function notToRunNext(
 
 /** What is done about it first; nothing where it is only said, and the call goes on. */
 function todoOf(
-  { id, wayOut }: NotToRun,
+  { todo, saidFirst }: NotToRun,
   isPlanning: boolean,
 ): Pick<NextAction, 'action' | 'step' | 'turns' | 'settles'> | undefined {
-  const found = TO_READ.find((each) => id.startsWith(each.id));
-  const isShops = /qualified shop looks at|^While they are on/.test(wayOut);
-  if (found !== undefined && !isShops) {
-    const { action, step, settles } = found;
-    return { action, step, ...defined({ settles }), turns: true };
-  }
-  return isPlanning && (found !== undefined || id.startsWith(BEFORE))
+  if (todo !== undefined) return { ...todo, turns: true };
+  return isPlanning && saidFirst === true
     ? { action: 'do-not-run', step: 'consequences', turns: false }
     : undefined;
 }

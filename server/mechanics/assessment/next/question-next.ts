@@ -1,9 +1,9 @@
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { isAsked } from '../common/is-asked.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
 import { isAboutCard } from '../ratio/conditions.ts';
 import { CAM_THEN } from '../scans/cam-then.ts';
-import { isAsked } from './is-asked.ts';
 
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
@@ -13,7 +13,7 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
  * reading with it where it is: there is nothing to enter again.
  */
 const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
-  (code === 'lobe-worn' || code === CAM_THEN) && answered?.found === true;
+  (code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) && answered?.found === true;
 
 function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';

@@ -5,6 +5,7 @@ import {
   noiseAnswerIn,
   noiseQuestionOf,
 } from '../../../../shared/schemas/noise.ts';
+import { noiseAsks } from '../../noise/noise-words.ts';
 import { isAskedAs } from '../common/asked.ts';
 import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
 
@@ -21,7 +22,7 @@ export interface NoiseSaid {
 
 const isTo = (question: NoiseQuestion, { questionId, code, question: asked }: AnswerEvidence): boolean =>
   questionId === undefined && code === ''
-    ? isAskedAs(asked, NOISE_QUESTIONS[question].ask)
+    ? noiseAsks(question).some((ask) => isAskedAs(asked, ask))
     : noiseQuestionOf(questionId, code) === question;
 
 /** Every answer to the question, in the order in which they were given. */
@@ -57,6 +58,17 @@ export function signsNow(evidence: Pick<Evidence, 'answers'>): NoiseSaid[] {
   const since = all.slice(all.findLastIndex(({ answer }) => answer === 'none') + 1);
   const told = since.filter(({ answer }) => answer !== 'not-known');
   return told.filter(({ answer }, index) => told.findIndex((each) => each.answer === answer) === index);
+}
+
+/** Every one of these entries that answered a question about noise was put right since: the question has another answer now. */
+export function allPutRight(ids: readonly string[], evidence: Pick<Evidence, 'answers'>): boolean {
+  const own = QUESTIONS.filter((question) =>
+    saidTo(question, evidence).some(({ entry }) => ids.includes(entry.id)),
+  );
+  const now = own.flatMap((question) =>
+    question === 'noise-signs' ? signsNow(evidence) : (lastSaid(question, evidence) ?? []),
+  );
+  return own.length > 0 && !now.some(({ entry }) => ids.includes(entry.id));
 }
 
 /** The one valve that it is, where that was told. */

@@ -1,12 +1,9 @@
 import { defined } from '../../../../shared/defined.ts';
-import {
-  answersTo,
-  NOISE_QUESTIONS,
-  NOT_KNOWN,
-  type NoiseQuestion,
-} from '../../../../shared/schemas/noise.ts';
+import { NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { CAUSES, type CauseName } from '../../noise/causes.ts';
-import { effectOf, WEIGHS } from '../../noise/effects.ts';
+import { effectOf } from '../../noise/effects.ts';
+import { type NoiseWords, noiseWords } from '../../noise/noise-words.ts';
 import type { AnswerChoice, AssessedQuestion, Subject } from '../assessment.ts';
 import { listed, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -30,8 +27,8 @@ function changesBy(question: NoiseQuestion, answer: string): string {
     : 'It is kept; it points to no cause.';
 }
 
-const choicesOf = (question: NoiseQuestion): AnswerChoice[] =>
-  Object.entries(answersTo(question)).map(([code, label]) => ({
+const choicesOf = (question: NoiseQuestion, { answers }: NoiseWords): AnswerChoice[] =>
+  Object.entries(answers).map(([code, label]) => ({
     code,
     label,
     changes: changesBy(question, code),
@@ -47,16 +44,17 @@ export function noiseQuestions(evidence: Evidence): AssessedQuestion[] {
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   return QUESTIONS.map((code) => {
     const said = lastSaid(code, evidence);
+    const words = noiseWords(code, adjusterKind(evidence.engine));
     return {
       id: questionId(code),
       code,
       about: OF_ENGINE.includes(code) ? { of: 'build' } : about,
       step: 'noise',
       weight: 'weak',
-      ask: NOISE_QUESTIONS[code].ask,
-      test: WEIGHS[code].test,
+      ask: words.ask,
+      test: words.test,
       byLooking: true,
-      answers: choicesOf(code),
+      answers: choicesOf(code, words),
       ...defined({
         answered: said === undefined ? undefined : { entryId: said.entry.id, answer: said.entry.answer },
       }),

@@ -1,7 +1,9 @@
-import { isNoiseQuestion, NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { isNoiseQuestion, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { ValveGear } from '../../../../shared/schemas/words.ts';
+import type { AdjusterKind } from '../../lash/adjuster-words.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/effects.ts';
+import { noiseWords } from '../../noise/noise-words.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
@@ -62,16 +64,20 @@ const lobe = ({ place, gear }: Pick<CheckedFor, 'place' | 'gear'>): Open => ({
   effects: [LOBE_DOWN, LOBE_LEVEL],
 });
 
-const questions: readonly Open[] = QUESTIONS.map((code) => ({
-  code,
-  thing: WEIGHS[code].thing,
-  sentence: NOISE_QUESTIONS[code].ask,
-  step: 'noise',
-  turns: false,
-  how: HOW[WEIGHS[code].effort],
-  effort: WEIGHS[code].effort,
-  effects: possibleEffects(code),
-}));
+const questionsFor = ({ adjuster }: Pick<CheckedFor, 'adjuster'>): Open[] =>
+  QUESTIONS.map((code) => {
+    const { thing, ask } = noiseWords(code, adjuster);
+    return {
+      code,
+      thing,
+      sentence: ask,
+      step: 'noise',
+      turns: false,
+      how: HOW[WEIGHS[code].effort],
+      effort: WEIGHS[code].effort,
+      effects: possibleEffects(code),
+    };
+  });
 
 /** What bends a pushrod, or lets a valve meet something: asked for only once something speaks for it. */
 const touching = (place: ValvePlace | undefined): Open => ({
@@ -124,6 +130,8 @@ const rank = ({ effort }: Open): number => EFFORTS.indexOf(effort);
 export interface CheckedFor {
   readonly place: ValvePlace | undefined;
   readonly gear: ValveGear;
+  /** What sets its gap: it is asked after in its words. */
+  readonly adjuster: AdjusterKind;
   /** Causes that something speaks for. */
   readonly suspected: readonly CauseName[];
   /** Signs of damage were asked after, and nobody knew. */
@@ -159,7 +167,7 @@ export function openChecks(
   const partsFirst = ({ effects }: Open): number =>
     a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
   const touches = suspected.includes('touching') ? [touching(place)] : [];
-  const left = [...questions, LIFTER, MOUNTING, ...lashOf(checked), lobe(checked), ...touches]
+  const left = [...questionsFor(checked), LIFTER, MOUNTING, ...lashOf(checked), lobe(checked), ...touches]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))

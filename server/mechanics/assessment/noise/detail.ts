@@ -3,6 +3,7 @@ import type { CauseName } from '../../noise/causes.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ValvePlace } from '../evidence.ts';
+import type { MovedNext } from './moved-next.ts';
 
 export type SaidFact = Pick<Fact, 'key' | 'text' | 'restsOn'>;
 
@@ -53,5 +54,7 @@ export interface NoiseDetail {
   /** What is not known yet and would part causes that remain: what is asked or seen first, what is turned last. */
   readonly checks: readonly NoiseCheck[];
   /** The two that stand first, and the check that comes first of those that would part them. */
+  /** What an adjuster that had moved asks for. */
+  readonly moved?: MovedNext;
   readonly nearest?: { readonly causes: readonly [string, string]; readonly check: NoiseCheck };
 }

@@ -3,7 +3,7 @@ import { valveSubject } from '../common/said.ts';
 import { asItStands, readAtLast } from './checks.ts';
 import type { NoiseCheck, NoiseDetail } from './detail.ts';
 
-/** What a call about noise asks for next, in the three places where it comes among what else is next. */
+/** What a call about noise asks for next, in the places where it comes among what else is next. */
 export interface NextOfNoise {
   /** Asked or seen as it stands: before anything is turned. */
   readonly ask: NextAction | undefined;
@@ -11,6 +11,9 @@ export interface NextOfNoise {
   readonly look: NextAction | undefined;
   /** Read at last, with the engine turned. */
   readonly read: NextAction | undefined;
+  /** An adjuster had moved: it was set since and nobody looked, or nobody has said yet why it moved. */
+  readonly again: NextAction | undefined;
+  readonly why: NextAction | undefined;
 }
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -33,12 +36,14 @@ function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextActio
 }
 
 export function nextOfNoise(detail: NoiseDetail): NextOfNoise {
-  const { active, checks } = detail;
+  const { active, checks, moved } = detail;
   const first = (fits: (check: NoiseCheck) => boolean) =>
     active ? actionOf(detail, checks.find(fits)) : undefined;
   return {
     ask: first(asItStands),
     look: first((check) => !readAtLast(check) && !asItStands(check)),
     read: first(readAtLast),
+    again: active ? moved?.again : undefined,
+    why: active ? moved?.why : undefined,
   };
 }

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
@@ -17,6 +18,7 @@ import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
 import { lockTold } from './lock-told.ts';
+import { movedNext } from './moved-next.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
 import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
@@ -37,6 +39,12 @@ function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
 /** Found as it is, and not at another heat than it was set at; what it was set to is asked, not read. */
 const isFound = ({ growth, lines }: LashValveDetail): boolean =>
   growth === undefined ? lines.some(({ moment }) => moment === 'found') : !growth.heatDiffers;
+
+/** The lobes that it is about; of which valve nobody can tell, those of the whole sheet. */
+function areLobesRead(sheet: NoiseRecord['sheet'], about: readonly ValvePlace[]): boolean {
+  const asked = about.length > 0 ? about : sheet.rows;
+  return asked.length > 0 && asked.every((each) => lobeOf(sheet, each) !== undefined);
+}
 
 /** Questions that were answered, and what the record answers by itself. */
 function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | undefined): string[] {
@@ -59,7 +67,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
       ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
-      ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
+      ...has('lobe', areLobesRead(sheet, about)),
     ]),
   ];
 }
@@ -117,6 +125,7 @@ const checksOf = (
     {
       place,
       gear: evidence.engine.gear ?? 'pushrod',
+      adjuster: adjusterKind(evidence.engine),
       suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
       asked: isOpenStill('noise-signs', evidence),
       hydraulic: isHydraulicLifter(evidence.engine.lifter),
@@ -125,16 +134,23 @@ const checksOf = (
     },
   );
 
-/** Questions that this engine and its valve gear are asked; of what became of a gap only where no line tells it. */
+/** What the lash log answers by itself is not asked beside it. */
+const OF_LOG: ReadonlySet<string> = new Set(['noise-history', 'noise-nut']);
+
+/** Questions that this engine and its valve gear are asked; what became of a gap and its nut only where no line tells it. */
 function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion[] {
   const isAsked = isAskedOf(evidence);
   return noiseQuestions(evidence).filter(
     ({ code, answered }) =>
       answered !== undefined ||
       !isNoiseQuestion(code) ||
-      (isAsked(code) && !(code === 'noise-history' && known.includes(code))),
+      (isAsked(code) && !(OF_LOG.has(code) && known.includes(code))),
   );
 }
+
+/** Nothing is left to ask, look at or read, and something was answered: that nothing points to a cause is told too. */
+const isAllAsked = (evidence: Evidence, open: ReturnType<typeof openChecks>): boolean =>
+  open.length === 0 && QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
 
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
@@ -164,7 +180,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
     questions: active ? [...questions, ...[nut.question, lock.question].flatMap((each) => each ?? [])] : [],
     stop: noiseStops(evidence),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
-    headlines: active && facts.length > 0 ? [headline] : [],
+    headlines: active && (facts.length > 0 || isAllAsked(evidence, open)) ? [headline] : [],
     detail: {
       active,
       damaged: isDamaged(evidence),
@@ -175,6 +191,9 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       candidates: candidates.map((each) => shown(each, left)),
       howOrdered: HOW_ORDERED,
       checks: open.map(({ check }) => check),
+      ...defined({
+        moved: isHydraulicLifter(evidence.engine.lifter) ? undefined : movedNext(evidence, record),
+      }),
     },
   };
 }

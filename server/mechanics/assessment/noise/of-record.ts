@@ -1,4 +1,6 @@
 import { ADJUSTER_WORDS, partSaid } from '../../lash/adjuster-words.ts';
+import { growthTold } from '../../lash/growth.ts';
+import type { LashGrowth } from '../../lash/types.ts';
 import { LOCKING, OF_ALL, OF_ONE, WEAR } from '../../noise/causes.ts';
 import { type Effect, effectOf } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
@@ -48,6 +50,16 @@ const lineIds = ({ lines }: LashValveDetail): string[] => lines.map(({ id }) => 
 const nutOf = (logged: 'held' | 'moved' | 'not-looked', { open, question, counts }: NutTold) =>
   open ? 'not-looked' : question !== undefined && (counts === 'held' || counts === 'moved') ? counts : logged;
 
+/** A gap that did not grow past the ordinary; within the steps of the feelers neither growth nor none is told. */
+function stayedSaid(place: string, growth: LashGrowth): string {
+  const told = growthTold(growth);
+  if (told === 'cannot-tell')
+    return `whether the gap of ${place} grew can’t be told, feelers tell no finer; it did not grow past the ordinary`;
+  return told === 'grew'
+    ? `the gap of ${place} grew by ${inches(growth.low ?? 0)}, which is ordinary`
+    : `the gap of ${place} has not grown`;
+}
+
 function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[] {
   const { growth, hydraulic } = valve;
   if (!tellsOfAdjuster(hydraulic)) return [];
@@ -73,7 +85,7 @@ function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[
       },
     ];
   if (growth.high > lash.limit.value + EQUAL) return [];
-  return [{ ...STAYED, key, restsOn, text: `Lash log: the gap of ${placeOf(valve)} has not grown` }];
+  return [{ ...STAYED, key, restsOn, text: `Lash log: ${stayedSaid(placeOf(valve), growth)}` }];
 }
 
 /** What the newest line that looked at it says of the nut. */

@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
-import { NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { adjusterKind, firstAtGrowth } from '../../lash/adjuster-words.ts';
+import { noiseWords } from '../../noise/noise-words.ts';
 import type { StopReason } from '../assessment.ts';
 import { lowerFirst, valveSubject } from '../common/said.ts';
 import { SHOP_LOOKS } from '../common/way-out.ts';
@@ -55,7 +56,7 @@ function byWords(evidence: Evidence, question: NoiseQuestion): StopReason[] {
   const sign = { question, code: 'part-damaged' } as const;
   return stopBy(evidence, sign, told, {
     id: `stop:part-damaged:${question}:words`,
-    why: `“${words}” was said of the ${lowerFirst(NOISE_QUESTIONS[question].name)}`,
+    why: `“${words}” was said of the ${lowerFirst(noiseWords(question, adjusterKind(evidence.engine)).name)}`,
   });
 }
 

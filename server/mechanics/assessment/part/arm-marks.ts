@@ -3,6 +3,7 @@ import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
+import { twoNumbersAsked } from '../ratio/two-numbers.ts';
 import { partsInHand } from './in-hand.ts';
 
 /* A part in the hand that is an arm of the build has one set of marks, wherever it was read; no kind is taken for another. */
@@ -128,5 +129,6 @@ function markedTwoWays(evidence: Evidence): AssessedQuestion[] {
 /** What the marks of the arms are asked. */
 export const armMarkQuestions = (evidence: Evidence): AssessedQuestion[] => [
   ...mixedSet(evidence),
+  ...evidence.arms.flatMap((arm) => twoNumbersAsked(evidence, arm) ?? []),
   ...markedTwoWays(evidence),
 ];

@@ -41,6 +41,12 @@ function si(value: number, unit: string): number {
 export const ordinaryWidths = (): number[] =>
   (SIZES['width-across-trunnion']?.nominals ?? []).map(({ value, unit }) => si(value, unit));
 
+/** Stems that are ordinary, the thinnest first [m]. */
+export const ordinaryStems = (): { readonly name: string; readonly size: number }[] =>
+  (SIZES['stem-diameter']?.nominals ?? [])
+    .map(({ name, value, unit }) => ({ name, size: si(value, unit) }))
+    .toSorted((a, b) => a.size - b.size);
+
 /** `.004 under`, `.016 over` */
 export function offsetSaid(offset: number): string {
   const inches = Number((Math.abs(offset) / IN).toFixed(4));

@@ -71,7 +71,12 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
   const seen = part.readings.map((reading) => readingDetail(reading, counted));
   const ranked = rankingOf(readings, evidence.families);
   const [first] = firstAsked(questions, [{ readings: seen }]);
-  const bench = benchRatioOf(part, readings, evidence.catalogueRatios, ratiosTold(evidence, part));
+  const bench = benchRatioOf(
+    part,
+    readings,
+    evidence.catalogueRatios,
+    ratiosTold(evidence, { ...part, readings }),
+  );
   const family = familySaid(part, ranked, questions, bench?.detail, first);
   const ranking = ranked === undefined ? undefined : rankingTold(ranked, family.told, first);
   const judgements = coverJudgement(part, cover.cover);

@@ -5,6 +5,7 @@ import { keysOf } from '../../../../shared/schemas/words.ts';
 import { standTogether } from '../../identify/likelihood.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit } from '../../kit/limits.ts';
+import { numberChoices, numberChosen, numbersIn, TWO_NUMBERS, twoNumbersAsk } from '../ratio/two-numbers.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
 import { asReadSize } from './read-size.ts';
 import { eitherSaid } from './size-said.ts';
@@ -59,6 +60,31 @@ const stampWithoutDot = (readings: readonly CountedReading[]): PartDoubt[] =>
         choice('not-known', 'Nobody can tell', 'It stays undecided.'),
       ],
     }));
+
+/** Of an arm of the build it is asked of the arm. */
+export const stampOfTwo = (readings: readonly CountedReading[]): PartDoubt[] =>
+  of(readings, 'ratio-stamp').flatMap(({ id, typed }): PartDoubt[] => {
+    const numbers = numbersIn(typed);
+    if (numbers.length < 2) return [];
+    return [
+      {
+        code: TWO_NUMBERS,
+        ask: twoNumbersAsk(typed, numbers),
+        knownBy: 'which number of the stamp is the ratio',
+        test: 'look where each number stands on the part, and read the box by itself',
+        restsOn: [id],
+        choices: numberChoices(numbers),
+        effect: (now, chosen) => {
+          const text = numberChosen(numbers, chosen)?.text;
+          return text === undefined
+            ? now
+            : now.map((each) =>
+                each.id === id ? { ...each, typed: text, countsAs: `counts as ${text}` } : each,
+              );
+        },
+      },
+    ];
+  });
 
 const MARKS_KEPT = 'Both entries stay as they were typed.';
 

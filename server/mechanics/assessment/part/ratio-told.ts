@@ -1,22 +1,21 @@
 import { readNumber } from '../../../../shared/quantities/read-number.ts';
 import type { Evidence } from '../evidence.ts';
+import { isRatio } from '../ratio/stamp-read.ts';
+import { oneNumberOf } from '../ratio/two-numbers.ts';
 import type { InHand } from './in-hand.ts';
-
-/** Ratios that a rocker can have: a number beyond them is no ratio (common practice, no published source). */
-const LEAST = 0.9;
-const MOST = 2.5;
-
-const isRatio = (value: number): boolean => value > LEAST && value < MOST;
 
 /** As many words as a ratio is said in: `one point six five`. */
 const MOST_WORDS = 4;
 
 /** The ratio that a label or a stamp names, written with its point or said: `box says one six` is 1.6. */
 export function ratioNamedIn(text: string): number | undefined {
-  const written = /(?<![\d.,])(\d[.,]\d{1,3})(?![\d.,]*\d)/.exec(text)?.[1];
-  if (written !== undefined) {
-    const value = Number(written.replace(',', '.'));
-    return isRatio(value) ? value : undefined;
+  const written = [...text.matchAll(/(?<![\d.,])(\d[.,]\d{1,3})(?![\d.,]*\d)/g)].map(([each]) =>
+    Number(each.replace(',', '.')),
+  );
+  if (written.length > 0) {
+    const [value, ...others] = new Set(written.filter(isRatio));
+    // Of two that could be it none is taken for it.
+    return others.length > 0 ? undefined : value;
   }
   const words = text.toLowerCase().match(/[a-z]+/g) ?? [];
   const runs = words.flatMap((_, at) =>
@@ -41,10 +40,11 @@ const BY = {
 } as const;
 
 /** What is said of its ratio, by its box and its stamp, else by what the rockers are sold as; each figure once. */
-export function ratiosTold(
-  { arms, rockers: { soldAs } }: Evidence,
-  { readings, armId }: InHand,
-): ToldRatio[] {
+export function ratiosTold(evidence: Evidence, { readings, armId }: InHand): ToldRatio[] {
+  const {
+    arms,
+    rockers: { soldAs },
+  } = evidence;
   const arm = arms.find(({ id }) => id === armId);
   const texts = (kind: keyof typeof BY, own: string | undefined): ToldRatio[] =>
     [...readings.filter((each) => each.kind === kind).map(({ typed }) => typed), own ?? ''].flatMap(
@@ -53,7 +53,8 @@ export function ratiosTold(
         return ratio === undefined ? [] : [{ ratio, by: BY[kind] }];
       },
     );
-  const told = [...texts('box-label', arm?.boxLabel), ...texts('ratio-stamp', arm?.ratioStamp)];
+  const stamp = arm === undefined ? undefined : oneNumberOf(evidence, arm)?.text;
+  const told = [...texts('box-label', arm?.boxLabel), ...texts('ratio-stamp', stamp ?? arm?.ratioStamp)];
   const all = told.length > 0 || soldAs === undefined ? told : [{ ratio: soldAs, by: 'They are sold as' }];
   const byName = all.toSorted((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.ratio - b.ratio));
   return [...new Map(byName.map((each) => [`${each.by} ${each.ratio}`, each])).values()];

@@ -8,7 +8,7 @@ import type { InHand } from './in-hand.ts';
 import { micrometerInHole } from './micrometer-in-hole.ts';
 import { studNoThread } from './no-thread.ts';
 import { askAlone, oddReading } from './odd-reading.ts';
-import { markDoubts, ringsAndWidth, twoSizes } from './questions.ts';
+import { markDoubts, ringsAndWidth, stampOfTwo, twoSizes } from './questions.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 import { crestsCounted, studAgainstHole, twoFittings } from './stud-questions.ts';
 import { swappedSizes } from './swapped.ts';
@@ -52,6 +52,7 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
     holeAgainstEngine(evidence),
     micrometerInHole,
     oddReading(families),
+    (own) => (part.armId === undefined ? stampOfTwo(own) : []),
     markDoubts,
   ];
   return finds.reduce<Weighed>(put, settled);

@@ -1,6 +1,7 @@
 import { valveSaid } from '../../../../shared/schemas/words.ts';
+import type { Lack } from '../common/lack.ts';
 import { inches, listed } from '../common/said.ts';
-import type { EnteredAgain, PlainLack, RatioLack } from './lack.ts';
+import { type EnteredAgain, type PlainLack, type RatioLack, turnsNothing } from './lack.ts';
 
 const PLAIN: Readonly<Record<PlainLack, string>> = {
   'which-spring': 'which spring is on the valve',
@@ -69,6 +70,14 @@ export function lackSaid(lack: RatioLack): string {
       return PLAIN[lack.code];
   }
 }
+
+/** As what is worked out from that ratio waits for it. */
+export const asLack = (lack: RatioLack): Lack => ({
+  code: 'ratio',
+  said: lackSaid(lack),
+  turns: !turnsNothing(lack),
+  ...(lack.code === 'answer' ? { settles: lack.question } : {}),
+});
 
 /** Why an entry is put right: what was asked, and was so. */
 export const askedSaid = (ask: string): string => `asked “${ask}”, the answer was yes`;

@@ -1,4 +1,6 @@
 import type { ValveName } from '../../../../shared/schemas/words.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { isAsked } from '../common/is-asked.ts';
 
 /** Which of the two lifts it is about. */
 export type LiftRead = 'lobe' | 'valve';
@@ -68,11 +70,10 @@ type NoLobe =
   | { readonly code: 'lobe-lift'; readonly valve: ValveName }
   | { readonly code: 'lobe-lift-from'; readonly value: number };
 
-/** What was asked is not answered, or was answered so that an entry has to be put right. */
-interface OfAnswer {
-  readonly code: 'answer' | 'card-lobe-wrong' | 'sold-as-other';
-  readonly ask: string;
-}
+/** What was asked is not answered, by the code of its question, or was answered so that an entry has to be put right. */
+type OfAnswer =
+  | { readonly code: 'answer'; readonly ask: string; readonly question: string; readonly turns: boolean }
+  | { readonly code: 'card-lobe-wrong' | 'sold-as-other'; readonly ask: string };
 
 /** Set-ups of one arm on one valve that came out otherwise, by how they are called: `set-ups 1 and 3`. */
 interface OfSetUps {
@@ -104,7 +105,12 @@ export type RatioLack =
 export type LackCode = RatioLack['code'];
 export type PlainLack = Plain['code'];
 
-export const answerTo = ({ ask }: { readonly ask: string }): RatioLack => ({ code: 'answer', ask });
+export const answerTo = (question: Pick<AssessedQuestion, 'ask' | 'code' | 'byLooking'>): RatioLack => ({
+  code: 'answer',
+  ask: question.ask,
+  question: question.code,
+  turns: !isAsked(question),
+});
 
 /** Lash that was left in by a known amount: nothing else may be wrong with the reading. */
 export const isLashKnownIn = ({ code }: RatioLack): boolean => code === 'lash-in-known';
@@ -119,3 +125,15 @@ const SAID: ReadonlySet<LackCode> = new Set([
 ]);
 
 export const isSaid = ({ code }: RatioLack): boolean => SAID.has(code);
+
+/** Entries that are put right, or looked at once more. */
+const ENTERED: ReadonlySet<LackCode> = new Set([
+  'enter-again',
+  'read-back-wrong',
+  'card-lobe-wrong',
+  'sold-as-other',
+]);
+
+/** What needs nothing turned: to say, to answer by looking, to enter again, to read back. */
+export const turnsNothing = (lack: RatioLack): boolean =>
+  isSaid(lack) || ENTERED.has(lack.code) || (lack.code === 'answer' && !lack.turns);

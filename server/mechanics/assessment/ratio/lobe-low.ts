@@ -111,6 +111,7 @@ export function lobeNotToRun(off: LobeOff): NotToRun {
     what: 'run',
     about: valveSubject(off),
     sentence: `Do not run it: the lobe of ${place} reads ${inches(read)}, ${under}.`,
+    ...(open ? { todo: { action: 'lobe-siblings', step: 'ratio' } } : { saidFirst: true }),
     wayOut: open
       ? readOthers(off)
       : 'A qualified shop looks at the lobe and the lifter’s face, and the oil is looked at for metal.',

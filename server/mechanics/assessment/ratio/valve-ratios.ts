@@ -5,7 +5,7 @@ import type { Evidence, Spring } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { isLashKnownIn } from './lack.ts';
-import { lackSaid } from './lack-said.ts';
+import { asLack, lackSaid } from './lack-said.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { isUndecided } from './set-ups-differ.ts';
 import { isDoubted } from './word.ts';
@@ -27,7 +27,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       basis: putBack ? 'calculated' : 'measured',
       lashIn: putBack ? 'put-back' : 'none',
       lobeLift: lobe.value,
-      lacks: lacks.map(lackSaid),
+      lacks: lacks.map(asLack),
       restsOn: [...valve.used, ...lobe.passes.used].map(({ id }) => id).sort(),
     },
   ];

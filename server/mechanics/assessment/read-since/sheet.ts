@@ -1,3 +1,4 @@
+import { foundSaid } from '../../../../shared/begins-with.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, SheetEvidence } from '../evidence.ts';
@@ -22,7 +23,7 @@ const mayBeOfSheet = ({ setUpId, questionId, answer, found }: AnswerEvidence): b
   const code = ASKED.exec(questionId ?? '')?.[1];
   return (
     setUpId === undefined &&
-    (found ?? /^found\b/.test(answer)) &&
+    (found ?? foundSaid(answer) === true) &&
     (questionId === undefined || (code !== undefined && SAYS_MISREAD.has(code)))
   );
 };

@@ -1,47 +1,26 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
-import { placeOf, valveSubject } from '../common/said.ts';
-import type { Evidence, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
+import { type Lack, toAnswer, toRead } from '../common/lack.ts';
+import { byPlace, listed, placeOf } from '../common/said.ts';
+import type { Evidence, EvidenceEntry, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
 import { type CamFound, camFound } from '../timing/counting.ts';
 import { againstSaid, isWithinWheel } from '../timing/readings.ts';
 
 /** The question whether a scan was read with the cam where it was found. */
 export const CAM_THEN = 'cam-then';
 
-/** How a gap was read: over the crank, or in one place. */
-interface HowRead {
-  readonly step: 'scan' | 'sheet';
-  readonly read: (place: string) => string;
-  readonly after: string;
-  readonly choices: AssessedQuestion['answers'];
-}
-
-const choicesOf = (how: { read: string; it: string; again: string }): AssessedQuestion['answers'] => [
+const CHOICES: AssessedQuestion['answers'] = [
   {
     code: 'not-found',
-    label: `It was ${how.read} with the cam where it is`,
-    changes: `The ${how.it} and the timing belong together, and the gap counts.`,
+    label: 'It was read with the cam where it is',
+    changes: 'Gaps and timing belong together, and each gap counts.',
   },
   {
     code: 'found',
-    label: `The cam was moved after the ${how.it}`,
-    changes: `The gap no longer holds: the valve is ${how.again} again with the cam where it is.`,
+    label: 'The cam was moved after that',
+    changes: 'None of these gaps holds: each valve is read again with the cam where it is.',
   },
 ];
-
-const SCANNED: HowRead = {
-  step: 'scan',
-  read: (place) => `${place} scanned`,
-  after: 'the scan',
-  choices: choicesOf({ read: 'scanned', it: 'scan', again: 'scanned' }),
-};
-
-const IN_ONE_PLACE: HowRead = {
-  step: 'sheet',
-  read: (place) => `piston to valve of ${place} read`,
-  after: 'that reading',
-  choices: choicesOf({ read: 'read', it: 'reading', again: 'read' }),
-};
 
 /** ` 4° advanced against the card`; of a cam that was moved and now stands straight up only that it was moved. */
 function foundSaid({ advance, cardOpen }: CamFound): string {
@@ -51,59 +30,105 @@ function foundSaid({ advance, cardOpen }: CamFound): string {
     : `The cam was found ${againstSaid(advance)}.`;
 }
 
-type GapRead = ValvePlace & { readonly id: string };
+type GapRead = ValvePlace & EvidenceEntry;
 
-/**
- * A gap to the piston holds for the cam as it stood. Which came first says nothing, since either may be told late: it is
- * asked of every one as soon as the cam was found off its card, or in two places.
- */
-function askedOf(read: GapRead, how: HowRead, evidence: Evidence): AssessedQuestion[] {
-  const found = camFound(evidence);
-  if (found === undefined) return [];
-  return [
-    asked(
-      {
-        code: CAM_THEN,
-        knownBy: CAM_THEN,
-        weight: 'strong',
-        ask: `Was ${how.read(placeOf(read))} with the cam where it is now, or was the cam moved after ${how.after}?`,
-        size: `${foundSaid(found)} Advance brings the intake nearer to the piston, retard the exhaust.`,
-        test: 'Say which came first, and what was done to the cam between.',
-        byLooking: true,
-        restsOn: [read.id],
-      },
-      {
-        about: valveSubject(read),
-        step: how.step,
-        among: `${read.id}:${found.place}`,
-        answers: evidence.answers,
-        choices: how.choices,
-      },
-    ),
-  ];
+/** Every gap to the piston that stands: over the crank, or typed by itself. */
+function gapsRead({ scans = [], sheet }: Evidence): GapRead[] {
+  const typed = sheet.filter(({ kind, scan }) => kind === 'piston-to-valve' && scan === undefined);
+  return [...scans, ...typed].filter(({ standing }) => standing);
 }
 
-export const camAsked = (scan: ScanEvidence, evidence: Evidence): AssessedQuestion[] =>
-  askedOf(scan, SCANNED, evidence);
+/** The question as it was put for the `turn`th time, of what was read and not answered before. */
+function askedAt(
+  turn: number,
+  of: readonly GapRead[],
+  found: CamFound,
+  evidence: Evidence,
+): AssessedQuestion {
+  const scans = new Set((evidence.scans ?? []).map(({ id }) => id));
+  const places = [...new Set(of.toSorted(byPlace).map(placeOf))];
+  return asked(
+    {
+      code: CAM_THEN,
+      knownBy: CAM_THEN,
+      weight: 'strong',
+      ask:
+        turn === 1
+          ? 'Was piston to valve read with the cam where it is now, or was the cam moved after that?'
+          : 'Piston to valve was read again since: with the cam where it is now, or was the cam moved after that?',
+      size: `${foundSaid(found)} Advance brings the intake nearer to the piston, retard the exhaust. It is asked of ${listed(places)}.`,
+      test: 'Say which came first, and what was done to the cam between. What was read before it was moved is struck out, where only some of it was.',
+      byLooking: true,
+      restsOn: of.map(({ id }) => id),
+    },
+    {
+      about: { of: 'build' },
+      step: of.some(({ id }) => scans.has(id)) ? 'scan' : 'sheet',
+      among: turn === 1 ? found.place : `${found.place}:${turn}`,
+      answers: evidence.answers,
+      choices: CHOICES,
+    },
+  );
+}
+
+/** The line at which it was answered first: said again, it is still of what was read till then. */
+function answeredAt({ id, answered }: AssessedQuestion, { answers }: Evidence): number | undefined {
+  const own = answers.filter(({ questionId, id: said }) => questionId === id || said === answered?.entryId);
+  return answered === undefined || own.length === 0 ? undefined : Math.min(...own.map(({ line }) => line));
+}
+
+/**
+ * A gap to the piston holds for the cam as it stood. Which came first says nothing, since either may be told late: once
+ * the cam was found off its card, or in two places, it is asked of all gaps at once. The answer is of those that were read
+ * before it; what is read later is asked about when it is there.
+ */
+export function camQuestions(evidence: Evidence): AssessedQuestion[] {
+  const found = camFound(evidence);
+  if (found === undefined) return [];
+  const all: AssessedQuestion[] = [];
+  let left = gapsRead(evidence);
+  for (let turn = 1; left.length > 0; turn += 1) {
+    const at = answeredAt(askedAt(turn, left, found, evidence), evidence);
+    const own = at === undefined ? left : left.filter(({ line }) => line < at);
+    if (own.length > 0) all.push(askedAt(turn, own, found, evidence));
+    if (at === undefined) break;
+    left = left.filter(({ line }) => line >= at);
+  }
+  return all;
+}
+
+/** What is asked of the gap that was read there. */
+const askedOf = ({ id }: { readonly id: string }, evidence: Evidence): AssessedQuestion | undefined =>
+  camQuestions(evidence).find(({ restsOn }) => restsOn.includes(id));
+
+export const camAsked = (scan: ScanEvidence, evidence: Evidence): AssessedQuestion[] => {
+  const question = askedOf(scan, evidence);
+  return question === undefined ? [] : [question];
+};
 
 /** What the cam asks of a gap that was read in one place. */
 export interface CamInGap {
   readonly question: AssessedQuestion;
   /** It was moved after it: it says nothing of the engine as it is. */
   readonly moved: boolean;
-  readonly needs: readonly string[];
+  readonly needs: readonly Lack[];
 }
 
 /** The same rule as for a scan: a gap typed by itself knows as little of where the cam stood. */
 export function camInGap(entry: SheetEvidence, evidence: Evidence): CamInGap | undefined {
   if (entry.kind !== 'piston-to-valve' || entry.scan !== undefined) return undefined;
-  const [question] = askedOf(entry, IN_ONE_PLACE, evidence);
+  const question = askedOf(entry, evidence);
   if (question === undefined) return undefined;
   const moved = question.answered?.found === true;
   const needs = moved
-    ? ['a reading with the cam where it is now: it was moved after this one, and the gap no longer holds']
+    ? [
+        toRead(
+          'with-cam-now',
+          'a reading with the cam where it is now: it was moved after this one, and the gap no longer holds',
+        ),
+      ]
     : inDoubt(question)
-      ? [`an answer to this: ${question.ask}`]
+      ? [toAnswer(question, `an answer to this: ${question.ask}`)]
       : [];
   return { question, moved, needs };
 }

@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -22,17 +23,19 @@ const stateOf = (scan: ScanEvidence): string =>
 /** The same but for the lifter: a hydraulic one sinks, and reads larger than a solid one. */
 const butLifter = (scan: ScanEvidence): string => stateOf({ ...scan, lifter: 'not-said' });
 
-const leastOf = (scan: ScanEvidence): number | undefined => {
+/** The least of a scan, and how far off it may be: by its tool, and by more where its steps are uneven or a reading stands apart. */
+function leastOf(scan: ScanEvidence): { readonly value: number; readonly half: number } | undefined {
   const found = scanned(scan);
-  return isSoFar(found) ? undefined : found.least.value;
-};
-
-/** How far two readings of one thing may differ: the tool's error in either. */
-const within = (one: ScanEvidence, other: ScanEvidence): number => 2 * Math.max(errorOf(one), errorOf(other));
+  const { value, high } = found.least;
+  if (isSoFar(found) || value === undefined) return undefined;
+  return { value, half: Math.max(errorOf(scan), (high ?? value) - value) };
+}
 
 interface Apart {
   readonly one: ScanEvidence;
   readonly other: ScanEvidence;
+  /** Read alike they come to no more than that. */
+  readonly within: number;
   readonly low: number;
   readonly high: number;
 }
@@ -40,11 +43,12 @@ interface Apart {
 /** Two scans that can't both be right: alike in all and far apart, or the smaller one read on a lifter that sinks. */
 function apart(one: ScanEvidence, other: ScanEvidence): Apart[] {
   const [a, b] = [leastOf(one), leastOf(other)];
-  if (a === undefined || b === undefined || Math.abs(a - b) <= within(one, other)) return [];
-  const found = { one, other, low: Math.min(a, b), high: Math.max(a, b) };
+  if (a === undefined || b === undefined) return [];
+  const within = a.half + b.half;
+  if (Math.abs(a.value - b.value) <= within + EQUAL) return [];
+  const found = { one, other, within, low: Math.min(a.value, b.value), high: Math.max(a.value, b.value) };
   if (stateOf(one) === stateOf(other)) return [found];
-  const smaller = a < b ? one : other;
-  const larger = a < b ? other : one;
+  const [smaller, larger] = a.value < b.value ? [one, other] : [other, one];
   const sinks = smaller.lifter === 'hydraulic' && ['solid', 'locked'].includes(larger.lifter);
   return sinks && butLifter(one) === butLifter(other) ? [found] : [];
 }
@@ -87,7 +91,7 @@ export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
     const here = found.filter(({ one }) => placeOf(one) === place);
     const [worst] = here.toSorted((a, b) => b.high - b.low - (a.high - a.low) || byId(a.one, b.one));
     if (worst === undefined) return [];
-    const { one, low, high } = worst;
+    const { one, within, low, high } = worst;
     const ids = [...new Set(here.flatMap((pair) => [pair.one.id, pair.other.id]))];
     return [
       asked(
@@ -95,7 +99,7 @@ export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
           code: 'scans-apart',
           weight: isReadAgain(here, evidence) ? 'strong' : 'weak',
           ask: `Was anything changed between the scans of ${placeOf(one)}: base, lifter, timing, or the valve itself?`,
-          size: `One has its least at ${inches(low)}, another at ${inches(high)}. Read alike they come within ${inches(within(one, worst.other))}.`,
+          size: `One has its least at ${inches(low)}, another at ${inches(high)}. Read alike they come within ${inches(within)}.`,
           test: 'Say what was done between them.',
           byLooking: true,
           restsOn: ids,

@@ -2,11 +2,13 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { gapSaid } from '../common/gap-said.ts';
+import { lacksSaid } from '../common/lack.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, inches, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { type JudgedGap, judgeGap } from '../sheet/gap.ts';
 import { scanGaps } from './as-gap.ts';
+import { CAM_THEN, camQuestions } from './cam-then.ts';
 import type { ScanDetail, ScansDetail } from './detail.ts';
 import { questionsOfScan } from './questions.ts';
 import { repeatsAsked } from './repeats.ts';
@@ -20,7 +22,7 @@ function saidOf({ entry, gap, limit, word, lacks }: JudgedGap): string {
   const where = entry.scan?.where ?? '';
   const armsOf = withArms(entry);
   const arms = armsOf === '' ? '' : `, ${armsOf}`;
-  const end = word ?? `no word yet, it needs ${lacks.join('; ')}`;
+  const end = word ?? `no word yet, it needs ${lacksSaid(lacks).join('; ')}`;
   const least = gap.value === undefined ? '' : entry.scan?.soFar === true ? 'least so far ' : 'least ';
   return `Scan of ${placeOf(entry)}${arms}: ${least}${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}${entry.scan?.withCam ?? ''}`;
 }
@@ -44,7 +46,7 @@ function detailOf(each: Scanned, judged: JudgedGap, questions: readonly Assessed
       ? { curve: { from: first.crankAngle, to: last.crankAngle, bend: fit.bend } }
       : {}),
     limit,
-    lacks,
+    lacks: lacksSaid(lacks),
     said: saidOf(judged),
     questionIds: questions.map(({ id }) => id),
   };
@@ -105,7 +107,12 @@ export function scansPart(evidence: Evidence): PartSaid<ScansDetail> {
   return {
     quantities: found.map(({ detail, judged }) => quantityOf(detail, judged)),
     judgements: [],
-    questions: [...found.flatMap(({ questions }) => questions), ...repeatsAsked(evidence)],
+    questions: [
+      // What the cam asks it asks once, of all gaps.
+      ...found.flatMap(({ questions }) => questions.filter(({ code }) => code !== CAM_THEN)),
+      ...camQuestions(evidence),
+      ...repeatsAsked(evidence),
+    ],
     stop: [],
     headlines: found.map(
       ({ detail }): Headline => ({

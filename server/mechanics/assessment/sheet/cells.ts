@@ -4,6 +4,7 @@ import { keysOf } from '../../../../shared/schemas/words.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { foundTwice, gapOf, WHICH_HOLDS } from '../common/found-twice.ts';
+import { lacksSaid } from '../common/lack.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, GapName, SheetEvidence, SheetKindName, Spring } from '../evidence.ts';
@@ -82,7 +83,7 @@ export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
           half: toolAllowance(judged.entry.tool),
           passes: entries.length,
           apart: [],
-          lacks,
+          lacks: lacksSaid(lacks),
           ...defined({ word }),
           judgementId: judgement.id,
           entryIds: idsOf(entries),

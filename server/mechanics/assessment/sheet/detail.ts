@@ -1,6 +1,7 @@
 import type { ValveName } from '../../../../shared/schemas/words.ts';
 import type { SwapVerdict } from '../../valve-sheet/swap-test.ts';
 import type { OddCause, OddValve, SideJudged } from '../../valve-sheet/types.ts';
+import type { Lack } from '../common/lack.ts';
 import type { SheetKindName, Side, Spring, ValvePlace } from '../evidence.ts';
 import type { GapWord } from '../words.ts';
 import type { Partner } from './partner.ts';
@@ -55,6 +56,11 @@ export interface SheetRatioDetail extends ValvePlace {
   /** What each of the two was read with was said; else its ± is that of any entry. */
   readonly toolSaid: boolean;
   readonly quantityId: string;
+}
+
+/** The same once it is known what it waits for before a word stands on it. */
+export interface SheetRatioTold extends SheetRatioDetail {
+  readonly lacks: readonly Lack[];
 }
 
 export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
@@ -155,7 +161,7 @@ export interface SheetDetail {
   readonly orders: { readonly firing: readonly number[]; readonly bank: readonly number[] };
   /** Every cylinder in the engine's own numbering, intake and exhaust. */
   readonly rows: readonly SheetRowDetail[];
-  readonly ratios: readonly SheetRatioDetail[];
+  readonly ratios: readonly SheetRatioTold[];
   readonly sides: readonly SheetSideDetail[];
   readonly swaps: readonly SheetSwapDetail[];
   readonly held: readonly SheetHeld[];

@@ -1,5 +1,6 @@
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { IN, MM } from '../../kit/si.ts';
+import { type Lack, toRead } from '../common/lack.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 
@@ -47,8 +48,10 @@ export function liftHalf(evidence: Evidence, readings: readonly Pick<SheetEviden
 const isGuess = ({ tool }: Pick<SheetEvidence, 'tool'>): boolean => tool === 'guess';
 
 /** What a figure lacks that nobody read with a tool: no word rests on a guess. */
-export const guessLack = (readings: readonly Pick<SheetEvidence, 'tool'>[], what: string): string[] =>
-  readings.some(isGuess) ? [`a reading of the ${what} with a tool: this one is a guess`] : [];
+export const guessLack = (readings: readonly Pick<SheetEvidence, 'tool'>[], what: string): Lack[] =>
+  readings.some(isGuess)
+    ? [toRead('with-a-tool', `a reading of the ${what} with a tool: this one is a guess`)]
+    : [];
 
 /** A tool that is off by more than what makes a valve odd tells no valve from its siblings. */
 export const isTooCoarse = (readings: readonly Pick<SheetEvidence, 'tool'>[]): boolean =>

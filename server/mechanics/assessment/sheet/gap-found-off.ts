@@ -3,6 +3,7 @@ import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
+import { toRead } from '../common/lack.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { AnswerEvidence, GapName, SheetEvidence } from '../evidence.ts';
 
@@ -23,7 +24,8 @@ const CHOICES: readonly AnswerChoice[] = [
   {
     code: 'not-found',
     label: 'The reading holds: the figures were gone over',
-    changes: 'The reading counts; a figure that is off is put right where it was entered.',
+    changes:
+      'The reading counts. Of the others what comes out of the same figures has no word until the one that is off is put right, or each is measured.',
   },
 ];
 
@@ -55,4 +57,4 @@ export const isFoundOff = (entry: GapReading, answers: readonly AnswerEvidence[]
   againstCalculated(entry, { weight: 'weak', test: '' }, answers).answered?.found === true;
 
 /** What such a gap waits for. */
-export const READ_AGAIN = 'another reading: this one was found off';
+export const READ_AGAIN = toRead('another-reading', 'another reading: this one was found off');

@@ -4,12 +4,18 @@ import { mostLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { toSay } from '../common/lack.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 
+/** The question whether the lash was in a gap that was read in one place. */
+const LASH_IN_GAP = 'gap-lash-not-said';
+
 /** What has to be known of the lash, as a scan names it too. */
-export const LASH_UNSAID = 'whether the lash was in it: with lash in, it reads that much larger';
+export const LASH_SAID = 'whether the lash was in it: with lash in, it reads that much larger';
+
+export const LASH_UNSAID = toSay('lash-unsaid', LASH_SAID, LASH_IN_GAP);
 
 const CHOICES: AssessedQuestion['answers'] = [
   { code: 'zero', label: 'It was read at zero lash', changes: 'The gap counts as it was read.' },
@@ -42,10 +48,10 @@ export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap |
   if (most <= 0) return undefined;
   const question = asked(
     {
-      code: 'gap-lash-not-said',
+      code: LASH_IN_GAP,
       weight: 'weak',
       ask: `Was the lash taken up when piston to valve of ${placeOf(entry)} was read?`,
-      knownBy: 'gap-lash-not-said',
+      knownBy: LASH_IN_GAP,
       size: `With its lash in it the gap is up to ${inches(most)} less than it reads.`,
       test: 'Say whether the rocker was held down to zero lash, or its lash was in the lift.',
       byLooking: true,

@@ -7,6 +7,7 @@ import { toolAllowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
+import { type Lack, lacksSaid, toRead, toSay } from '../common/lack.ts';
 import { limitOf } from '../common/limits.ts';
 import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
@@ -23,7 +24,7 @@ export interface JudgedGap {
   readonly gap: GapBounds;
   readonly limit: LimitEvidence;
   readonly word?: GapWord;
-  readonly lacks: readonly string[];
+  readonly lacks: readonly Lack[];
   /** Lash that may be in it, with what is asked of it. */
   readonly lash?: LashInGap;
   /** What is asked of it since the cam was found off, or in two places. */
@@ -38,11 +39,21 @@ const lifterOf = ({ engine }: Evidence) =>
   engine.lifter === undefined ? undefined : isSolidLifter(engine.lifter) ? 'solid' : 'hydraulic';
 
 /** What a gap still needs that may read too large, because the lifter under it sinks. */
-export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): string[] {
+export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): Lack[] {
   if (lifter === 'hydraulic')
-    return ['a reading on a solid or locked lifter: a hydraulic one sinks, and this reads too large'];
+    return [
+      toRead(
+        'lifter-sinks',
+        'a reading on a solid or locked lifter: a hydraulic one sinks, and this reads too large',
+      ),
+    ];
   if (lifter === 'not-said' && lifterOf(evidence) !== 'solid')
-    return ['which lifter it was read on: a hydraulic one sinks, and the gap reads too large'];
+    return [
+      toSay(
+        'which-lifter',
+        'which lifter it was read on: a hydraulic one sinks, and the gap reads too large',
+      ),
+    ];
   return [];
 }
 
@@ -66,13 +77,15 @@ function sunk(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): Ga
 const isMereGuess = ({ tool, reading: { value, high } }: SheetEvidence): boolean =>
   tool === 'guess' && (value ?? high ?? 1) > 0;
 
-function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[] {
+function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): Lack[] {
   return [
     ...(word === 'close' ? bendNeeds(entry) : []),
     ...(word === 'close' && (entry.scan?.lash ?? 0) > 0
-      ? ['a scan at zero lash: with lash in it reads that much larger']
+      ? [toRead('scan-zero-lash', 'a scan at zero lash: with lash in it reads that much larger')]
       : []),
-    ...(word === 'close' ? ['a closer reading: this one does not tell it from the limit'] : []),
+    ...(word === 'close'
+      ? [toRead('closer-reading', 'a closer reading: this one does not tell it from the limit')]
+      : []),
   ];
 }
 
@@ -99,11 +112,22 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const more = { ...defined({ lash, cam }), foundOff };
   const bare = verdictOfGap(gap, limit.value);
   if (isMereGuess(entry))
-    return { entry, gap, limit, asksLash: false, lacks: ['a reading with a tool: this one is a guess'] };
+    return {
+      entry,
+      gap,
+      limit,
+      asksLash: false,
+      lacks: [toRead('with-a-tool', 'a reading with a tool: this one is a guess')],
+    };
   const needs = [
     ...(foundOff ? [READ_AGAIN] : []),
     ...(entry.otherArms === 'off-since'
-      ? ['a reading with the arm that sits there now: this one is of an arm that is off']
+      ? [
+          toRead(
+            'arm-on-now',
+            'a reading with the arm that sits there now: this one is of an arm that is off',
+          ),
+        ]
       : []),
     ...sinkingNeeds(entry, evidence),
     ...(entry.scan?.needs ?? cam?.needs ?? []),
@@ -151,11 +175,11 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
-      ? ended(`no word yet. It needs ${lacks.join('; ')}`)
+      ? ended(`no word yet. It needs ${lacksSaid(lacks).join('; ')}`)
       : word === 'short'
         ? 'short. Stop, and have a qualified shop look.'
         : word === 'close'
-          ? ended(`close. It needs ${lacks.join(', and ')}`)
+          ? ended(`close. It needs ${lacksSaid(lacks).join(', and ')}`)
           : 'clear.';
   return {
     id: gapId(entry.kind, about),
@@ -163,7 +187,7 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
     against: { to: 'limit', gap: entry.kind, limit: limit.value, source: limit.source },
     ...defined({ word }),
     sentence: `${upperFirst(said)}: ${end}${worst}`,
-    lacks,
+    lacks: lacksSaid(lacks),
     restsOn: [entry.id],
   };
 }

@@ -13,8 +13,7 @@ export function gapsOfRows(evidence: Evidence, rows: readonly SheetRow[]) {
     cellsOf: (row: SheetRow) => cells.get(placeOf(row)) ?? [],
     judgements: all.map(({ judgement }) => judgement),
     short: judged.flatMap((one) => shortGap(one, evidence)),
-    questions: judged.flatMap(({ lash, asksLash, cam }) => [
-      ...(cam === undefined ? [] : [cam.question]),
+    questions: judged.flatMap(({ lash, asksLash }) => [
       ...(asksLash && lash !== undefined ? [lash.question] : []),
     ]),
   };

@@ -1,3 +1,4 @@
+import { isAnswer } from '../../../../shared/begins-with.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
@@ -58,12 +59,12 @@ export const heldByAnswer = (evidence: Evidence): HeldByAnswer[] => [
       }),
     ),
   ...evidence.answers.flatMap(({ questionId, answer, line }): HeldByAnswer[] => {
-    if (questionId?.startsWith('question:lash-not-said:build:sheet:') && /^set\b/.test(answer))
+    if (questionId?.startsWith('question:lash-not-said:build:sheet:') && isAnswer(answer, 'set'))
       return [{ line, kind: 'valve-lift' }];
     const [, code, about = '', spring = ''] = WHOLE.exec(questionId ?? '') ?? [];
-    if (code === 'side-off' && /^set-up\b/.test(answer))
+    if (code === 'side-off' && isAnswer(answer, 'set-up'))
       return [{ line, kind: 'valve-lift', spring, ...sideIn(about) }];
-    return code === 'lobes-off-card' && /^dial\b/.test(answer)
+    return code === 'lobes-off-card' && isAnswer(answer, 'dial')
       ? [{ line, kind: 'lobe-lift', ...sideIn(about) }]
       : [];
   }),

@@ -23,6 +23,7 @@ export function guessedShort(evidence: Evidence): NotToRun[] {
         what: 'run',
         about: valveSubject(entry),
         sentence: `Do not run it before it is measured: ${SHEET_KINDS[gap].toLowerCase()} on ${placeOf(entry)} is guessed at ${inches(guess)}, under ${inches(limit)}.`,
+        todo: { action: 'measure-gap', step: 'sheet' },
         wayOut: 'Measure the gap with a tool. A qualified shop looks before it runs if it is short.',
       },
     ];

@@ -75,7 +75,17 @@ function toldOf(evidence: Evidence, row: SheetRow, off: LobeOff, ratio: number |
       restsOn,
     },
     question,
-    notToRun: isOther ? [] : [{ ...notToRun, id: `not-to-run:lobe-of-sheet:${cylinder}-${valve}` }],
+    notToRun: isOther
+      ? []
+      : [
+          {
+            ...notToRun,
+            id: `not-to-run:lobe-of-sheet:${cylinder}-${valve}`,
+            ...(notToRun.todo === undefined
+              ? {}
+              : { todo: { ...notToRun.todo, step: 'sheet', settles: question.code } }),
+          },
+        ],
   };
 }
 

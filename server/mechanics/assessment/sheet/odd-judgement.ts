@@ -2,9 +2,15 @@ import type { AssessedQuestion, Judgement } from '../assessment.ts';
 import { answerSaid } from '../common/chosen.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Side, ValvePlace } from '../evidence.ts';
-import type { SheetSideDetail } from './detail.ts';
+import type { SheetOddDetail, SheetSideDetail } from './detail.ts';
 import { isMarked } from './marked-told.ts';
 import { oddNeeds, oddSaid } from './odd-said.ts';
+
+/** What an odd valve waits for; the swap behind what takes no part off. */
+export const oddLacks = (odd: SheetOddDetail): string[] => [
+  ...oddNeeds(odd),
+  ...(odd.swap === undefined ? [] : [odd.swap]),
+];
 
 /** What is told of each odd valve; the swap is what it still lacks. */
 export const oddJudgements = (
@@ -19,7 +25,7 @@ export const oddJudgements = (
       against: { to: 'siblings' },
       word: 'odd',
       sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${oddSaid(each)}`,
-      lacks: [...oddNeeds(each), ...(each.swap === undefined ? [] : [each.swap])],
+      lacks: oddLacks(each),
       restsOn: restsOn(each),
     }));
 

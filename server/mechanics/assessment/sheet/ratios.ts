@@ -2,11 +2,13 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { ratioOfFigures, type SheetFigure } from '../../valve-sheet/figures.ts';
-import type { AssessedQuantity } from '../assessment.ts';
-import { nominalSaid, RATIO_NAMES, valveSubject } from '../common/said.ts';
-import type { Evidence, Spring } from '../evidence.ts';
-import type { SheetRatioDetail } from './detail.ts';
+import type { AssessedQuantity, AssessedQuestion } from '../assessment.ts';
+import { type Lack, lacksSaid, toAnswer, toRead, toSay } from '../common/lack.ts';
+import { nominalSaid, placeOf, RATIO_NAMES, valveSubject } from '../common/said.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { SheetHeld, SheetRatioDetail, SheetRatioTold } from './detail.ts';
 import { guessLack, liftHalf } from './dial.ts';
+import { heldOf } from './held.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
 interface LobeOfRow {
@@ -60,14 +62,53 @@ export const ratiosOf = (evidence: Evidence, rows: readonly SheetRow[]): SheetRa
 
 const LASH_SAID = { zero: 'zero lash', set: 'lash left in', 'not-said': 'lash not said' } as const;
 
-/** The same as quantities. One arm is set against its mark in a set-up, where it is said how it was read. */
-export function ratioQuantities(
+/** What must be known or done before a ratio of the sheet is believed: doubts of its row, and how it was read. */
+function lacksOf(
+  ratio: SheetRatioDetail,
+  row: SheetRow | undefined,
+  { asked, held }: { readonly asked: readonly AssessedQuestion[]; readonly held: readonly string[] },
+): Lack[] {
+  const lot = row?.lifts.find(({ spring }) => spring === ratio.spring);
+  const passes = [
+    ...(lot?.figure.lacks ?? []),
+    ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),
+  ];
+  return [
+    ...asked.map((question) => toAnswer(question, question.ask)),
+    ...held.map((lack) => toRead('another-reading', lack)),
+    ...(ratio.spring === 'not-said' ? [toSay('which-spring', 'which spring was on the valve')] : []),
+    ...(lot?.readings[0]?.lash === 'set'
+      ? [toRead('zero-lash', 'a reading at zero lash: it was left in')]
+      : []),
+    ...guessLack(lot?.readings ?? [], 'valve lift'),
+    ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
+    ...passes.map((lack) => toRead('passes', lack)),
+  ];
+}
+
+const rowIn = (rows: readonly SheetRow[], place: ValvePlace): SheetRow | undefined =>
+  rows.find((row) => placeOf(row) === placeOf(place));
+
+/** Each with what it waits for. */
+export const ratiosTold = (
   ratios: readonly SheetRatioDetail[],
   rows: readonly SheetRow[],
-  doubts: (row: SheetRow, spring: Spring) => readonly string[],
+  held: readonly SheetHeld[],
+  doubtsOf: (row: SheetRow) => readonly AssessedQuestion[],
+): SheetRatioTold[] =>
+  ratios.map((ratio) => {
+    const row = rowIn(rows, ratio);
+    const asked = row === undefined ? [] : doubtsOf(row);
+    return { ...ratio, lacks: lacksOf(ratio, row, { asked, held: heldOf(held, ratio, ratio.spring) }) };
+  });
+
+/** The same as quantities. One arm is set against its mark in a set-up, where it is said how it was read. */
+export function ratioQuantities(
+  ratios: readonly SheetRatioTold[],
+  rows: readonly SheetRow[],
 ): AssessedQuantity[] {
   return ratios.map((ratio) => {
-    const row = rows.find(({ cylinder, valve }) => cylinder === ratio.cylinder && valve === ratio.valve);
+    const row = rowIn(rows, ratio);
     const lot = row?.lifts.find(({ spring }) => spring === ratio.spring);
     const { value, low, high } = ratio;
     return {
@@ -86,15 +127,7 @@ export function ratioQuantities(
         ...(ratio.lobeFrom === 'card' ? ['lobe lift of the card'] : []),
         ...(ratio.toolSaid ? [] : ['tool not said: ± as of any entry']),
       ],
-      lacks: [
-        ...(row === undefined ? [] : doubts(row, ratio.spring)),
-        ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
-        ...(lot?.readings[0]?.lash === 'set' ? ['a reading at zero lash: it was left in'] : []),
-        ...guessLack(lot?.readings ?? [], 'valve lift'),
-        ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
-        ...(lot?.figure.lacks ?? []),
-        ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),
-      ],
+      lacks: lacksSaid(ratio.lacks),
       restsOn: [...(lot?.readings ?? []), ...(ratio.lobeFrom === 'read' ? (row?.lobes ?? []) : [])]
         .map(({ id }) => id)
         .sort(),

@@ -8,14 +8,13 @@ import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import type { SheetDetail, SheetRowDetail } from './detail.ts';
 import { gapsOfRows } from './gaps-of-rows.ts';
-import { heldOf } from './held.ts';
 import { wornNotToRun } from './lobe-worn.ts';
 import { markedTold } from './marked-told.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
 import { raisedByRows } from './raised.ts';
-import { ratioQuantities } from './ratios.ts';
+import { ratioQuantities, ratiosTold } from './ratios.ts';
 import { rowDetail } from './row-detail.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
 import { saidOfSheet } from './said-of-sheet.ts';
@@ -88,6 +87,7 @@ export function sheetPart(
   const raised = raisedByRows(evidence, rows, known, tolerances);
   const compared = valvesCompared(evidence, rows, known, raised);
   const { doubts, sides, swaps, ofPositions, ratios, told, grouped, worn, underCard } = compared;
+  const ofRows = ratiosTold(ratios, rows, grouped.held, doubts.doubtsOf);
   const gaps = gapsOfRows(evidence, rows);
   const questions = [
     ...withoutOneSided(raised, told.questions),
@@ -102,13 +102,7 @@ export function sheetPart(
   const said = comparedSaid(evidence, rows, compared, (place) => liftsAt(details, place));
   const ordinary = new Set(swaps.flatMap((swap) => (swap.ordinary === true ? swap.judgementId : [])));
   return {
-    quantities: [
-      ...rowQuantities(details),
-      ...ratioQuantities(ratios, rows, (row, spring) => [
-        ...doubts.doubtsOf(row).map(({ ask }) => ask),
-        ...heldOf(grouped.held, row, spring),
-      ]),
-    ],
+    quantities: [...rowQuantities(details), ...ratioQuantities(ofRows, rows)],
     judgements: [...said, ...gaps.judgements],
     questions,
     stop: [...worn, ...gaps.short].map(({ stop }) => stop),
@@ -118,7 +112,7 @@ export function sheetPart(
       names: valveNames(evidence),
       orders: ordersOf(evidence, rows),
       rows: details,
-      ratios,
+      ratios: ofRows,
       sides,
       swaps,
       held: grouped.held,

@@ -27,6 +27,7 @@ export function shortBefore(evidence: Evidence): NotToRun[] {
         what: 'run',
         about: valveSubject(entry),
         sentence: `Do not run it with the arms before: with them ${SHEET_KINDS[entry.kind].toLowerCase()} on ${placeOf(entry)} was read short, ${gapSaid(gap)} against ${inches(limit.value)}.`,
+        saidFirst: true,
         wayOut: `While they are on, a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
         wayOutAtBench: 'While they are on, have a qualified shop look before it runs.',
       },

@@ -1,19 +1,21 @@
 import { allowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { inches, ratioSaid } from '../common/said.ts';
+import { manySaid, together } from './how-many.ts';
 import type { Level } from './side-level.ts';
-import { lashLack, lashTold, SPRING, standing } from './side-words.ts';
+import { isAtZeroFirst, lashLack, lashTold, SPRING, standing } from './side-words.ts';
 
 /** No valve of the side stands out: that is an answer, and is said. */
 function cleanOf(level: Level): Judgement {
-  const { side, spring, count, farthest, restsOn } = level;
-  const within = `all ${count} lie within ${inches(Math.max(farthest, allowance('repeat') / 2))} of their middle`;
+  const { side, spring, farthest, restsOn } = level;
+  const within = `${manySaid(level)} lie within ${inches(Math.max(farthest, allowance('repeat') / 2))} of their middle`;
   return {
     id: `side:${spring}:${side}`,
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
     sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}${lashTold(level)}`,
     lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
+    ...(level.ratio !== undefined && isAtZeroFirst(level) ? { atZeroFirst: true } : {}),
     restsOn,
   };
 }
@@ -30,7 +32,7 @@ function bothClean(intake: Level, exhaust: Level): Judgement[] {
       ...one,
       id: `side:${intake.spring}:both`,
       about: { of: 'build' },
-      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)}${lashTold(intake)}`,
+      sentence: `No valve stands out${SPRING[intake.spring]}: ${manySaid(together([intake, exhaust]))} lie within ${inches(farthest)} of the middle of their side.${standing(intake)}${lashTold(intake)}`,
       restsOn: [...one.restsOn, ...other.restsOn].sort(),
     },
   ];

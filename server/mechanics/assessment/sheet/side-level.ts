@@ -13,18 +13,19 @@ import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
 import { isTooCoarse, liftHalf } from './dial.ts';
 import { sinkingNeeds } from './gap.ts';
 import { isLashOut } from './group-answered.ts';
+import { type HowMany, howMany, isOfEngine } from './how-many.ts';
 import type { SheetRow } from './rows.ts';
 
 /** Fewer valves than this have no middle worth the name. */
 const FEWEST = 3;
 
-export interface Level {
+/** `count`: the valves whose lifts make the level. */
+export interface Level extends HowMany {
   readonly side: Side;
   readonly spring: Spring;
-  /** Valves that were read, and how far the farthest is from the middle of its siblings [m]. */
-  readonly count: number;
   /** Of these, the ones that are told as odd. */
   readonly odd?: number;
+  /** How far the farthest is from the middle of its siblings [m]. */
   readonly farthest: number;
   /** Middle lift [m]. */
   readonly lifts: number;
@@ -87,7 +88,9 @@ export function levelOf(
     const lot = row.lifts.find((each) => each.spring === spring);
     const value = lot?.figure.value;
     if (sideOfValve(row.valve) !== sideOfValve(side) || lot === undefined || value === undefined) return [];
-    return isTooCoarse(lot.readings) ? [] : [{ row, value, readings: lot.readings }];
+    return isTooCoarse(lot.readings) || !isOfEngine(evidence, row)
+      ? []
+      : [{ row, value, readings: lot.readings }];
   });
   if (read.length < FEWEST) return undefined;
   const lift = middle(read.map(({ value }) => value));
@@ -105,6 +108,7 @@ export function levelOf(
     side: sideOfValve(side),
     spring,
     count: read.length,
+    ...howMany(evidence, sideOfValve(side), 'valve-lift', spring),
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
@@ -130,9 +134,8 @@ export function isOff({ ratio, claim, bands, spring }: Level): boolean {
   return bands.every((band) => band === 'far-under' || band === 'far-over' || band === 'under');
 }
 
-export interface LobeLevel {
+export interface LobeLevel extends HowMany {
   readonly side: Side;
-  readonly count: number;
   readonly lobe: number;
   readonly card: number;
   readonly restsOn: readonly string[];
@@ -143,9 +146,10 @@ export const lobesOffCard = (evidence: Evidence, rows: readonly SheetRow[]): Lob
   SIDES.flatMap((side) => {
     const card = evidence.card[side].lobeLift;
     const own = rows.filter(
-      ({ valve, lobe, lobes }) =>
+      ({ cylinder, valve, lobe, lobes }) =>
         sideOfValve(valve) === side &&
         lobe?.value !== undefined &&
+        isOfEngine(evidence, { cylinder, valve }) &&
         lobes.every(({ tool }) => tool !== 'caliper'),
     );
     const readings = own.flatMap(({ lobes }) => lobes);
@@ -154,7 +158,8 @@ export const lobesOffCard = (evidence: Evidence, rows: readonly SheetRow[]): Lob
     const allowed = allowance('card-lobe') + liftHalf(evidence, readings);
     const alike = own.filter((row) => Math.abs((row.lobe?.value ?? 0) - lobe) <= allowed);
     if (Math.abs(lobe - card) <= allowed || 2 * alike.length <= own.length) return [];
-    return [{ side, count: own.length, lobe, card, restsOn: readings.map(({ id }) => id).sort() }];
+    const many = { count: own.length, ...howMany(evidence, side, 'lobe-lift') };
+    return [{ side, ...many, lobe, card, restsOn: readings.map(({ id }) => id).sort() }];
   });
 
 export const sidesOf = (levels: readonly Level[]): readonly [Level, Level][] =>

@@ -1,8 +1,9 @@
 import type { AnswerChoice } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { inches, lowOrHigh } from '../common/said.ts';
+import { inches, lowOrHigh, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { manySaid } from './how-many.ts';
 import type { LobeLevel } from './side-level.ts';
 import type { Told } from './side-words.ts';
 
@@ -25,13 +26,10 @@ const CARD: readonly AnswerChoice[] = [
 ];
 
 /** Lobes of a side that all lie off the card: another cam, or one slip of the dial. */
-export function lobesTold(
-  { answers }: Evidence,
-  { side, count, lobe, card, restsOn }: LobeLevel,
-  asking: boolean,
-): Told {
+export function lobesTold({ answers }: Evidence, level: LobeLevel, asking: boolean): Told {
+  const { side, lobe, card, restsOn } = level;
   const about = { of: 'side', valve: side } as const;
-  const said = `All ${count} ${side} lobes read about ${inches(lobe)}, ${lowOrHigh(lobe - card)} against the card’s ${inches(card)}`;
+  const said = `${upperFirst(manySaid(level, `${side} lobes`))} read about ${inches(lobe)}, ${lowOrHigh(lobe - card)} against the card’s ${inches(card)}`;
   const question = asked(
     {
       code: 'lobes-off-card',

@@ -1,9 +1,10 @@
 import type { AnswerChoice, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { listed, ratioSaid } from '../common/said.ts';
+import { listed, ratioSaid, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { awaySaid } from '../ratio/ratio-said.ts';
+import { manySaid, together } from './how-many.ts';
 import { openOnceRead } from './read-since.ts';
 import type { Level } from './side-level.ts';
 import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST } from './side-off-cause.ts';
@@ -37,9 +38,10 @@ function alikeSaid(sides: readonly Off[]): string {
 }
 
 const allOf = (sides: readonly Off[]): string => {
-  const count = sides.reduce((sum, each) => sum + each.count, 0);
+  const { count, ...out } = together(sides);
   const odd = sides.reduce((sum, each) => sum + (each.odd ?? 0), 0);
-  return `${odd === 0 ? `All ${count}` : `${count - odd} of the ${count}`} ${sides.length > 1 ? 'valves' : plural(sides[0]?.side ?? 'valve')}`;
+  const what = sides.length > 1 ? 'valves' : plural(sides[0]?.side ?? 'valve');
+  return upperFirst(manySaid({ ...out, count: count - odd }, what));
 };
 
 /** Valves that are all off: no one arm makes it, and what would is asked. */

@@ -20,14 +20,14 @@ export function claimed({ claim }: Level): string {
     : `the ${ratio} they are sold as`;
 }
 
-/** What is next is found by it. */
-export const AT_ZERO = 'a reading of them at zero lash';
+/** Read with the lash in, as was answered: what is next goes by it. */
+export const isAtZeroFirst = ({ hydraulic, lash }: Level): boolean => !hydraulic && lash === 'set';
 
 /** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
 export function lashLack({ hydraulic, lash, lashOut }: Level): string[] {
   if (hydraulic) return ['a reading on a solid or locked lifter'];
   if (lash === undefined) return lashOut ? [] : ['how the lash was when they were read'];
-  return lash === 'set' ? [AT_ZERO] : [];
+  return lash === 'set' ? ['a reading of them at zero lash'] : [];
 }
 
 /** The same as it is told after what was found. */

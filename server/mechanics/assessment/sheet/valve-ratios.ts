@@ -3,26 +3,32 @@ import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
+import { type Lack, toSay } from '../common/lack.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import type { SheetDetail, SheetRatioDetail } from './detail.ts';
+import type { SheetDetail, SheetRatioDetail, SheetRatioTold } from './detail.ts';
 import { isLashOut } from './group-answered.ts';
 import { gappedIn, heldOf } from './held.ts';
 import { isOfSetBefore } from './rows.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
-function lashLack(evidence: Evidence, ratio: SheetRatioDetail): string[] {
+function lashLack(evidence: Evidence, ratio: SheetRatioDetail): Lack[] {
   const { engine } = evidence;
   // Left in, that is lacking of the ratio itself.
   return isHydraulicLifter(engine.lifter) ||
     ratio.lash !== undefined ||
     isLashOut(evidence, sideOfValve(ratio.valve), ratio.spring)
     ? []
-    : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
+    : [
+        toSay(
+          'lash-unsaid',
+          `whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`,
+        ),
+      ];
 }
 
 /** Of a side of which no set-up was read the highest on the lightest spring: it leaves the least room. */
-function highestOf(ratios: readonly SheetRatioDetail[], read: readonly ValveRatio[]): SheetRatioDetail[] {
+function highestOf(ratios: readonly SheetRatioTold[], read: readonly ValveRatio[]): SheetRatioTold[] {
   return (['intake', 'exhaust'] as const).flatMap((side) => {
     if (read.some(({ valve }) => sideOfValve(valve) === side)) return [];
     const own = ratios.filter(({ valve, value }) => sideOfValve(valve) === side && value !== undefined);
@@ -75,7 +81,7 @@ export function ratiosOfSheet(
         basis: 'measured',
         lashIn: 'none',
         lobeLift,
-        lacks: [...(quantity?.lacks ?? []), ...lashLack(evidence, ratio)],
+        lacks: [...ratio.lacks, ...lashLack(evidence, ratio)],
         restsOn: quantity?.restsOn ?? [],
       },
     ];

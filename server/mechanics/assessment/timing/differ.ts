@@ -1,8 +1,10 @@
+import { defined } from '../../../../shared/defined.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { DEGREE } from '../../setting-order/timing.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { listed } from '../common/said.ts';
+import { keyOf, listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
 import { isFoundWrong } from './duration.ts';
@@ -92,7 +94,7 @@ function sinceWrong(
 }
 
 /** Two centrelines of one lobe that stand apart: read one way each, else by its two ways. */
-export function differing(read: TimingRead, side: Side, evidence: Evidence): AssessedQuestion[] {
+function ownDiffering(read: TimingRead, side: Side, evidence: Evidence): AssessedQuestion[] {
   // One whose events were found wrong is compared with nothing.
   const all = ofSide(read, side).filter((peak) => !isFoundWrong(peak, evidence));
   const own = [true, false].flatMap((fromEvents) =>
@@ -104,6 +106,40 @@ export function differing(read: TimingRead, side: Side, evidence: Evidence): Ass
   );
   const ways = sinceWrong(all, evidence, (peaks) => waysApart({ ...read, peaks }, side, evidence));
   return [...own, ...ways];
+}
+
+const MOVED: ReadonlySet<string | undefined> = new Set(['not-found', 'moved']);
+
+/** Said of one lobe, that the cam was moved is said of the other too: of all that was read of it till then. */
+function movedFor(own: readonly AssessedQuestion[], read: readonly HeldPeak[], { answers }: Evidence) {
+  return own.find(({ answered, ...question }) => {
+    const said = answers.find(({ id }) => id === answered?.entryId);
+    if (said === undefined || !MOVED.has(chosenOf({ ...question, ...defined({ answered }) }))) return false;
+    return read.every(({ line }) => line < said.line);
+  })?.answered;
+}
+
+/** The same, where one cam turns both lobes: who said of the one that it was moved between is not asked of the other. */
+export function differing(read: TimingRead, side: Side, evidence: Evidence): AssessedQuestion[] {
+  const other = SIDES.flatMap((each) => (each === side ? [] : ownDiffering(read, each, evidence)));
+  const moved = movedFor(other, ofSide(read, side), evidence);
+  return ownDiffering(read, side, evidence).map((question) => {
+    const code = question.answers.find((each) => MOVED.has(each.code))?.code;
+    if (moved === undefined || question.answered !== undefined || code === undefined) return question;
+    // Of the question with three answers neither of the first two leaves a doubt.
+    return { ...question, weight: 'weak', answered: { ...moved, answer: code, found: false } };
+  });
+}
+
+/** Of both lobes, each still open: asked of the first, and of the other only where that one was read wrong. */
+export function askedOnce(differ: readonly AssessedQuestion[]): AssessedQuestion[] {
+  const first = differ.find(({ answered }) => answered === undefined);
+  return differ.filter(
+    (each) =>
+      each === first ||
+      each.answered !== undefined ||
+      keyOf(each.about) === keyOf(first?.about ?? each.about),
+  );
 }
 
 /** The reading of a lobe that counts: the last, or the last at equal drop where the lobe was said not to be symmetric. */

@@ -6,7 +6,7 @@ import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
 import { againstStop } from './against-stop.ts';
-import { countingOf, differing } from './differ.ts';
+import { askedOnce, countingOf, differing } from './differ.ts';
 import { durationOff } from './duration.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
@@ -129,7 +129,7 @@ export function questionsOf(read: TimingRead, told: readonly HeldPeak[], evidenc
       ...ofCard,
       ...ofPointers,
       ...ofUnusual,
-      ...ofDiffer,
+      ...askedOnce(ofDiffer),
       ...ofDurations,
       ...(ofPointer.pointer === undefined ? [] : [ofPointer.pointer]),
       ...apart(told, evidence),

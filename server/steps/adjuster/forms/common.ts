@@ -1,5 +1,7 @@
+import type { CallContext } from '../../../call/context.ts';
 import { lastInput, textInField } from '../../../call/worked/in-field.ts';
 import type { Working } from '../../../records/workings/workings.ts';
+import type { FormState } from '../../../web/forms/fields.ts';
 
 /** A word joiner keeps a thread in one line. */
 export const SUCH_AS = 'Such as 7/16-\u206020, 3/8-\u206024 or M8×1.25.';
@@ -9,6 +11,14 @@ export const ADJUSTER_PLACES = {
   'cup-screw': 'Screw at the pushrod, on a shaft',
   'valve-end-screw': 'Screw at the valve, on a shaft',
 } as const;
+
+/** Where it is, as the engine has it; a nut on a stud is presumed of no engine that is said to have none. */
+export const placeIn = (context: CallContext, mount: unknown): string =>
+  textInField(mount) || (context.build.spec.engine?.rockerMounting === undefined ? 'stud-nut' : '');
+
+/** Nothing is presumed where the mounting leaves it open. */
+export const placesOf = (shown: FormState): Readonly<Record<string, string>> =>
+  (shown.typed.mount ?? '') === '' ? { '': 'Not said', ...ADJUSTER_PLACES } : ADJUSTER_PLACES;
 
 /** How zero lash was found; the first one is not said. */
 export const ZERO_FOUND = {

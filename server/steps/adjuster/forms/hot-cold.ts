@@ -67,7 +67,7 @@ export const hotColdForm: PartForm = {
     const card = found === undefined ? hotLash : (spec.cam?.[sideOfValve(found.valve)]?.lash ?? hotLash);
     return {
       hotLash: inField(card),
-      coldFound: found?.engine === 'cold' ? found.gap : '',
+      coldFound: found?.engine === 'cold' ? found.inForm : '',
       temperatureRise: inField(lastInput(workings, ['lash-hot-cold'], 'temperatureRise')) || '70 degC',
       ratio: textInField(ratio),
       ...materialsOf(spec, workings),

@@ -3,7 +3,7 @@ import { inField, lastInput, textInField } from '../../../call/worked/in-field.t
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { numberField, quantityField, selectField, textField } from '../../../web/forms/fields.ts';
-import { ADJUSTER_PLACES, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
+import { knownThread, placeIn, placesOf, SUCH_AS, ZERO_FOUND } from './common.ts';
 
 const bands = () => ({
   usual: inSpoken('The usual band: .020 to .060 in'),
@@ -45,7 +45,7 @@ export const preloadForm: PartForm = {
       liftersTravel: inField(lastInput(workings, COMPUTATION, 'liftersTravel')),
       band: textInField(lastInput(workings, COMPUTATION, 'plunger')) || 'usual',
       ratio: textInField(ratio),
-      mount: textInField(mount) || 'stud-nut',
+      mount: placeIn(context, mount),
     };
   },
   groups: (shown, context) => [
@@ -84,7 +84,7 @@ export const preloadForm: PartForm = {
       columns: true,
       slots: [
         numberField(shown, 'ratio', LABELS.ratio),
-        selectField(shown, 'mount', LABELS.mount, ADJUSTER_PLACES),
+        selectField(shown, 'mount', LABELS.mount, placesOf(shown)),
       ],
     },
   ],

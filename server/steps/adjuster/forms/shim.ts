@@ -30,7 +30,7 @@ export const shimForm: PartForm = {
   initial: (context) => {
     const last = newestFound(context);
     return {
-      lashFound: last?.gap ?? '',
+      lashFound: last?.inForm ?? '',
       lashWanted: inField(cardLash(context, last?.valve ?? 'intake')),
     };
   },

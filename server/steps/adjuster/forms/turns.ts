@@ -9,7 +9,7 @@ import {
   selectField,
   textField,
 } from '../../../web/forms/fields.ts';
-import { ADJUSTER_PLACES, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
+import { knownThread, placeIn, placesOf, SUCH_AS, ZERO_FOUND } from './common.ts';
 
 const LIFTERS = {
   hydraulic: 'Hydraulic: a plunger to press down',
@@ -98,7 +98,7 @@ export const adjusterForm: PartForm = {
     return {
       thread: knownThread(workings),
       ratio: textInField(ratio),
-      mount: textInField(mount) || 'stud-nut',
+      mount: placeIn(context, mount),
       lifter: textInField(lifter) || 'hydraulic',
     };
   },
@@ -125,7 +125,7 @@ export const adjusterForm: PartForm = {
       columns: true,
       slots: [
         numberField(shown, 'ratio', LABELS.ratio),
-        selectField(shown, 'mount', LABELS.mount, ADJUSTER_PLACES),
+        selectField(shown, 'mount', LABELS.mount, placesOf(shown)),
         selectField(shown, 'lifter', LABELS.lifter, LIFTERS),
       ],
     },

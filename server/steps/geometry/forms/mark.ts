@@ -4,6 +4,7 @@ import { correctionForm } from '../../../call/correction-form.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
 import { valveWords } from '../../../call/valve-words.ts';
+import { inField } from '../../../call/worked/in-field.ts';
 import type { TipMark } from '../../../records/tip-marks/tip-mark-table.ts';
 import { numberField, selectField } from '../../../web/forms/fields.ts';
 import type { Fields } from '../../../web/forms/read-form.ts';
@@ -16,7 +17,7 @@ function initialOf(last: TipMark | undefined): Fields {
     cylinder: String(last.cylinder),
     valve: last.valve,
     pushrodOver: last.pushrodOver,
-    stem: last.stem?.readAs ?? '',
+    stem: inField(last.stem),
   };
 }
 
@@ -56,13 +57,13 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
     back: `${context.base}/steps/geometry?of=marks`,
     labels: MARK_LABELS,
     initial: {
-      width: mark.width.readAs,
+      width: inField(mark.width),
       side: mark.side,
-      off: mark.off?.readAs ?? '',
-      pushrod: mark.pushrod?.readAs ?? '',
+      off: inField(mark.off),
+      pushrod: inField(mark.pushrod),
       pushrodOver: mark.pushrodOver,
-      shims: mark.shims?.readAs ?? '',
-      stem: mark.stem?.readAs ?? '',
+      shims: inField(mark.shims),
+      stem: inField(mark.stem),
       spring: mark.spring,
       found: mark.found,
     },

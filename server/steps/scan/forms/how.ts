@@ -4,6 +4,7 @@ import type { Component } from '../../../../views/parts/components.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { isStopped } from '../../../call/under-stop.ts';
 import { valveWords } from '../../../call/valve-words.ts';
+import { inField } from '../../../call/worked/in-field.ts';
 import type { GapScan } from '../../../records/gap-scans/gap-scan-table.ts';
 import { type FormState, numberField, quantityField, selectField } from '../../../web/forms/fields.ts';
 import type { Fields } from '../../../web/forms/read-form.ts';
@@ -54,7 +55,7 @@ export const howOf = (scan: GapScan): Fields => ({
   spring: scan.spring,
   lifter: scan.lifter,
   lash: scan.lash,
-  lashSetting: scan.lashSetting?.readAs ?? '',
+  lashSetting: inField(scan.lashSetting),
   tool: scan.tool,
   arms: scan.arms,
 });

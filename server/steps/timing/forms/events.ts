@@ -1,9 +1,10 @@
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { SIDES } from '../../../../shared/schemas/words.ts';
+import { inField } from '../../../call/worked/in-field.ts';
 import { cardDuration } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { quantityField, selectField, textField } from '../../../web/forms/fields.ts';
-import { inField, sideOf } from './peak.ts';
+import { sideOf } from './peak.ts';
 import { POINTER, pointerComponents, pointerInitial, pointerTyped } from './pointer.ts';
 
 const LABELS = {
@@ -26,7 +27,7 @@ export const eventsForm: PartForm = {
     const duration = cardDuration(spec, lobe);
     return {
       side: lobe,
-      cardDuration: duration === undefined ? '' : `${duration.value} ${duration.unit}`,
+      cardDuration: inField(duration),
       card: inField(spec.cam?.[lobe]?.centreline),
       ...pointerInitial(workings),
     };

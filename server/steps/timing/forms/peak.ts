@@ -1,6 +1,7 @@
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { SIDES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
+import { inField } from '../../../call/worked/in-field.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { quantityField, selectField } from '../../../web/forms/fields.ts';
 import { POINTER, pointerComponents, pointerInitial, pointerTyped } from './pointer.ts';
@@ -12,10 +13,6 @@ const LABELS = {
   card: 'Centreline of the card',
   ...POINTER,
 };
-
-/** A quantity as the build has it, to stand in a field. */
-export const inField = (entry: { readonly typed: string; readonly readAs: string } | undefined): string =>
-  entry?.readAs ?? '';
 
 const SIDED = /^(.*?)\s*\b(BTDC|ATDC)\s*$/i;
 

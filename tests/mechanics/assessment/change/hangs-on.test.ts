@@ -75,9 +75,10 @@ test('at the end the gaps that nothing is known of are said with the answer, how
       ),
     ],
   } as const;
-  const all = endingNext({ ...given, ofChange: { notKnown: undefined } });
+  const all = endingNext({ ...given, ofChange: { notKnown: undefined, notMeasured: undefined } });
   expect(all?.reason).toBe('Everything that the answer needs is there.');
-  const part = endingNext({ ...given, ofChange: { notKnown: '16 gaps, the worst of them pushrod to head' } });
+  const notKnown = '16 gaps, the worst of them pushrod to head';
+  const part = endingNext({ ...given, ofChange: { notKnown, notMeasured: undefined } });
   for (const said of [part?.sentence, part?.besideAnswer, part?.sentenceAtBench, part?.besideAnswerAtBench])
     expect(said).toContain('Not known yet: 16 gaps, the worst of them pushrod to head.');
   expect(part?.reason).not.toMatch(/everything/i);

@@ -44,7 +44,10 @@ describe('the card has 1.5, the arms that are on are sold as 1.6, and 1.7 is pla
     // .090 − .054 = .036 with those that are on, .090 − .116 = −.026 with the card’s.
     expect(bound('value')).toBeCloseTo(0.036, 9);
     expect(bound('low')).toBeLessThan(-0.026);
-    expect([gap?.word, gap?.lacks]).toEqual(['close', ['which arms it was read with']]);
+    expect([gap?.word, gap?.lacks.map(({ said }) => said)]).toEqual([
+      'close',
+      ['which arms it was read with'],
+    ]);
     expect(codes).toContain('pushrod-read-with');
   });
 
@@ -54,7 +57,7 @@ describe('the card has 1.5, the arms that are on are sold as 1.6, and 1.7 is pla
   ])('said: %s', (answer, expected) => {
     const { gap, bound } = of(build(rockers, 0.09, { answers: said(answer) }));
     expect(bound('value')).toBeCloseTo(expected, 9);
-    expect(gap?.lacks).not.toContain('which arms it was read with');
+    expect(gap?.lacks.map(({ said }) => said)).not.toContain('which arms it was read with');
   });
 
   test('what was read is measured, not calculated', () => {
@@ -72,7 +75,7 @@ describe('answered, and the ratio of the card put right to 1.3 since', () => {
 
   test('“others” was said of arms of 1.5: it is asked of those of 1.3', () => {
     const told = right('others');
-    expect(told.gap?.lacks).toContain('which arms it was read with');
+    expect(told.gap?.lacks.map(({ said }) => said)).toContain('which arms it was read with');
     expect(told.bound('value')).toBeCloseTo(0.036, 9);
     expect(asked(told).map(({ answered }) => answered)).toEqual([undefined]);
     expect(asked(told)[0]?.size).toMatch(/ It was answered while the others were 1\.5\.$/);
@@ -81,7 +84,7 @@ describe('answered, and the ratio of the card put right to 1.3 since', () => {
   test('“on now” holds whatever the others are', () => {
     const told = right('on-now');
     expect(told.bound('value')).toBeCloseTo(0.036, 9);
-    expect(told.gap?.lacks).not.toContain('which arms it was read with');
+    expect(told.gap?.lacks.map(({ said }) => said)).not.toContain('which arms it was read with');
     expect(asked(told).map(({ answered }) => answered?.entryId)).toEqual(['said']);
   });
 });
@@ -137,7 +140,10 @@ test('without pivot to tip the other case can’t be worked out, and there is no
   const bare = build({ soldAs: 1.6 }, 0.09);
   const { pivotToTip: _, ...rockers } = bare.rockers;
   const { gap } = of({ ...bare, rockers });
-  expect([gap?.word, gap?.lacks]).toEqual([undefined, ['which arms it was read with']]);
+  expect([gap?.word, gap?.lacks.map(({ said }) => said)]).toEqual([
+    undefined,
+    ['which arms it was read with'],
+  ]);
 });
 
 test('the cup’s move has both ratios in it: .062, 1.47 to 1.5675 before and 1.568 to 1.672 after', () => {

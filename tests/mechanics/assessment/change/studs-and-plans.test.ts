@@ -189,7 +189,9 @@ describe('plans', () => {
     const lacksOf = (ratios: readonly ValveRatio[]) =>
       changePart(evidence, ratios).detail.flatMap(({ about, gaps }) =>
         about.of === 'side' && about.valve === 'intake'
-          ? gaps.filter(({ name }) => name === 'coil-bind').flatMap(({ lacks }) => lacks)
+          ? gaps
+              .filter(({ name }) => name === 'coil-bind')
+              .flatMap(({ lacks }) => lacks.map(({ said }) => said))
           : [],
       );
     expect(lacksOf([])).toEqual(['the first arm read on a light spring, or the gap measured on the engine']);

@@ -1,4 +1,5 @@
 import type { Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import { withMountingAnswered } from '../../../../server/mechanics/assessment/marks/mounting.ts';
 import type { NoiseDetail } from '../../../../server/mechanics/assessment/noise/detail.ts';
 import { causesOf } from '../../../../server/mechanics/assessment/noise/of-gear.ts';
 import { LOCKING, WEAR } from '../../../../server/mechanics/noise/causes.ts';
@@ -13,7 +14,7 @@ const told = ({ answers }: Evidence, code: string): string[] =>
 
 /** Every cause once, ordered by what was seen bad and by counts; those that remain have least against them, or were seen. */
 function orderOf(evidence: Evidence, { candidates }: NoiseDetail): string[] {
-  const missing = causesOf(evidence).filter(
+  const missing = causesOf(withMountingAnswered(evidence)).filter(
     (name) => candidates.filter(({ cause }) => cause === name).length !== 1,
   );
   const least = Math.min(...candidates.map(({ against }) => against.length));

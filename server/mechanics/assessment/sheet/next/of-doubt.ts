@@ -1,8 +1,8 @@
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { chosenOf } from '../../common/chosen.ts';
+import { isAsked } from '../../common/is-asked.ts';
 import { subjectSaid, upperFirst } from '../../common/said.ts';
-import { isAsked } from '../../next/is-asked.ts';
 import type { SheetOddDetail } from '../detail.ts';
 import { LASH_OF_ONE } from '../lash-of-one.ts';
 import type { Said } from './said.ts';

@@ -1,6 +1,5 @@
 import type { AssessedQuestion, Judgement } from '../../assessment.ts';
 import { lowerFirst } from '../../common/said.ts';
-import { AT_ZERO } from '../side-words.ts';
 import type { Said } from './said.ts';
 
 /** How they were read: whoever read them says so at once. */
@@ -21,7 +20,7 @@ export const ofReading = (questions: readonly AssessedQuestion[]): Said[] =>
 /** Read with the lash in, as was answered of the whole sheet: all of them again before anything rests on them. */
 export const ofLashIn = (judgements: readonly Judgement[]): Said[] =>
   judgements
-    .filter(({ lacks }) => lacks.includes(AT_ZERO))
+    .filter(({ atZeroFirst }) => atZeroFirst === true)
     .map(({ about, sentence }) => ({
       action: 'read-again',
       about,

@@ -38,5 +38,5 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'lifter-of-engine',
 ]);
 
-export const isAsked = ({ code, byLooking }: AssessedQuestion): boolean =>
+export const isAsked = ({ code, byLooking }: Pick<AssessedQuestion, 'code' | 'byLooking'>): boolean =>
   byLooking === true || BY_ASKING.has(code);
