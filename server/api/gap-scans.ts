@@ -94,7 +94,7 @@ export function gapScansApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'replaceGapScan',
     tag,
-    summary: 'Put a scan right, or strike it out, with the reason',
+    summary: 'Put a scan right, member by member: what is left out stays; or strike it out, with the reason',
     method: 'POST',
     url: `${url}/:scanId/corrections`,
     params: z.strictObject({ id: z.uuid(), scanId: z.uuid() }),

@@ -53,7 +53,7 @@ export function identificationApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'replacePartReading',
     tag,
-    summary: 'Replace a reading of the part, or strike it out, with the reason',
+    summary: 'Replace a reading of the part as a whole, or strike it out, with the reason',
     method: 'POST',
     url: '/api/v1/builds/:id/identification/readings/:readingId/corrections',
     params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),

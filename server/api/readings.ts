@@ -64,7 +64,7 @@ function setUpRoutes(app: FastifyInstance, deps: Deps): void {
     operationId: 'putSetUpRight',
     tag,
     summary:
-      'Put a set-up right: how it was read, or on which valve; it holds for the readings already there',
+      'Put a set-up right, member by member: how it was read, or on which valve; what is left out stays, and it holds for the readings already there',
     method: 'POST',
     url: '/api/v1/builds/:id/set-ups/:setUpId/corrections',
     params: setUpParams,
@@ -151,7 +151,7 @@ function passRoutes(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'replaceReading',
     tag,
-    summary: 'Replace a reading, say what it was of, or strike it out, with the reason',
+    summary: 'Replace a reading as a whole, say what it was of, or strike it out, with the reason',
     method: 'POST',
     url: '/api/v1/builds/:id/readings/:readingId/corrections',
     params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),

@@ -45,7 +45,7 @@ export function tipMarksApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'replaceTipMark',
     tag,
-    summary: 'Replace a mark, or strike it out, with the reason',
+    summary: 'Replace a mark as a whole, or strike it out, with the reason',
     method: 'POST',
     url: `${url}/:markId/corrections`,
     params: z.strictObject({ id: z.uuid(), markId: z.uuid() }),

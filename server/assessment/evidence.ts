@@ -93,6 +93,8 @@ const seatOf = ({ cylinder, valve, armId }: Placement) => ({
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const firstScan = firstEntry(record.gapScans);
+  const firstReading = firstEntry(record.sheetReadings);
+  const firstPass = firstEntry(record.readings);
   const spec = specEvidence(record.build.spec);
   const taken = takenWith(record);
   const sold = soldAsThen(record);
@@ -118,8 +120,12 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       ...soldThen(setUp),
     })),
     statements: setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
-    passes: record.readings.filter(({ setUpId }) => !struckOut.has(setUpId)).map(passEvidence),
-    sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
+    passes: record.readings
+      .filter(({ setUpId }) => !struckOut.has(setUpId))
+      .map((pass) => passEvidence(pass, firstPass(pass).seq)),
+    sheet: record.sheetReadings.map((reading) =>
+      sheetEvidence(reading, taken(reading), firstReading(reading).seq),
+    ),
     scans: record.gapScans.map((scan) => {
       const { seq } = firstScan(scan);
       return { ...scanEvidence(scan), ...armOfReading(record, scan, seq), ...sold(seq) };

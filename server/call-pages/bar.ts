@@ -5,11 +5,11 @@ import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
-import { cardId } from '../call/question-form.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
+import { cardAt, onThisPage } from './way-on-page.ts';
 
 /** Another step, as a link: it never weighs more than what is kept on this one. */
 const elsewhere = (frame: CallFrame, { base, side }: CallContext, step: StepName): BarLink => ({
@@ -30,7 +30,11 @@ function nextOf(
   const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
   const here = next.step === current;
   const link = here ? undefined : elsewhere(frame, context, next.step);
-  if (next.photograph !== true) return { sentence, ...defined({ button: here ? own : undefined, link }) };
+  if (next.photograph !== true)
+    return {
+      sentence,
+      ...defined({ button: here ? (own ?? onThisPage(frame, context)) : undefined, link }),
+    };
   const kind = here ? 'primary' : 'plain';
   return {
     sentence,
@@ -40,14 +44,15 @@ function nextOf(
 }
 
 /** How many questions nobody has answered yet, weak ones among them, with the way to the one that is asked first. */
-function openOf({ assessment: { questions }, base }: CallContext): BarLink | undefined {
+function openOf(context: CallContext): BarLink | undefined {
+  const { questions } = context.assessment;
   const open = questions.filter(({ answered }) => answered === undefined);
   const first =
     open.find(({ isNext }) => isNext) ?? open.find(({ weight }) => weight === 'strong') ?? open[0];
   if (first === undefined) return undefined;
   return {
     label: open.length === 1 ? '1 question open' : `${open.length} questions open`,
-    href: `${base}/steps/${first.step}#${cardId(questions.indexOf(first))}`,
+    href: cardAt(context, first),
   };
 }
 
@@ -92,16 +97,21 @@ function undoOf(
     ),
   );
   if (found === undefined || more.length > 0) return undefined;
-  return { href: `${context.base}${found}`, label: 'Put it right' };
+  return { href: `${context.base}${found}`, label: 'Correct it' };
 }
 
 /** What was kept by the form that led here, in the words of the tape. */
 function keptOf(frame: CallFrame, context: CallContext, current: string): BarData['kept'] {
   const event = context.events.find(({ seq }) => seq === context.kept);
   if (event === undefined) return undefined;
+  // What the other side has entered since is told by itself: beside that it is old.
+  if (context.events.some(({ seq, by }) => seq > event.seq && by !== event.by)) return undefined;
   const { text, value } = tapeText(frame.told, event, namesOf(context));
+  // What was read comes first, what was told beside it after that.
+  const [what = '', ...beside] = text.split('; ');
+  const first = value === undefined ? what : `${what}, ${value}`;
   return {
-    text: value === undefined ? text : `${text}, ${value}`,
+    text: [first, ...beside].join('; '),
     ...defined({ undo: undoOf(frame, context, event.seq, current) }),
   };
 }

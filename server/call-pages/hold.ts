@@ -27,6 +27,17 @@ function titleOf({ stop, notToRun }: CallContext['assessment']): string {
     : 'Not to be run in this state';
 }
 
+/** Everything that stops it in sight; of plans that are short the first, the others below it. */
+function reasonsOf({ stop, notToRun }: CallContext['assessment']): Pick<HoldData, 'reasons' | 'more'> {
+  const said = (all: readonly { readonly sentence: string; readonly wayOut: string }[]) =>
+    all.map(({ sentence, wayOut }) => ({ sentence, wayOut }));
+  const shown = [...stop, ...notToRun].slice(0, Math.max(1, stop.length));
+  const rest = [...stop, ...notToRun].slice(shown.length);
+  if (rest.length === 0) return { reasons: said(shown) };
+  const summary = rest.length === 1 ? 'One more reason' : `${rest.length} more reasons`;
+  return { reasons: said(shown), more: { summary, reasons: said(rest) } };
+}
+
 /** The banner while nobody may turn the engine: whatever stops it, whoever said so. */
 export function holdOf(context: CallContext): HoldData | undefined {
   const { stop, notToRun } = context.assessment;
@@ -35,11 +46,9 @@ export function holdOf(context: CallContext): HoldData | undefined {
   return {
     id: 'hold',
     title: titleOf(context.assessment),
-    reasons: [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut })),
+    ...reasonsOf(context.assessment),
     ...setBy(context),
-    ...(liftable
-      ? { lift: { label: 'Lift the stop', href: `${context.base}/hold#lift-hold`, key: 'h' } }
-      : {}),
+    ...(liftable ? { lift: { label: 'Lift the stop', href: `${context.base}/hold`, key: 'h' } } : {}),
   };
 }
 

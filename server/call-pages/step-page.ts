@@ -13,6 +13,7 @@ import { noticeComponent } from '../web/components.ts';
 import type { Page } from '../web/pages/render.ts';
 import { barOf } from './bar.ts';
 import { besides, type CallFrame, stepNamed } from './frame.ts';
+import { heldBack } from './held-back.ts';
 import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { tapeOf } from './tape.ts';
@@ -24,7 +25,8 @@ function pagerOf(
   name: string,
   screens: StepBody['screens'],
 ): Component {
-  const { before, after } = besides(frame, context, name);
+  const { alone, ...own } = screens ?? {};
+  const { before, after } = alone === true ? {} : besides(frame, context, name);
   const link = (to: Step) => ({ href: `${context.base}/steps/${to.name}`, label: to.words.link });
   return {
     template: '/parts/pager',
@@ -32,7 +34,7 @@ function pagerOf(
       label: 'Steps',
       ...(before === undefined ? {} : { previous: link(before) }),
       ...(after === undefined ? {} : { next: link(after) }),
-      ...screens,
+      ...own,
     },
   };
 }
@@ -44,7 +46,15 @@ function wordsFor(context: CallContext, words: { say: string; how: string }): { 
 
 /** What the step is called and says; under a stop nobody is asked to turn anything, nor told how. */
 function wordsOf(frame: CallFrame, context: CallContext, name: string) {
-  const words = stepNamed(frame, name)?.words ?? { title: name, link: name, say: '', how: '', turns: false };
+  const own = stepNamed(frame, name)?.words;
+  const said = own?.sayNow?.(context);
+  const words = (own === undefined || said === undefined ? own : { ...own, say: said }) ?? {
+    title: name,
+    link: name,
+    say: '',
+    how: '',
+    turns: false,
+  };
   const why = words.turns ? wordsUnderStop(context) : undefined;
   return why === undefined ? words : { ...words, ...why, title: words.link };
 }
@@ -96,8 +106,11 @@ function framed(
     },
   };
   const guide = guideComponents(how, body.guide);
+  const forms = [...body.forms, stop, units];
+  const held = heldBack(context, forms, rejected);
   const step = [
     header,
+    ...held.slots,
     barOf(frame, context, at.step, { lead, next: body.next }),
     ...guide,
     ...slots,
@@ -115,7 +128,8 @@ function framed(
       stopped: isStopped(context),
     },
     data: {
-      errors: errorsOf([...body.forms, stop, units], rejected),
+      errors: errorsOf(forms, rejected),
+      ...defined({ errorTitle: held.errorTitle }),
       side: context.side,
       ...linksOf(context),
       units: formComponent(units, rejected),

@@ -1,5 +1,6 @@
 import { isAnswer } from '../../shared/begins-with.ts';
 import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
+import { ALIGNMENTS, LIFTERS, RESTS_ON, SPRINGS } from '../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
@@ -41,6 +42,16 @@ const LASH: Readonly<Record<string, string>> = {
 };
 const ABOUT_LASH = /(^|:)lash-(not-said|left-in|setting-not-said)(:|$)/;
 
+/** How a set-up was, in the words that were offered. */
+const STATES: Readonly<Record<string, string>> = { ...SPRINGS, ...LIFTERS, ...RESTS_ON, ...ALIGNMENTS };
+const ABOUT_STATE =
+  /(^|:)(spring-not-said|lifter-(sunk|of-engine|not-said)|plunger-tilted|alignment-not-said|rests-on-not-said)(:|$)/;
+
+function wordsFor(about: string): Readonly<Record<string, string>> {
+  if (ABOUT_LASH.test(about)) return { ...FOUND, ...LASH };
+  return ABOUT_STATE.test(about) ? { ...FOUND, ...STATES } : FOUND;
+}
+
 /** The same for the log of a build, which has no offered words beside the answer. */
 export function loggedAnswer(
   answer: string,
@@ -51,8 +62,8 @@ export function loggedAnswer(
   const word = noise === undefined ? undefined : noiseAnswerIn(noise, answer);
   if (noise !== undefined && word !== undefined)
     return worded(answersTo(noise)[word] ?? word, besides(answer, word), '');
-  const own = ABOUT_LASH.test(code ?? questionId ?? '') ? { ...FOUND, ...LASH } : FOUND;
-  const [found] = Object.entries(own).filter(([each]) => isAnswer(answer, each.replace(' ', '-')));
+  const own = wordsFor(code ?? questionId ?? '');
+  const [found] = Object.entries(own).filter(([each]) => isAnswer(answer, each.replaceAll(' ', '-')));
   return found === undefined ? `“${answer}”` : worded(found[1], besides(answer, found[0]), '');
 }
 

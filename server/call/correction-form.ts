@@ -30,7 +30,7 @@ export function correctionForm(of: {
       { slots: [...of.slots(shown), textField(shown, 'reason', labels.reason, { hint: of.reasonHint })] },
     ],
     buttons: [
-      { label: 'Put this in its place', kind: 'primary', name: 'act', value: 'replace', key: 'k' },
+      { label: 'Correct it', kind: 'primary', name: 'act', value: 'replace', key: 'k' },
       { label: 'Strike it out', kind: 'danger', name: 'act', value: 'strike' },
       { label: 'Leave it', href: of.back },
     ],

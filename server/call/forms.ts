@@ -86,7 +86,10 @@ export interface StepBody {
   /** The button of what is next, where it is done on this page. */
   readonly next?: ButtonData;
   /** At the bench a step may have several screens: where the one before and the one after are. */
-  readonly screens?: Partial<Omit<PagerData, 'label'>>;
+  readonly screens?: Partial<Omit<PagerData, 'label'>> & {
+    /** One goes through them to their end: no way leads to another step and loses what was said. */
+    readonly alone?: true;
+  };
   /** What is asked and how it is done here, where a step has several parts. */
   readonly words?: { readonly say: string; readonly how: string };
 }

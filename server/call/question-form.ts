@@ -87,7 +87,10 @@ export function questionCards(
   questions: readonly AssessedQuestion[],
   rejected: RejectedForm | undefined,
 ): Cards {
-  const all = questions.map((question) => ({
+  // What the whole call waits for is the one that is shown open.
+  const first = questions.filter(({ isNext }) => isNext === true);
+  const inOrder = [...first, ...questions.filter((each) => !first.includes(each))];
+  const all = inOrder.map((question) => ({
     ...asked(context, question, rejected),
     waits: question.answered === undefined,
   }));

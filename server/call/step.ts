@@ -19,6 +19,8 @@ interface StepWords {
   readonly link: string;
   /** What the desk asks the caller. */
   readonly say: string;
+  /** The same where what is on record asks for other words; left out, or undefined, what is always asked. */
+  readonly sayNow?: (context: CallContext) => string | undefined;
   /** How the builder does it. */
   readonly how: string;
   /** It takes turning the engine: under a stop its words and its heading give way to why nobody does. */

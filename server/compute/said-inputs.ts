@@ -4,6 +4,7 @@ import { memberOf } from '../../shared/member.ts';
 import type { InputFault, PossibleReading } from '../../shared/problems/faults.ts';
 import { pointerOf } from '../../shared/problems/pointer.ts';
 import { formatQuantity } from '../../shared/quantities/format.ts';
+import { turnsOfParts } from '../../shared/quantities/part-turns.ts';
 import { outsideOf, readInField } from '../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../shared/quantities/read-number.ts';
 import { isUnit, type Quantity } from '../../shared/quantities/units.ts';
@@ -58,8 +59,9 @@ function saidQuantity(raw: unknown, { dimension, canBe }: OfQuantity, at: Path, 
 
 /** `half a turn` as people say it, and no more turns than a thread has. */
 function saidTurns(raw: unknown, turns: { least: number; most: number }, at: Path, found: Found): unknown {
+  const parts = typeof raw === 'string' ? turnsOfParts(raw) : undefined;
   const read = typeof raw === 'string' ? readNumber(raw, { kind: 'turns' }) : undefined;
-  const value = read?.ok === true ? read.value : raw;
+  const value = parts ?? (read?.ok === true ? read.value : raw);
   if (typeof value !== 'number' || !Number.isFinite(value)) return value;
   if (value >= turns.least && value <= turns.most) return value;
   const detail = `is ${value} turns; from ${turns.least} to ${turns.most} turns is allowed`;

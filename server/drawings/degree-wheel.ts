@@ -41,8 +41,10 @@ export interface Spoke {
   readonly moving?: boolean;
 }
 
+/** About how wide a letter of a name is. */
+const LETTER = 7.6;
 /** Names stand in two lines; nearer than this they run into each other. */
-const APART = 32;
+const APART = 36;
 
 /** A spoke at each angle and its name beside the rim, names of one side moved apart where they would meet. */
 export function spokes(given: readonly Spoke[], inner = 20): string {
@@ -67,7 +69,12 @@ function spokeWithName(spoke: Spoke, anchor: Anchor, y: number, inner: number): 
   const [x2, y2] = onWheel(spoke.at, WHEEL.rim + 6);
   const x = anchor === 'end' ? 316 : 4;
   const style = { anchor, ...(spoke.moving ? { className: 'draw-text-moving' } : {}) };
+  // A name that stands away from its spoke is led to it.
+  const longest = Math.max(spoke.name.length, spoke.figure.length) * LETTER + 4;
+  const from = anchor === 'end' ? x - longest : x + longest;
+  const isAway = spoke.name !== '' && Math.hypot(x2 - from, y2 - y) > 24;
   return (
+    (isAway ? path('draw-dim', `M${at(from)} ${at(y - 4)}L${at(x2)} ${at(y2)}`) : '') +
     path(spoke.moving ? 'draw-moving' : 'draw-outline', `M${at(x1)} ${at(y1)}L${at(x2)} ${at(y2)}`) +
     label(x, y - 3, spoke.name, style) +
     label(x, y + 12, spoke.figure, style)

@@ -74,7 +74,6 @@ function smallDial(position: number): string {
   });
   const degrees = (position % 10) * 36;
   return (
-    // Its figures are read where the needle lies across it too.
     circle('draw-behind draw-ground', SMALL.x, SMALL.y, SMALL.r) +
     path('draw-behind', ticks.join('')) +
     figures.join('') +
@@ -82,13 +81,19 @@ function smallDial(position: number): string {
       'small',
       SMALL,
       degrees,
-      path('draw-moving', `M${at(SMALL.x)} ${at(SMALL.y)}L${around(SMALL, degrees, SMALL.r - 6)}`),
+      // Broad at its foot: it is told from the needle that may lie over it.
+      path(
+        'draw-moving-solid',
+        `M${around(SMALL, degrees, SMALL.r - 5)}L${around(SMALL, degrees + 90, 4.5)}L${around(SMALL, degrees - 90, 4.5)}Z`,
+      ),
     )
   );
 }
 
+/** A long point and a short tail that ends in a ring, so that nobody reads the tail. */
 function bigHand(degrees: number): string {
   const tip = around(FACE, degrees, FACE.r - 12);
+  const ring = placeOf(FACE, degrees + 180, 20);
   return (
     hand(
       'needle',
@@ -96,8 +101,8 @@ function bigHand(degrees: number): string {
       degrees,
       path(
         'draw-moving-solid',
-        `M${tip}L${around(FACE, degrees + 90, 4)}L${around(FACE, degrees + 180, 22)}L${around(FACE, degrees - 90, 4)}Z`,
-      ),
+        `M${tip}L${around(FACE, degrees + 90, 4)}L${around(FACE, degrees + 180, 14)}L${around(FACE, degrees - 90, 4)}Z`,
+      ) + circle('draw-moving', ring.x, ring.y - 4.5, 6),
     ) + circle('draw-solid', FACE.x, FACE.y, 5)
   );
 }
@@ -140,8 +145,9 @@ export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
     svg:
       face(data.perTurn, data.graduation, faceUnit(ruler.unit)) +
       running(data.runs) +
-      bigHand(degrees) +
+      // The needle lies over the small dial, as it does on a real one.
       smallDial(words.position) +
+      bigHand(degrees) +
       line('total', 268, words.total, { className: 'draw-text-strong' }) +
       line('hand', 286, words.hand, { soft: true }) +
       line('small', 303, words.small, { soft: true }),

@@ -40,8 +40,8 @@ export function lashGap(
     desc: said,
     viewBox: '0 0 320 254',
     svg:
-      gapAt(COLUMNS.cold, high(cold, 34), known ? ruler.figure(cold) : 'gap', false) +
-      gapAt(COLUMNS.hot, high(hot, 48), known ? ruler.figure(hot) : 'gap', true) +
+      gapAt(COLUMNS.cold, high(cold, 42), known ? ruler.figure(cold) : 'gap', false) +
+      gapAt(COLUMNS.hot, high(hot, 42), known ? ruler.figure(hot) : 'gap', true) +
       label(COLUMNS.cold, 24, 'cold', { anchor: 'middle', className: 'draw-text-strong' }) +
       label(COLUMNS.hot, 24, 'hot', { anchor: 'middle', className: 'draw-text-strong' }) +
       label(

@@ -12,8 +12,6 @@ export interface ValveBar {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
-  /** How far it is from the middle of the others, which is what makes it odd; left out where there is no value. */
-  readonly off?: number;
   readonly odd: boolean;
 }
 
@@ -89,7 +87,6 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
   const step = (RIGHT - LEFT) / Math.max(1, data.bars.length);
   const half = Math.min(9, step * 0.36);
   const x = (index: number) => LEFT + (index + 0.5) * step;
-  const offOf = ({ off, value }: ValveBar) => off ?? (value ?? data.median) - data.median;
   const odd = data.bars.filter((bar) => bar.odd);
   const names = data.bars.map((bar, index) =>
     label(x(index), BOTTOM + 16, nameOf(bar), {
@@ -101,7 +98,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
     if (!bar.odd || bar.value === undefined) return [];
     const off = bar.value - data.median;
     return [
-      label(x(index), y(off) + (off < 0 ? 14 : -5), offSaid(offOf(bar)), {
+      label(x(index), y(off) + (off < 0 ? 14 : -5), offSaid(off), {
         anchor: 'middle',
         className: 'draw-text-strong',
       }),
@@ -136,14 +133,14 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
       columns: [
         { label: 'Cylinder' },
         { label: `Reading, ${ruler.unit}`, number: true },
-        { label: `From the others’ median, ${toldIn('in')}`, number: true },
+        { label: `From the median, ${toldIn('in')}`, number: true },
       ],
       rows: data.bars.map((bar) => ({
         odd: bar.odd,
         cells: [
           nameOf(bar),
           readingOf(bar, ruler.figure),
-          bar.value === undefined ? '' : offSaid(offOf(bar)),
+          bar.value === undefined ? '' : offSaid(bar.value - data.median),
         ],
       })),
     },

@@ -2,6 +2,7 @@ import { levelDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
+/** A stem’s end on the sheet, with the mark on it. */
 export interface SeenMark {
   /** The stem's middle on the sheet, and its radius. */
   readonly x: number;
@@ -38,10 +39,12 @@ export function stemEnd({ x, y, r, width, off, sideways }: SeenMark): string {
 
 /** What lies at either end of the rocker, or of the follower. */
 export const ENDS = { rocker: ['valley', 'exhaust'], follower: ['pivot', 'away'] } as const;
+/** From where the stem’s end is seen. */
 export const SEEN = {
   rocker: 'valley at the left, exhaust side at the right',
   follower: 'the follower’s pivot at the left',
 } as const;
+
 export interface DrawnMark {
   /** `7.850`, `no length said`. */
   readonly name: string;

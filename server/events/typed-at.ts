@@ -7,6 +7,7 @@ export const noteTyped = (tx: Tx, at: Date): void => {
   typedAt.set(tx, at);
 };
 
+/** When what a transaction keeps was typed, where its device said so. */
 export const typedIn = (tx: Tx): Date | undefined => typedAt.get(tx);
 
 /** A few minutes go by between a press and its answer on a weak line; only more than that is worth saying. */

@@ -36,6 +36,7 @@ export const problemSchema = z
       .array(z.record(z.string(), z.unknown()))
       .optional()
       .meta({ description: 'what the readings that were sent are asked, where a sheet was refused' }),
+    line: z.int().optional().meta({ description: 'the line of the record that it is about' }),
   })
   .meta({ id: 'Problem', description: 'RFC 9457 problem details' });
 

@@ -46,11 +46,23 @@ const tenth = (value: number) =>
     .replace(/^(−?)\./, '$10.')
     .replace(/\.0$/, '');
 
-/** Where the small hand stands: it goes back from where it started as the plunger comes out, and on as it goes in. */
+/** Small dials count ten turns round. */
+const ROUND = 10;
+
+/** What the small dial shows of a count of turns that may have gone below zero. */
+const onSmallDial = (position: number) => ((position % ROUND) + ROUND) % ROUND;
+
+/**
+ * Where the small hand stands: geared to the big one, it goes on as the plunger goes in and back as it comes out, so
+ * that from zero it comes down from ten.
+ */
 function smallAt({ perTurn, gone, runs, startedAt }: DialStand, turns: number) {
-  if (startedAt === undefined) return { position: gone / perTurn, said: `small hand past ${turns}` };
-  const position = startedAt + ((runs === 'clockwise' ? 1 : -1) * gone) / perTurn;
-  return { position, said: `small hand from ${tenth(startedAt)} to ${tenth(position)}` };
+  const position = (startedAt ?? 0) + ((runs === 'clockwise' ? 1 : -1) * gone) / perTurn;
+  if (startedAt !== undefined)
+    return { position, said: `small hand from ${tenth(startedAt)} to ${tenth(onSmallDial(position))}` };
+  const said =
+    runs === 'clockwise' ? `small hand past ${turns % ROUND}` : `small hand back past ${onSmallDial(-turns)}`;
+  return { position, said };
 }
 
 export function dialWords(stand: DialStand): DialWords {
@@ -71,7 +83,7 @@ export function dialWords(stand: DialStand): DialWords {
     small: small.said,
     desc: `The hand runs ${runs} and stands ${said} past zero, ${text(gone)} in all, on the figure ${under}; the ${small.said}.`,
     rows: [
-      ['Whole turns, small hand', String(turns)],
+      ['Whole turns', String(turns)],
       ['Hand past the turn', text(needle)],
       ['Figure under the hand', under],
       ['In all', text(gone)],

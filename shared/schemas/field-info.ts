@@ -28,3 +28,6 @@ export const outputDimension = z.registry<{ dimension: Dimension }>();
 
 /** Number schemas of outputs that are cam events: an angle in SI inside, told from this side outside. */
 export const outputEvent = z.registry<{ side: 'BTDC' | 'ATDC' | 'BBDC' | 'ABDC' }>();
+
+/** Number schemas of outputs that are places in a list: counted from 0 in JSON, and from 1 where people read them. */
+export const outputPlace = z.registry<{ what: string }>();

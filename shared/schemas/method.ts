@@ -90,6 +90,7 @@ export const correctSetUp = z
     if (came(ctx, 'struck') && said.length > 1)
       faultAt(ctx, ['struck'], 'not-allowed', 'goes with a reason alone: there is nothing left to put right');
   }, evenIfFaulty);
+
 /** Why a set-up is struck out, as a form asks for it. */
 export const strikeSetUp = z.strictObject({ reason });
 export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Dimension } from '../quantities/units.ts';
 import type { Side } from './event-field.ts';
-import { outputDimension, outputEvent } from './field-info.ts';
+import { outputDimension, outputEvent, outputPlace } from './field-info.ts';
 
 declare const inside: unique symbol;
 
@@ -31,6 +31,12 @@ export function outEvent(side: Side, description: string): z.ZodNumber {
 
 /** A bare number of an answer. */
 export const outNumber = (description: string) => z.number().meta({ description });
+/** Which one of a list: counted from 0 in the answer; a page tells it as its tables number their rows. */
+export const outPlace = (what: string) => {
+  const schema = z.number().meta({ description: `${what}, counted from 0` });
+  outputPlace.add(schema, { what });
+  return schema;
+};
 export const outWord = <const Words extends readonly [string, ...string[]]>(
   words: Words,
   description: string,

@@ -22,6 +22,21 @@ const [stored] = lashLines({
   ],
 });
 
+const ROW: Parameters<typeof toLashLines>[1][number] = {
+  shop_id: 'shop',
+  reading_id: 'a',
+  build_id: 'build',
+  engine: 'hot',
+  moment: 'found',
+  nut: 'held',
+  read_on: null,
+  done_by: '',
+  shim_value: null,
+  shim_unit: null,
+  shim_typed: null,
+  shim_read_as: null,
+};
+
 /* What a log is ordered by goes with the first entry: putting a figure right is no later look at the gap. */
 test('a line that was put right stands where it was entered, of two of one day', () => {
   if (stored === undefined) throw new Error('no line');
@@ -38,4 +53,20 @@ test('a line that was put right stands where it was entered, of two of one day',
     ['b', 2],
   ]);
   expect(lines.every(({ toldLater }) => !toldLater)).toBe(true);
+});
+
+/* A log says the day of the shop; clocks on earth differ by up to twelve hours behind universal time. */
+test.each([
+  // Eight in the evening of the 13th, eight hours behind.
+  ['2026-03-13', '2026-03-14T04:00:00Z', false],
+  ['2026-03-13', '2026-03-14T11:59:00Z', false],
+  ['2026-03-13', '2026-03-14T12:00:00Z', true],
+  ['2026-03-12', '2026-03-14T04:00:00Z', true],
+  // Seven in the morning of the 14th, nine hours ahead.
+  ['2026-03-14', '2026-03-13T22:00:00Z', false],
+] as const)('a line of %s that was entered at %s was told later: %s', (day, at, later) => {
+  if (stored === undefined) throw new Error('no line');
+  const reading = { ...stored.reading, id: 'a', seq: 1, at: new Date(at) };
+  const [line] = toLashLines([reading], [{ ...ROW, read_on: day }]);
+  expect(line).toMatchObject({ on: day, toldLater: later });
 });

@@ -194,7 +194,7 @@ export const ALL: readonly PutRight[] = [
     name: 'follower: the gear',
     kept: [FOLLOWER],
     before: FINGERS,
-    since: engine({ gear: 'cam-rocker' }),
+    since: engine({ gear: 'bucket' }),
     told: /follower’s ratio is/,
   },
   {

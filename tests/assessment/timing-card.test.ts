@@ -138,6 +138,20 @@ describe('a duration that is not the card’s', () => {
     expect(text(third)).toMatch(/108° after TDC.*straight up/);
   });
 
+  test('its events found wrong, what was read at equal drop before it counts', () => {
+    const kept = [STOP, drop(), events('8 BTDC')];
+    const open = said(kept, cardOf(112, 242));
+    const wrong = { ...answerTo(open, 'duration-off', 'found'), found: true };
+    expect(text(said(kept, cardOf(112, 242), [wrong]))).toMatch(
+      /112° after TDC, give or take 1°: straight up/,
+    );
+    // Nothing else was read: it stays in doubt until it is read again.
+    const alone = said([STOP, events('8 BTDC')], cardOf(112, 242), [
+      { ...answerTo(said([STOP, events('8 BTDC')], cardOf(112, 242)), 'duration-off', 'found'), found: true },
+    ]);
+    expect(text(alone)).toMatch(/No word against the card yet/);
+  });
+
   test('the card’s own duration, put right since, is asked', () => {
     const all = said([STOP, events('13 BTDC', { cardDuration: '242 deg' })], cardOf(108, 246));
     expect(all.questions.find(({ code }) => code === 'card-differs')?.ask).toBe(
@@ -166,6 +180,19 @@ describe('an error of the pointer that was taken off, and another one at the sto
       text(said([out(40.5, 31.5), left], cardOf(108), [answerTo(open, 'pointer-differs', word)]));
     expect(by('stop')).toMatch(/107\.5° after TDC/);
     expect(by('reading')).toMatch(/110\.5° after TDC.*2\.5° retarded/);
+  });
+
+  test('as far out the other way is told apart in words', () => {
+    // 38 and 34: 2° too much; −2 was taken off.
+    const open = said([out(38, 34), drop({ pointerOff: '-2 deg' })], cardOf(108));
+    const asked = open.questions.find(({ code }) => code === 'pointer-differs');
+    expect(asked?.ask).toBe(
+      'When the intake was read, did the wheel read 2° too much after TDC, or 2° too little after TDC?',
+    );
+    expect(asked?.answers.map(({ label }) => label)).toEqual([
+      '2° too much after TDC, as the stop has it',
+      '2° too little after TDC, as it was told',
+    ]);
   });
 
   test('shifted afterwards and read alike: the first stop has it', () => {

@@ -1,6 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type TestBrowser, testBrowser } from '../tools/browser.ts';
+import { sendJson } from '../tools/call.ts';
 import { BUILDER, type LiveCall, liveCall } from '../tools/live-call.ts';
 import { type TestService, testService } from '../tools/service.ts';
 
@@ -170,6 +171,42 @@ describe('what somebody has begun', () => {
       await bench.locator('details.tape-drawer', { hasText: 'Show the tape' }).getAttribute('open'),
     ).toBe('');
     expect(await bench.locator('#more').getAttribute('open')).toBeNull();
+  });
+});
+
+describe('a stop that comes while somebody types', () => {
+  const CORNER = 'main .hold, main form, main h1, main .bar-next, main .bar-answer';
+  const PARTS: readonly (readonly [string, string])[] = [
+    ['ratio', READING],
+    ['timing', 'form#working input[type=text]'],
+    ['sheet', 'form#valve input[type=text]'],
+  ];
+
+  it.each(PARTS)('stands before the entry of %s, on both sides, and takes no letter', async (step, field) => {
+    await call.keep();
+    for (const side of [bench, desk]) {
+      await side.goto(side.url().replace(/steps\/.*/, `steps/${step}`));
+      await side.locator(field).locator('visible=true').first().fill('5');
+    }
+    const reason = 'It binds near the top';
+    await sendJson(service, call.desk.bearer, 'POST', `/api/v1/calls/${call.callId}/hold`, { reason });
+    for (const side of [bench, desk]) {
+      await side.locator('main .hold').waitFor();
+      const order = await side.locator(CORNER).evaluateAll((all) =>
+        all
+          .filter((each) => each.checkVisibility() && each.closest('.call-top, .desk-missing') === null)
+          .toSorted((a, b) => a.getBoundingClientRect().top - b.getBoundingClientRect().top)
+          .map((each) => (each instanceof HTMLFormElement ? 'form' : each.tagName)),
+      );
+      expect(order[0]).toBe('SECTION');
+      expect(order.indexOf('form')).toBe(order.length - order.filter((each) => each === 'form').length);
+      const lowest = await side.locator('main .hold').evaluate((box) => box.getBoundingClientRect().bottom);
+      expect(lowest).toBeLessThan(740);
+      const typed = await side
+        .locator(field)
+        .evaluateAll((all) => all.map((each) => each instanceof HTMLInputElement && each.value));
+      expect(typed).toContain('5');
+    }
   });
 });
 

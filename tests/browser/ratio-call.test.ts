@@ -103,7 +103,7 @@ it('a turn missed is asked about, put right with a reason, and stays on the reco
   await bench.getByRole('link', { name: 'Correct it' }).last().click();
   await bench.getByLabel('Reading as it should be').fill('8 turns 54.5');
   await bench.getByLabel('Why', { exact: true }).fill('one turn missed, small hand read again');
-  await bench.getByRole('button', { name: 'Put this in its place' }).click();
+  await bench.getByRole('button', { name: 'Correct it' }).click();
   await bench.waitForURL(/\/bench\/steps\/ratio/);
   expect(await asked.count()).toBe(0);
   // .855 / .482 = 1.77386

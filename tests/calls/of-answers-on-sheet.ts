@@ -189,7 +189,7 @@ export const OF_ANSWERS_ON_SHEET: readonly Call[] = [
       },
     ],
     expected: {
-      headline: /^The lobe of 4 exhaust is worn, as was looked at: it is \.018 in down on the others/,
+      headline: /^The lobe of 4 exhaust was looked at, and is worn: it is \.018 in down on the others/,
       says: [/Do not run it: the lobe of 4 exhaust is worn/],
       never: [/at the lifter once more/, /is the odd one/],
       next: 'said',

@@ -135,7 +135,7 @@ export const OF_ARMS: readonly Call[] = [
     expected: {
       words: { 'ratio:1-intake:sold-as': undefined },
       headline: /First: base, lifter and lash looked at, and then three passes more/,
-      next: /base-lifter-and-lash/,
+      next: 'what-moves',
     },
   },
   {

@@ -103,7 +103,12 @@ export const OF_SCAN: readonly Call[] = [
   {
     said: 'Four degrees advanced, and I moved it after the scan',
     goal: 'clearances-after-a-change',
-    entries: [...START, scanOf(EVERY_2, 0.085), EARLY, answered('cam-then', true, { question: CAM_THEN })],
+    entries: [
+      ...START,
+      named('scanned', scanOf(EVERY_2, 0.085)),
+      EARLY,
+      last(answered('cam-then', true, { question: CAM_THEN }), ['scanned']),
+    ],
     expected: {
       words: { [INTAKE]: undefined },
       says: [/a scan with the cam where it is now: it was moved after this one/],

@@ -12,6 +12,9 @@ const spring = {
 };
 
 // Every figure below is worked out by hand from the inputs beside it.
+/** The point of the big hand. */
+const NEEDLE = /data-hand="needle"[^>]*><path class="draw-moving-solid" d="M([\d.]+) ([\d.]+)/;
+
 describe('the figures on a drawing and in its table', () => {
   it('a spring: 1.900 less .560 is 1.340, and .190 is left over 1.150', () => {
     const drawing = draw('spring-load', spring);
@@ -63,7 +66,7 @@ describe('the figures on a drawing and in its table', () => {
       runs: 'anticlockwise',
     });
     expect(drawing.desc).toContain('4 turns and 82 past zero, .482 in in all');
-    const tip = /draw-moving-solid" d="M([\d.]+) ([\d.]+)/.exec(drawing.svg);
+    const tip = NEEDLE.exec(drawing.svg);
     const [x, y] = [Number(tip?.[1]) - 160, 136 - Number(tip?.[2])];
     expect((Math.atan2(x, y) * 180) / Math.PI).toBeCloseTo(64.8, 1);
   });
@@ -92,10 +95,24 @@ describe('the figures on a drawing and in its table', () => {
     expect(Number(at(dial({ ...given, runs: 'clockwise' }, drawnFor)))).toBeCloseTo(0.82 * 36, 2);
   });
 
-  it('the small dial lies over the needle, on a ground of its own', () => {
+  it('the small hand is geared to the big one: from zero it comes down from ten where that runs back', () => {
+    const given = { perTurn: 0.1, graduation: 0.001, turns: 4, needle: 0.066 };
+    const drawnFor = { id: 'geared', ruler: rulerOf('inch') };
+    const at = ({ svg }: { readonly svg: string }) =>
+      ((Number(/data-hand="small" data-at="([\d.-]+)"/.exec(svg)?.[1]) % 360) + 360) % 360;
+    // 10 − 4.66 = 5.34 turns, 36 degrees a turn; its dial is printed clockwise, as the face is.
+    const back = dial({ ...given, runs: 'anticlockwise' }, drawnFor);
+    expect(at(back)).toBeCloseTo(5.34 * 36, 2);
+    expect(back.desc).toContain('small hand back past 6');
+    const on = dial({ ...given, runs: 'clockwise' }, drawnFor);
+    expect(at(on)).toBeCloseTo(4.66 * 36, 2);
+    expect(on.desc).toContain('small hand past 4');
+  });
+
+  it('the needle lies over the small dial and is one piece', () => {
     const given = { perTurn: 0.1, graduation: 0.001, turns: 5, needle: 0.05, runs: 'clockwise' } as const;
     const { svg } = dial(given, { id: 'over', ruler: rulerOf('inch') });
-    expect(svg.indexOf('draw-ground')).toBeGreaterThan(svg.indexOf('data-hand="needle"'));
+    expect(svg.indexOf('data-hand="needle"')).toBeGreaterThan(svg.indexOf('data-hand="small"'));
   });
 
   it('a dial that runs clockwise has its hand on the other side', () => {
@@ -106,7 +123,7 @@ describe('the figures on a drawing and in its table', () => {
       needle: '.066 in',
       runs: 'clockwise',
     };
-    const tip = /draw-moving-solid" d="M([\d.]+) ([\d.]+)/.exec(draw('dial-reading', inputs).svg);
+    const tip = NEEDLE.exec(draw('dial-reading', inputs).svg);
     const degrees = (Math.atan2(Number(tip?.[1]) - 160, 136 - Number(tip?.[2])) * 180) / Math.PI;
     // .066 of .100 is 237.6 degrees round.
     expect((degrees + 360) % 360).toBeCloseTo(237.6, 1);

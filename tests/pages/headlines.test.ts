@@ -76,7 +76,7 @@ describe('what the answer is', () => {
 
   it('of values, the one that stands out', () => {
     // NIST/SEMATECH e-Handbook, 1.3.5.17.1: 245.57 is the outlier of its example.
-    expect(of('outliers')).toBe('245.57 stands out, at index 7');
+    expect(of('outliers')).toBe('245.57 stands out, number 8 of the list');
     expect(of('outliers', { values: [1, 1.1, 1.2, 1.1, 1], method: 'grubbs' })).toBe('none stands out');
   });
 

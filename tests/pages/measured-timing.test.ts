@@ -26,11 +26,11 @@ describe('timing is a chain', () => {
       'The intake peaks 102.75° after TDC, give or take 1°: 3.25° advanced against the card.',
     );
     expect(kept).toContain('Advance costs intake gap to the piston');
-    expect(kept).toMatch(/The \.75° of line \d+ were taken off/);
+    expect(kept).toMatch(/By line \d+, the pointer left where it was: \.75° was taken off/);
     // What was said of the pointer stands in the next form.
     expect(await page('timing?of=events')).toMatch(/<option value="left" selected/);
     await working('centreline', 'centreline', { ...chained, pointer: 'moved' });
-    expect(read(await page('timing?of=centreline'))).toContain('The intake peaks 103.5° after TDC');
+    expect(read(await page('timing?of=centreline'))).toContain('the intake peaks 103.5° after TDC');
   });
 
   /* Within .25° a wheel is not read (common practice): page and assessment say the same of .1°. */

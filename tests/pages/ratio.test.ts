@@ -135,7 +135,7 @@ describe('an answer to a question', () => {
     const after = await ratio();
     expect(after.quantity).toBe('light-spring ratio');
     expect(after.missing).toEqual([]);
-    expect(bare(await page())).toContain('light: a checking spring, running one is off');
+    expect(bare(await page())).toContain('Light checking spring, “a checking spring, running one is off”');
     expect(bare(await page())).toContain(`entered as: ${SPRINGS['not-said']}`);
   });
 

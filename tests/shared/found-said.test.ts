@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { WAS_SLIP } from '../../server/mechanics/assessment/common/answers-of.ts';
 import { asked } from '../../server/mechanics/assessment/common/asked.ts';
 import { chosenOf } from '../../server/mechanics/assessment/common/chosen.ts';
 import type { AnswerEvidence } from '../../server/mechanics/assessment/evidence.ts';
@@ -35,7 +36,7 @@ describe('found or not', () => {
     expect(foundBy(answerIn(text))).toBe(found);
     const question = asked(
       { code: 'read-back', weight: 'strong', ask: 'Was it read so?', test: 'look', restsOn: [] },
-      { about: { of: 'build' }, step: 'ratio', answers: [answerIn(text)] },
+      { about: { of: 'build' }, step: 'ratio', answers: [answerIn(text)], choices: WAS_SLIP },
     );
     expect(question.answered?.found).toBe(found);
     expect(chosenOf(question)).toBe(found === undefined ? undefined : found ? 'found' : 'not-found');

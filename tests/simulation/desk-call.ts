@@ -85,7 +85,7 @@ function does(chance: Chance, recorded: RecordedCall, next: NextAction, assessme
   const elsewhere = about?.of === 'valve' && about.cylinder === ELSEWHERE;
   if (next.step !== 'ratio') return false;
   if (question !== undefined) lookInto(chance, recorded, question);
-  else if (reading === 'light-spring-solid-lifter' || action.startsWith('passes-that-don-t-sink'))
+  else if (reading === 'light-spring-solid-lifter' || action === 'sinking')
     recorded.take({
       ...askFor('light-spring-solid-lifter', recorded.taken, recorded.call),
       lashSet: true,
@@ -98,7 +98,7 @@ function does(chance: Chance, recorded: RecordedCall, next: NextAction, assessme
   } else if (reading !== undefined) recorded.act(reading);
   else if (action === 'valve-passes') passAgain(recorded);
   else if (action === 'lobe-passes') recorded.act('lobe-at-lifter');
-  else if (action.startsWith('whether-the-lash')) recorded.act('lash-to-zero');
+  else if (action === 'lash-not-said') recorded.act('lash-to-zero');
   else if (action.startsWith('enter-again')) strikeAside(recorded, assessment, next.action);
   else return false;
   return true;

@@ -8,6 +8,7 @@ const PICKED = ['input', 'change', 'page-merged'] as const;
 
 const plain = (text: string | null | undefined) => (text ?? '').replace(/\s+/g, ' ').trim();
 
+/** The choices of a form by which it is said what will be kept. */
 export const picksIn = (form: HTMLFormElement): HTMLInputElement[] => {
   const name = form.querySelector<HTMLElement>('[data-keeps]')?.dataset.keeps;
   if (name === undefined) return [];
@@ -32,6 +33,7 @@ export function sayPicks(): void {
   for (const line of document.querySelectorAll<HTMLElement>('[data-keeps]')) say(line);
 }
 
+/** Says what will be kept, each time something else is picked. */
 export function followPicks(): void {
   for (const each of PICKED) document.addEventListener(each, sayPicks);
   sayPicks();

@@ -14,6 +14,7 @@ import { goOnWithoutSignal } from './unsent.ts';
 
 /** The browser's part of every page. Pages work without it; it only saves steps. */
 keepFocus();
+offerSheets();
 echoEntries();
 followTyping();
 listenToKeys();
@@ -21,7 +22,6 @@ moveByArrows();
 markRests();
 keepLive();
 tellLocalTime();
-offerSheets();
 offerNumberPad();
 followPicks();
 rememberOpening();

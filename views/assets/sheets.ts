@@ -21,6 +21,8 @@ function offerCopies(): void {
       );
     });
     text.after(button);
+    // It stands on this one page: Enter takes it, and makes no second.
+    button.focus({ preventScroll: true });
   }
 }
 

@@ -16,6 +16,8 @@ import type { StopFlag } from './report/pieces.ts';
 /** A step of a call, at the desk or at the bench. */
 export interface CallPageData extends BuilderFrame {
   readonly errors: ErrorSummaryData['errors'];
+  /** What the frame around the errors says, where nothing of it can be put right. */
+  readonly errorTitle?: string;
   readonly side: 'desk' | 'bench';
   readonly links: readonly CallLink[];
   /** The form that stops the call; left out while it is stopped by a person. */

@@ -44,7 +44,7 @@ export const bar: Part<'/parts/bar'> = {
     {
       title: 'After a reading was kept',
       data: {
-        kept: { text: 'Valve lift, pass 2 .561 in', undo: { href: '#right', label: 'Put it right' } },
+        kept: { text: 'Valve lift, pass 2 .561 in', undo: { href: '#right', label: 'Correct it' } },
         next: { sentence: 'Take one more pass.' },
         answer: {
           sentence: '1.747 ± .006 on a light spring: a 1.75.',

@@ -7,6 +7,8 @@ export interface HoldData {
   readonly title: string;
   /** Why nobody turns it, each with what has to happen first. */
   readonly reasons: readonly { readonly sentence: string; readonly wayOut: string }[];
+  /** What a plan is short of beside that, a tap away; never why it is stopped. */
+  readonly more?: { readonly summary: string; readonly reasons: HoldData['reasons'] };
   /** Where a person said stop. */
   readonly set?: { readonly who: string; readonly at: string; readonly when: string };
   /** For whoever may lift it. */
@@ -32,6 +34,18 @@ export const hold: Part<'/parts/hold'> = {
         ],
         set: { who: 'Builder', at: '2026-11-25T10:47:00Z', when: '10:47' },
         lift: { label: 'Lift the stop', href: '#lift' },
+      },
+    },
+    {
+      title: 'Several plans',
+      data: {
+        id: 'hold-plans',
+        title: 'Not to be fitted as planned',
+        reasons: [{ sentence: 'Room to coil bind is short.', wayOut: 'Find shorter springs.' }],
+        more: {
+          summary: 'One more reason',
+          reasons: [{ sentence: 'Retainer to seal is short.', wayOut: 'Cut the guide.' }],
+        },
       },
     },
     {

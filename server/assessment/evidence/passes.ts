@@ -71,11 +71,11 @@ export const statementEvidence = ({ id, seq, setUpId, said }: SetUpStatement): S
 
 const KINDS = keysOf(READING_KINDS);
 
-export function passEvidence(reading: Reading): PassEvidence {
+export function passEvidence(reading: Reading, entered: number): PassEvidence {
   const kind = KINDS.find((each) => each === reading.kind);
   if (kind === undefined) throw new Error(`a stored reading has the unknown kind ${reading.kind}`);
   return {
-    ...entryEvidence(reading),
+    ...entryEvidence(reading, entered),
     setUpId: reading.setUpId,
     kind,
     pass: reading.pass,

@@ -45,6 +45,7 @@ function turnsOf(inputs: unknown): SetEvidence | undefined {
     ratio,
     turns,
     lifter,
+    ...((data.preload ?? data.preloadWanted) === undefined ? {} : { byPreload: true as const }),
     ...defined({ zeroFoundBy, preload: seatMovement, lashChange, lashFound, lashWanted }),
   };
 }

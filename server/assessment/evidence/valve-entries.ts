@@ -21,10 +21,11 @@ function boundsOf({ value, low, high, unit }: Gauged): Bounds {
 export function sheetEvidence(
   entry: SheetReading,
   taken: Pick<SheetEvidence, 'armId' | 'putOnLater' | 'perTurn' | 'soldAsThen'>,
+  entered: number,
 ): SheetEvidence {
   const { cylinder, valve, kind, reading, tool, spring, lifter, arms } = entry;
   return {
-    ...entryEvidence(entry),
+    ...entryEvidence(entry, entered),
     cylinder,
     valve,
     kind,
@@ -38,10 +39,11 @@ export function sheetEvidence(
   };
 }
 
+/** A line of the lash log in SI. */
 export function lashEvidence(logged: LoggedLash): LashEvidence {
   const { reading, moment, engine, nut, on, entered, toldLater, shim } = logged;
   return {
-    ...entryEvidence(reading),
+    ...entryEvidence(reading, entered),
     cylinder: reading.cylinder,
     valve: reading.valve,
     gap: boundsOf(reading.reading),
@@ -50,7 +52,6 @@ export function lashEvidence(logged: LoggedLash): LashEvidence {
     engine,
     nut,
     day: on,
-    ...(entered === reading.seq ? {} : { entered }),
     ...(toldLater ? { toldLater } : {}),
     ...defined({ shim: siIf(shim) }),
   };

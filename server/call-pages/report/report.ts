@@ -46,7 +46,11 @@ const CAUTIONS = [
 function callFacts(context: CallContext, { now, desk }: Printing): Fact[] {
   const { call, build } = context;
   return [
-    { label: 'Caller', value: call.callerName || 'not said', note: sentence(CALLER_ROLES, call.callerRole) },
+    {
+      label: 'Caller',
+      value: call.callerName || 'not said',
+      ...(call.callerRole === '' ? {} : { note: sentence(CALLER_ROLES, call.callerRole) }),
+    },
     { label: 'Call back', value: call.callBack || 'not said' },
     { label: 'Goal', value: sentence(GOALS, call.goal) },
     { label: 'Engine', value: sentence(ENGINE_STATES, call.engineState) },

@@ -53,9 +53,12 @@ export function specFormPost(of: {
       const build = await getBuild(tx, principal, call.buildId);
       const read = await readAt(tx, principal, build, revision);
       const { fields, collide, merged, changed } = speaking(build.units, () => {
-        const { fields, collide } = againstNow(read?.spec ?? build.spec, build.spec, posted);
-        const changed = changedFields(build.spec, fields);
-        return { fields, collide, changed, merged: mergeSpec(build.spec, fields) };
+        const own = againstNow(read?.spec ?? build.spec, build.spec, posted);
+        return {
+          ...own,
+          changed: changedFields(build.spec, own.fields),
+          merged: mergeSpec(build.spec, own.fields),
+        };
       });
       if (!merged.ok) return { faults: merged.faults, typed: req.fields };
       if (read === undefined || collide.length > 0) throw stale(build, read, collide);

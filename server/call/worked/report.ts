@@ -70,7 +70,7 @@ function workingComponents(
     return [
       columnComponent(
         ...runComponents(each.title, [
-          { label: 'not shown', value: `${NOT_HELD} ${outdated}` },
+          { label: 'Answer', value: `${NOT_HELD} ${outdated}` },
           { label: 'kept on', value: byWhom(working) },
         ]),
       ),
@@ -91,7 +91,7 @@ function workingComponents(
       })),
       ...cameOut,
       ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
-      ...(beside === undefined ? [] : [{ label: 'beside it', value: beside }]),
+      ...(beside === undefined ? [] : [{ label: 'Differs from the build', value: beside }]),
       { label: 'kept on', value: byWhom(working) },
     ]),
     ...short.map(tableComponent),

@@ -14,11 +14,15 @@ const TOLD: Readonly<Record<string, string>> = {
 /** Told among what was found already: the figures of the cam among them, whichever lobe they are of. */
 const IN_FOUND: ReadonlySet<string> = new Set([...Object.keys(TOLD), 'centreline', 'top-dead-centre']);
 
-/** What the last one kept of a computation comes to, in the words of the assessment. */
-export const workingTold = ({ assessment }: CallContext, { computation }: Working): string | undefined =>
-  assessment.headlines.find(({ id }) => id === TOLD[computation])?.sentence;
+const ONLY_WORKED_OUT = 'Only worked out, as was answered: no adjuster stands so.';
 
-/** What stands in place of what came out. */
+/** What the last one kept of a computation comes to, in the words of the assessment. */
+export function workingTold({ assessment }: CallContext, { id, computation }: Working): string | undefined {
+  if (assessment.details.workings.onlyWorkedOut?.includes(id)) return ONLY_WORKED_OUT;
+  return assessment.headlines.find((each) => each.id === TOLD[computation])?.sentence;
+}
+
+/** Shown instead of what came out. */
 export const NOT_HELD =
   'What came out of it is not shown: it was made with other figures than the build has.';
 
@@ -31,7 +35,7 @@ export function outdatedSaid(context: CallContext, working: Working): string | u
   return found?.waits === true ? found.sentence : undefined;
 }
 
-/** What stands beside figures that may be of another arm or lash. */
+/** Said beside figures that may be of another arm or lash. */
 export function besideSaid(context: CallContext, working: Working): string | undefined {
   const found = outdatedOf(context, working);
   return found?.waits === false ? found.sentence : undefined;

@@ -1,3 +1,4 @@
+import { turnsOfParts } from '../../../shared/quantities/part-turns.ts';
 import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import { whichSaid } from '../../../shared/quantities/which-said.ts';
@@ -55,6 +56,8 @@ function quantityOfCall(text: string, entry: OfQuantity, name: string, form: For
 }
 
 function numberFrom(text: string, kind: 'ratio' | 'turns' = 'ratio'): unknown {
+  const parts = kind === 'turns' ? turnsOfParts(text) : undefined;
+  if (parts !== undefined) return parts;
   const read = readNumber(text, { kind });
   return read.ok ? read.value : text;
 }

@@ -3,7 +3,7 @@ import { z } from 'zod';
 /** Names that letters alone do not put into words. */
 const IN_WORDS: Readonly<Record<string, string>> = {
   interval95: '95 % interval',
-  index: 'Place in the list, from 0',
+  index: 'Number in the list',
 };
 
 /** `lobeLift` as people write it: `Lobe lift`. */

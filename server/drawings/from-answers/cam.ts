@@ -45,7 +45,15 @@ const named = (value: z.output<typeof event>, name: string) => ({
   figure: `${Number(value.angle.toFixed(2))} ${value.side}`,
 });
 
-const read = (angle: number) => ({ at: angle, name: 'read', figure: String(Number(angle.toFixed(2))) });
+const short = (angle: number) => String(Number(angle.toFixed(2)));
+
+/** What was read as it was read, and beside it what a pointer that stands right would have shown. */
+const read = (angle: number, off: number) => ({
+  at: angle - off,
+  ...(off === 0
+    ? { name: 'read', figure: short(angle) }
+    : { name: `read ${short(angle)},`, figure: `true ${short(angle - off)}` }),
+});
 
 export const centreline = draws(
   z.object({
@@ -61,7 +69,7 @@ export const centreline = draws(
   ({ before, after, opens, closes, side, card, pointerOff: off }, result, drawnFor) => {
     const whole = { side, card, centreline: result.centreline };
     if (before !== undefined && after !== undefined) {
-      return drawCentreline({ ...whole, from: read(before - off), to: read(after - off) }, drawnFor);
+      return drawCentreline({ ...whole, from: read(before, off), to: read(after, off) }, drawnFor);
     }
     if (opens === undefined || closes === undefined) return undefined;
     const to = named(righted(closes, off), 'closes');

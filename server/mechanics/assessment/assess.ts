@@ -22,6 +22,7 @@ import { partNext } from './part/tell.ts';
 import { detailsOf, notToRunOf, type PartsSaid, partsSaid, questionsOf } from './parts-said.ts';
 import { withReadSince } from './read-since/read-since.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
+import { withOnlyWorkedOut } from './workings/too-far.ts';
 
 /**
  * Everything that is said about a build, from what is known of it now.
@@ -35,7 +36,7 @@ import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
  */
 export const assess = (evidence: Evidence): Assessment =>
   speaking(evidence.call.units ?? 'inch', () =>
-    assessed(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence))))),
+    assessed(withOnlyWorkedOut(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence)))))),
   );
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
@@ -60,7 +61,7 @@ function nextOfAll(
     plan,
     ofSheet: nextOfSheet(sheet.detail, sheet.questions, sheet.judgements),
     ofPart: plan.asks.includes('identify') ? partNext(part.detail, part.questions) : undefined,
-    ofNoise: nextOfNoise(noise.detail),
+    ofNoise: nextOfNoise(noise.detail, noise.contrary, noise.oil),
     ofMarks: nextOfMarks(marks.detail, marks.questions),
     ofChange: plan.asks.includes('consequences') ? nextOfChange(change.detail) : undefined,
   });

@@ -63,8 +63,8 @@ export interface Judgement {
   readonly word?: JudgementWord;
   readonly sentence: string;
   readonly lacks: readonly string[];
-  /** It waits for all of them read once more with the lash out. */
-  readonly atZeroFirst?: true;
+  /** Why all that it rests on is read again, where what is next goes by that. */
+  readonly again?: 'lash-in';
   readonly restsOn: readonly string[];
 }
 

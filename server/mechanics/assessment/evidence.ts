@@ -81,6 +81,8 @@ export interface Evidence {
     readonly planned?: number;
     /** The same of the exhausts, where theirs is another. */
     readonly plannedExhaust?: number;
+    /** As one side sees it: the other is to have another ratio. */
+    readonly split?: true;
     /** Ratios that are thought of beside it. */
     readonly alsoPlanned?: readonly number[];
     /** What the shop's catalogue has of the family that they are sold under. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { outList, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
+import { outList, outNumber, outPlace, outText, outWord } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { chartInput } from '../statistics/chart-fields.ts';
 import { type ControlChart, individualsAndMovingRange, meanAndRange } from '../statistics/control-limits.ts';
@@ -15,7 +15,7 @@ const output = z.object({
   centre: z.object({ mean: outNumber('centre line of the values'), range: outNumber('mean range') }),
   limits: z.object({ mean: limits('mean'), range: limits('range') }),
   signals: outList(
-    z.object({ index: outNumber('point, from 0'), rule: outWord(RULES, 'the pattern it completes') }),
+    z.object({ index: outPlace('the point'), rule: outWord(RULES, 'the pattern it completes') }),
     'points that call for a look',
   ),
   summary: outText('what the chart says in one line'),
@@ -34,8 +34,8 @@ function summaryOf(signals: ReturnType<typeof signalsOf>): string {
   const [first] = points;
   if (first === undefined) return 'no signal';
   return points.length === 1
-    ? `a signal at point ${first}, counted from 0`
-    : `signals at ${points.length} points, the first at ${first}, counted from 0`;
+    ? `a signal at point ${first + 1}`
+    : `signals at ${points.length} points, the first at point ${first + 1}`;
 }
 
 /**

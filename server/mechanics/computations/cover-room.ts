@@ -5,7 +5,7 @@ import { outText, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { defaultLimit } from '../kit/limits.ts';
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 
 const input = z.strictObject({
   coverBolting: choice(['through-centre', 'perimeter'], 'how the valve cover is bolted down'),
@@ -25,12 +25,10 @@ const output = z.object({
   settledBy: outText('what settles it'),
 });
 
-/** Widths equal within this are the same: no caliper tells a billionth of an inch. */
-const EQUAL = 1e-9 * IN;
-
-const HEIGHT =
+/** What no width tells. */
+export const COVER_HEIGHT =
   'height, with nut, girdle and baffles, is still to check: clay on the highest points, gasket on';
-const settled = (by: string) => `${by}; ${HEIGHT}`;
+const settled = (by: string) => `${by}; ${COVER_HEIGHT}`;
 const BY_WIDTH = settled('the width across the trunnion');
 
 /**

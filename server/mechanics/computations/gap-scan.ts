@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { choice, listOf } from '../../../shared/schemas/fields.ts';
-import { out, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
+import { out, outPlace, outText, outWord } from '../../../shared/schemas/outputs.ts';
 import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 import { scanAssumptions, scanCautions } from '../gap-scan/cautions.ts';
 import { halfWidthOf, leastOf } from '../gap-scan/least.ts';
@@ -34,7 +34,7 @@ const output = z.object({
   atCrankAngle: out('angle', 'crank angle of the least gap after top dead centre, negative before'),
   leastReading: z
     .object({
-      index: outNumber('which reading, counted from 0 in the order given'),
+      index: outPlace('which reading, in the order given'),
       gap: out('length', 'the gap as read'),
     })
     .meta({ description: 'the least of the readings' }),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { bare, bareList } from '../../../shared/schemas/number-fields.ts';
-import { outList, outNumber, outText } from '../../../shared/schemas/outputs.ts';
+import { outList, outNumber, outPlace, outText } from '../../../shared/schemas/outputs.ts';
 import { defineComputation, nothing } from '../kit/computation.ts';
 import { grubbsScores } from '../statistics/grubbs.ts';
 import { medianMadScores } from '../statistics/median-mad.ts';
@@ -18,7 +18,7 @@ const input = z.strictObject({
 
 const output = z.object({
   scores: outList(outNumber('distance from the middle in units of the scatter, signed'), 'one per value'),
-  flagged: outList(outNumber('index from 0'), 'the values past the critical score'),
+  flagged: outList(outPlace('which value'), 'the values past the critical score'),
   critical: outNumber('score past which a value is flagged'),
   summary: outText('which of them stands out, in one line'),
 });
@@ -30,8 +30,8 @@ function summaryOf(flagged: readonly number[], values: readonly number[]): strin
   if (flagged.length === 0) return 'none stands out';
   const [first = 0] = flagged;
   return flagged.length === 1
-    ? `${values[first]} stands out, at index ${first}`
-    : `${flagged.length} of ${values.length} stand out, the first at index ${first}`;
+    ? `${values[first]} stands out, number ${first + 1} of the list`
+    : `${flagged.length} of ${values.length} stand out, the first is number ${first + 1} of the list`;
 }
 
 /**
@@ -102,7 +102,7 @@ export const computation = defineComputation({
       ],
       flagged: [7],
       critical: 2.0316520015499435,
-      summary: '245.57 stands out, at index 7',
+      summary: '245.57 stands out, number 8 of the list',
     },
   },
   headline: () => ['summary'],

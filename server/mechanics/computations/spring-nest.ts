@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { listOf } from '../../../shared/schemas/fields.ts';
 import { bare } from '../../../shared/schemas/number-fields.ts';
-import { out, outList, outNumber } from '../../../shared/schemas/outputs.ts';
+import { out, outList, outPlace } from '../../../shared/schemas/outputs.ts';
 import { length, rate } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty } from '../../../shared/schemas/two-forms.ts';
 import { defineComputation } from '../kit/computation.ts';
@@ -62,7 +62,7 @@ const output = z.object({
     .meta({ description: 'only with a load tolerance' })
     .optional(),
   ...verdictOutputs,
-  limiting: outNumber('which spring goes solid first, counted from 0'),
+  limiting: outPlace('which spring goes solid first'),
 });
 
 type Given = z.output<typeof input>;

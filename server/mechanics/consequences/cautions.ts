@@ -20,9 +20,14 @@ interface Studs {
 const usual = () =>
   `3/8 studs are commonly kept below about ${bareLoad(STUD_LOAD.from * LBF)} to ${loadSaid(STUD_LOAD.to * LBF)} open`;
 
+/** A stud that may bear more than is usual: of the largest nothing is said. */
+export const mayBearTooMuch = ({ mounting, size }: Pick<Studs, 'mounting' | 'size'>): boolean =>
+  mounting === 'stud' && size !== '7/16';
+
 /** A word on the stud, by its size and by the most that the spring may bear on the valve. */
-export function studCautions({ mounting, size, openLoad }: Studs): string[] {
-  if (mounting !== 'stud' || openLoad === undefined || size === '7/16') return [];
+export function studCautions(studs: Studs): string[] {
+  const { size, openLoad } = studs;
+  if (!mayBearTooMuch(studs) || openLoad === undefined) return [];
   if (openLoad < STUD_LOAD.from * LBF) return [];
   const load = `The spring may open at up to ${loadSaid(openLoad)}: ${usual()}`;
   if (size === '3/8') return [`${load}. The stud maker’s figure goes first.`];

@@ -1,6 +1,6 @@
 import { defined } from '../../../shared/defined.ts';
 import { type GapKind, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import type { Verdict } from '../kit/verdict.ts';
 import { attempt, type Calculated, type GapCalculation } from './gap-calculation.ts';
 import { pistonGap } from './piston-gap.ts';
@@ -15,8 +15,6 @@ const CALCULATIONS: Partial<Record<GapKind, (input: ConsequenceInput) => GapCalc
   'piston-to-valve': pistonGap,
   'pushrod-to-head': pushrodGap,
 };
-
-const EQUAL = 1e-9 * IN;
 
 /** `clear` when all of the gap lies at or above the limit, `short` when all of it lies below, else `close`. */
 export function verdictOfGap(gap: Gap, limit: number): Verdict {

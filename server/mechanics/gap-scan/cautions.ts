@@ -1,4 +1,5 @@
 import { turningCaution } from '../cam/caution.ts';
+import { allowance } from '../kit/allowances.ts';
 import { limitSource } from '../kit/limits.ts';
 import { DEG } from '../kit/si.ts';
 import { makerClearanceFirst, qualifiedShop, wouldMeet } from '../valve-clearance/words.ts';
@@ -12,8 +13,8 @@ interface Given {
   readonly side?: 'intake' | 'exhaust' | undefined;
 }
 
-/** Past this from top dead centre a least gap is asked about (common practice, no published source). */
-const USUAL_WITHIN = 25 * DEG;
+/** Past this from top dead centre a least gap is asked about. */
+const USUAL_WITHIN = allowance('least-gap-within');
 
 /** A scan about top dead centre never reaches so far: an angle past it may be meant from the other side. */
 const HALF_TURN = Math.PI;

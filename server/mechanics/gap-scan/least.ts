@@ -1,4 +1,4 @@
-import { EQUAL } from '../kit/verdict.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { type StandsApart, standsApart } from './apart.ts';
 import { dipOf } from './parabola.ts';
 import { smoothedLeast } from './smooth.ts';

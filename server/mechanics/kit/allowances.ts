@@ -25,6 +25,15 @@ export const PLANNED_RATIO = table.plannedRatio;
 /** Open spring load up to which 3/8 studs are commonly used, in pounds. */
 export const STUD_LOAD = { ...table.studLoad['3/8'], source: table.studLoad.source };
 
+/** Where a lobe usually peaks, from top dead centre [rad]. */
+export const USUAL_CENTRELINE = {
+  from: table.usualCentreline.from * UNITS_OF_TABLE.deg,
+  to: table.usualCentreline.to * UNITS_OF_TABLE.deg,
+} as const;
+
+/** Ratio that a lash is told at the pushrod with, where nobody said one. */
+export const USUAL_RATIO = table.usualRatio.value;
+
 const DEFLECTION = table.usualDeflection;
 
 /** What a running spring usually takes off the lift at the valve [m]; unknown mountings have the widest band. */

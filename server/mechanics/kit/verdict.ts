@@ -1,11 +1,8 @@
 import { out, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
-import { IN } from './si.ts';
+import { EQUAL } from './nearest.ts';
 
 export type Verdict = 'clear' | 'close' | 'short';
-
-/** Lengths within this are equal, and a limit so near is met: no gauge on an engine tells a billionth of an inch. */
-export const EQUAL = 1e-9 * IN;
 
 /**
  * Sets a gap against a limit.

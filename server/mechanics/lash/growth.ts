@@ -1,9 +1,6 @@
 import { allowance } from '../kit/allowances.ts';
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import type { LashGrowth, LashLine } from './types.ts';
-
-/** Equal within a billionth of an inch: no feeler tells that. */
-const EQUAL = 1e-9 * IN;
 
 const less = (a: number | undefined, b: number | undefined): number | undefined =>
   a === undefined || b === undefined ? undefined : a - b;
@@ -58,6 +55,7 @@ export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrow
         ...(heatDiffers ? {} : overBy(found, base)),
         nut: found.nut,
         heatDiffers,
+        ...(found.engine === 'not-said' || base.engine === 'not-said' ? {} : { heatsSaid: true as const }),
         again: before !== undefined,
         ...(before === undefined ? {} : { before }),
       },

@@ -1,11 +1,10 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { ADJUSTER_WORDS, type AdjusterKind } from './adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from './types.ts';
 
-const EQUAL = 1e-9 * IN;
 /** From this many valves on, all of them growing is not one valve's own fault. */
 const MANY = 3;
 
@@ -48,6 +47,16 @@ function everywhere(grown: readonly LashGrowth[]): LashQuestion {
 function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuestion[] {
   const { cylinder, valve, low, high, heatDiffers, nut } = growth;
   const at = { cylinder, valve };
+  if (heatDiffers && growth.heatsSaid !== true)
+    return [
+      {
+        ...at,
+        code: 'lash-heat-unsaid',
+        ask: 'Was the one of which the log has no heat read at the same heat as the other?',
+        size: 'The log has the heat of one alone, so these two are not set against each other.',
+        test: 'ask whoever read it whether the engine was cold or hot, and put that into the log.',
+      },
+    ];
   if (heatDiffers)
     return [
       {
@@ -68,17 +77,40 @@ function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuest
         test: inSpoken(askedOf(nut, kind).test),
       },
     ];
-  if (high !== undefined && high < -limit - EQUAL)
+  return hasClosed(growth, limit) ? ofClosed(growth, limit, kind) : [];
+}
+
+/** It closed by more than is ordinary. */
+export const hasClosed = ({ high }: LashGrowth, limit: number): boolean =>
+  high !== undefined && high < -limit - EQUAL;
+
+/** `It closed by .009 in, where .004 in is ordinary.` */
+export const closedSaid = ({ high = 0 }: LashGrowth, limit: number): string =>
+  `It closed by ${said(-high)}, where ${said(limit)} is ordinary.`;
+
+/** What the log has is not asked: of both heats it has, and of the lock, only what nobody looked at. */
+function ofClosed(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuestion[] {
+  const { cylinder, valve, heatsSaid, nut } = growth;
+  const { part, line } = ADJUSTER_WORDS[kind];
+  const base = { cylinder, valve, size: closedSaid(growth, limit) };
+  if (heatsSaid !== true)
     return [
       {
-        ...at,
+        ...base,
         code: 'lash-closed',
         ask: 'Was it set and read at the same heat?',
-        size: `It closed by ${said(-high)}, where ${said(limit)} is ordinary.`,
-        test: 'set it, run it, and read it again at the same heat. If it closes again, the valve may be sinking into its seat: a qualified shop looks.',
+        test: 'read it again at the heat it was set at. If it has closed there too, the valve may be sinking into its seat: a qualified shop looks.',
       },
     ];
-  return [];
+  if (nut !== 'not-looked') return [];
+  return [
+    {
+      ...base,
+      code: 'lash-closed-nut',
+      ask: `Did the ${part} move?`,
+      test: `before it is touched, look at the line over ${line}. Moved: the lock. Held and the gap closed: the valve may be sinking into its seat, and a qualified shop looks.`,
+    },
+  ];
 }
 
 /** What the growths of a lash log raise: of each valve its own question, or one where all of them grew alike. */

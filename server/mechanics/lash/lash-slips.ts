@@ -1,3 +1,4 @@
+import table from '../../../seeds/setting.json' with { type: 'json' };
 import { isUsual } from '../../../shared/quantities/field-range.ts';
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
@@ -12,9 +13,9 @@ export interface LashSlip {
 }
 
 /** In the middle of what cams ask for. */
-const ORDINARY = 0.016 * IN;
-/** Thinner feelers are not made: common practice, no published source. A valve that closed up may have that little. */
-const THINNEST = 0.03 * MM;
+const ORDINARY = table.lashSlips.ordinary * IN;
+/** Thinner feelers are not made. A valve that closed up may have that little. */
+const THINNEST = table.thinnestFeeler.value * MM;
 
 /** More than any lash that is set, or less than the thinnest feeler; none at all is another thing. */
 export function unlikelyLash(si: number): 'wide' | 'tight' | undefined {
@@ -22,10 +23,10 @@ export function unlikelyLash(si: number): 'wide' | 'tight' | undefined {
   return si > ORDINARY && !isUsual(si, CAN_BE.lash) ? 'wide' : undefined;
 }
 
-/** Nearer than this to what is expected: what a lash is tuned by, ±.002 in, common practice, no published source. */
-const NEAR = 0.002 * IN;
-/** Past what a lash is tuned by, ±.004 in: `lashWindow` of the settings table. */
-export const TUNED_BY = 0.004 * IN;
+/** Nearer than this to what is expected. */
+const NEAR = table.lashSlips.near * IN;
+/** Past what a lash is tuned by. */
+export const TUNED_BY = table.lashWindow.hot * IN;
 
 /** The same thousandths with two neighbours the other way round: `.062` for `.026`. */
 function swapped(si: number): number[] {
@@ -59,10 +60,12 @@ function asMillimetres(si: number): LashSlip {
  */
 export function lashSlips(si: number, typedIn: 'in' | 'mm', expected?: number): LashSlip[] {
   const off = (value: number) => Math.abs(value - (expected ?? ORDINARY));
-  const all = [
+  const each = [
     ...(typedIn === 'in' ? [asMillimetres(si)] : []),
     ...[si / 10, si * 10, ...(typedIn === 'in' ? swapped(si) : [])].map(slip),
   ];
+  // Two ways to the same figure are one thing to ask.
+  const all = each.filter(({ said }, at) => each.findIndex((other) => other.said === said) === at);
   if (unlikelyLash(si) === undefined)
     return expected === undefined || off(si) <= TUNED_BY + EQUAL
       ? []

@@ -20,6 +20,8 @@ export interface LashGrowth {
   readonly nut: LashLine['nut'];
   /** One hot and one cold: the two are not set against each other. */
   readonly heatDiffers: boolean;
+  /** Both heats are in the log. */
+  readonly heatsSaid?: true | undefined;
   /** It had been set again after it had grown once before, and has grown again. */
   readonly again: boolean;
   /** The most that it is known to have grown by before it was last set, where that was over the limit [m]. */
@@ -27,7 +29,13 @@ export interface LashGrowth {
 }
 
 export interface LashQuestion {
-  readonly code: 'lash-grew' | 'lash-grew-everywhere' | 'lash-closed' | 'lash-heat-differs';
+  readonly code:
+    | 'lash-grew'
+    | 'lash-grew-everywhere'
+    | 'lash-closed'
+    | 'lash-closed-nut'
+    | 'lash-heat-differs'
+    | 'lash-heat-unsaid';
   readonly cylinder?: number;
   readonly valve?: ValveName;
   readonly ask: string;

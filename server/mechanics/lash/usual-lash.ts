@@ -1,5 +1,6 @@
 import table from '../../../seeds/setting.json' with { type: 'json' };
 import { isHydraulicLifter } from '../../../shared/lifters.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { saidLength } from '../kit/said.ts';
 import { IN } from '../kit/si.ts';
 
@@ -23,8 +24,6 @@ interface UnusualLash {
   readonly size: string;
   readonly test: string;
 }
-
-const EQUAL = 1e-9 * IN;
 
 const gapSaid = ({ low, high }: SetLash): string =>
   high - low <= EQUAL ? saidLength(low) : `${saidLength(low)} to ${saidLength(high)}`;

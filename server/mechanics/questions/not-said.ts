@@ -14,7 +14,7 @@ export function notSaid(input: QuestionInput, tolerances: Tolerances): Question[
   if (input.valvePasses.length === 0) return [];
   const restsOn = idsOf(input.valvePasses);
   const question = (
-    code: string,
+    code: Question['code'],
     ask: string,
     size: string,
     test: string,

@@ -71,6 +71,23 @@ function onceEach(questions: readonly Question[]): Question[] {
   });
 }
 
+/** Weak doubts that a strong one stands for: the same hands of the dial, the same lash. */
+const STANDS_FOR: Readonly<Record<string, string>> = {
+  'hand-read-backwards': 'turn-miscounted',
+  'turn-miscounted': 'hand-read-backwards',
+  'lash-left-in': 'lash-not-said',
+};
+
+/** One slip is asked about once: what fits well, and not what fits badly beside it. */
+function besidesStronger(questions: readonly Question[]): Question[] {
+  const stood = questions
+    .filter(({ weight }) => weight === 'strong')
+    .map(({ code, restsOn }) => ({ code: STANDS_FOR[code], restsOn }));
+  const isStoodFor = ({ code, restsOn }: Question) =>
+    stood.some((each) => each.code === code && restsOn.every((id) => each.restsOn.includes(id)));
+  return questions.filter((question) => question.weight === 'strong' || !isStoodFor(question));
+}
+
 /**
  * What a person should be asked before these readings are believed: strong doubts first, and of those the one
  * that is settled soonest. All matches are listed; no entry is changed.
@@ -78,5 +95,5 @@ function onceEach(questions: readonly Question[]): Question[] {
 export function questionsFor(input: QuestionInput, tolerances: Tolerances = defaultTolerances): Question[] {
   checkInput(input, tolerances);
   const questions = DOUBTS.flatMap((doubt) => doubt(input, tolerances));
-  return onceEach(questions.sort(byWeightThenMinutes));
+  return onceEach(besidesStronger(questions).sort(byWeightThenMinutes));
 }

@@ -2,7 +2,7 @@ import { within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, liftsOf, lobeInUse, ratioExpected, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
-import { changeText, countText, inch, READ_SMALL_HAND } from './words.ts';
+import { AT_LOBE, changeText, countText, inch, READ_SMALL_HAND } from './words.ts';
 
 const EQUAL = 1e-9;
 
@@ -60,7 +60,7 @@ function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Qu
   if (first === undefined) return [];
   const count = Math.abs(first.turns);
   const turns = `${countText(count)} ${count === 1 ? 'turn' : 'turns'}`;
-  const where = place.name === 'lobe' ? ' at the lobe' : '';
+  const where = place.name === 'lobe' ? AT_LOBE : '';
   const to = first.pass.lift + first.turns * input.perTurn;
   return [
     {

@@ -57,10 +57,45 @@ export interface QuestionInput {
   readonly otherPeaks?: readonly number[] | undefined;
 }
 
+/** Stable words for the doubts, each with its answers. */
+export type QuestionCode =
+  | 'caliper-on-lobe'
+  | 'card-against-itself'
+  | 'card-ratio'
+  | 'copied-reading'
+  | 'decimal-slip'
+  | 'digits-swapped'
+  | 'drifting-passes'
+  | 'falling-passes'
+  | 'gross-lift-as-lobe'
+  | 'hand-read-backwards'
+  | 'lash-formula'
+  | 'lash-left-in'
+  | 'lash-setting-not-said'
+  | 'lash-not-said'
+  | 'lifter-of-engine'
+  | 'lifter-sunk'
+  | 'lifter-not-said'
+  | 'lifts-exchanged'
+  | 'alignment-not-said'
+  | 'out-of-travel'
+  | 'pass-of-other-lift'
+  | 'plunger-tilted'
+  | 'rests-on-not-said'
+  | 'short-at-top'
+  | 'spring-mixed'
+  | 'spring-not-said'
+  | 'springs-at-different-lash'
+  | 'springs-swapped'
+  | 'stated-not-read'
+  | 'turn-miscounted'
+  | 'unit-mixed'
+  | 'valve-swapped'
+  | 'zero-not-returned';
+
 /** A doubt put to a person: never a verdict, and it changes no entry. */
 export interface Question {
-  /** Stable word for the doubt, e.g. `turn-miscounted`. */
-  readonly code: string;
+  readonly code: QuestionCode;
   /** `strong` when the figures fit it within the tight tolerance, else `weak`. */
   readonly weight: 'strong' | 'weak';
   /** The question, short enough to read aloud. */

@@ -30,6 +30,9 @@ export function changeText(from: number, to: number, lobeLift: number | undefine
   return `${inch(Math.abs(to - from))} ${way} would make it ${inch(to)}${ratioClause(to, lobeLift)}.`;
 }
 
+/** What is asked of the lobe says so: by it an answer is known as one of the lobe. */
+export const AT_LOBE = ' at the lobe';
+
 export const READ_SMALL_HAND = 'Read the small hand, then take one more pass.';
 export const TOUCH_VALVE = 'Touch the valve while its lobe lifts it, then read the card out again.';
 export const ENTER_AGAIN = 'Say the unit, and read the number out again digit by digit.';

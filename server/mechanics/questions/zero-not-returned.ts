@@ -38,7 +38,7 @@ function askNotLooked(passes: readonly Pass[], perTurn: number, t: Tolerances): 
     {
       code: 'zero-not-returned',
       weight: 'weak',
-      ask: 'Did the hand come back to zero after each pass?',
+      ask: 'Could the zero have moved between the passes? Nobody looked whether the hand came back.',
       size: `The passes are ${inch(apart)} apart.`,
       test: TEST,
       restsOn: idsOf(blind),

@@ -1,5 +1,5 @@
 import { usualDeflection } from '../kit/allowances.ts';
-import { EQUAL } from '../kit/verdict.ts';
+import { EQUAL } from '../kit/nearest.ts';
 
 interface Given {
   readonly lobeLift?: number | undefined;

@@ -1,4 +1,4 @@
-import { EQUAL } from '../kit/verdict.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { combine } from '../uncertainty/combine.ts';
 import { rectangular } from '../uncertainty/type-b.ts';
 import { SAME_INDICATOR } from './ratio-budget.ts';

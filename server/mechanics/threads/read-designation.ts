@@ -24,6 +24,8 @@ function normalised(text: string): string {
   return text
     .normalize('NFKC')
     .toLowerCase()
+    .replace(/\bfine\b/g, 'unf')
+    .replace(/\bcoarse\b/g, 'unc')
     .replace(/[×*]/g, 'x')
     .replace(/[‐-―−]/g, '-')
     .replace(/⁄/g, '/')
@@ -92,7 +94,7 @@ function settle({ ofSize, count, series, fitClass }: Parts): DesignationReading 
 }
 
 /**
- * Finds a thread by its designation as people write it: `7/16-20`, `7/16 - 20 UNF-2A`, `7/16 UNF`, `.4375-20`,
+ * Finds a thread by its designation as people write it: `7/16-20`, `7/16 - 20 UNF-2A`, `7/16 UNF`, `7/16 fine`, `.4375-20`,
  * `M8x1.25`, `m8 × 1,25 - 6g`. A size alone is not enough: its pitches are listed instead of one being guessed.
  */
 export function readDesignation(text: string): DesignationReading {

@@ -80,15 +80,13 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
     case 'keep':
       if (advice.best === true)
         return `${keepSaid(mounting, advice.at, context)}: the mark is narrowest there. What is over the ordinary may be the ink line’s own width; ink a neighbour to compare.`;
-      if (
-        mounting === 'stud' &&
-        (advice.at ?? judged.pushrod) === undefined &&
-        context.leastSweep === undefined
-      )
-        return 'its place asks for no other length. Its width goes first, and has no word yet: pivot to tip and lift give the least sweep.';
+      if (advice.offCentre === true)
+        return `${keepSaid(mounting, judged.pushrod, context)}: its mark may stay off the middle, since the way there made it wider, and width goes first.`;
       return mounting === 'stud'
         ? `${keepSaid(mounting, advice.at ?? judged.pushrod, context)}.`
         : `leave the height where it stands.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
+    case 'width-first':
+      return `its width goes first, and has no word yet: pivot to tip and lift give the least sweep. Until then no ${mounting === 'stud' ? 'length' : 'height'} is told.`;
     case 'change': {
       const { todo, because } = changeSaid(advice, mounting, context);
       return `${todo}. ${because} Then ink again: ${AGAIN}`;

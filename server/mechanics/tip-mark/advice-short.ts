@@ -1,6 +1,7 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Advice } from './advice-types.ts';
 import { inchesSaid, lengthSaid } from './length-said.ts';
+import { isCentred } from './next-length.ts';
 import type { Mark, MarkContext } from './types.ts';
 
 /** What follows from the marks of a valve, as it is said over the phone; `todo` where something is to be done. */
@@ -35,8 +36,10 @@ function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, context:
     return at === undefined
       ? 'The height may stay.'
       : `It may stay at ${inchesSaid(at)} of shims${narrowest}.`;
-  if (at === undefined && context.leastSweep === undefined)
-    return 'Its place asks for no other length; its width has no word yet, and width goes first.';
+  if (advice.offCentre === true)
+    return `${at === undefined ? 'This' : lengthSaid(at, context)} is the length: its mark may stay off the middle, since the way there made it wider, and width goes first.`;
+  if (mark.side !== 'centred' && isCentred(mark))
+    return `Centred as far as it can be read: ${at === undefined ? 'the pushrod' : lengthSaid(at, context)} may stay.`;
   return at === undefined
     ? 'The pushrod may stay at this length.'
     : `${lengthSaid(at, context)} is the length${narrowest}.`;
@@ -47,6 +50,10 @@ function adviceSaid(advice: Advice, mark: Mark, context: MarkContext): ShortAdvi
   switch (advice.how) {
     case 'keep':
       return left(keepSaid(advice, mark, context));
+    case 'width-first':
+      return left(
+        `${stud ? 'No length is told' : 'Nothing is told of the height'}: its width has no word yet, and width goes first.`,
+      );
     case 'still-wide':
       return todo(
         `It is narrowest at ${stud ? lengthSaid(advice.at, context) : `${inchesSaid(advice.at)} of shims`}, and no ${stud ? 'length' : 'shim'} makes it ordinary: look at the heights, then read arm and lift again.`,

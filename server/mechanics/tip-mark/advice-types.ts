@@ -1,7 +1,15 @@
 /** The one direction that follows from all marks of a valve. */
 export type Advice =
   /** `best`: the widths are least there, and what it is over the ordinary may be the ink line's own width. */
-  | { readonly how: 'keep'; readonly at?: number; readonly best?: true }
+  | {
+      readonly how: 'keep';
+      readonly at?: number;
+      readonly best?: true;
+      /** Off the middle, and the way to it makes the mark wider than is ordinary: width goes first. */
+      readonly offCentre?: true;
+    }
+  /** Nothing of a length is told while the width has no word: the least sweep is not known. */
+  | { readonly how: 'width-first' }
   /** The widths are least there, and no setting makes it ordinary. */
   | { readonly how: 'still-wide'; readonly at: number; readonly width: number }
   | {

@@ -2,7 +2,7 @@ import { IN } from '../kit/si.ts';
 import type { Advice } from './advice-types.ts';
 import { isLike } from './called-wide.ts';
 import { byWidth, change, FINEST, staysAt } from './least-width.ts';
-import { nextLength, ONE_LENGTH, STEP } from './next-length.ts';
+import { isCentred, nextLength, ONE_LENGTH, STEP } from './next-length.ts';
 import {
   AS_NARROW,
   allMovedBack,
@@ -24,17 +24,31 @@ function fromJudged(advice: Advice, setting: number | undefined): Advice {
   return { ...advice, by, way: advice.to > setting ? 'up' : 'down' };
 }
 
+/** A setting on the way to where the places point was inked, and made it wider than is ordinary. */
+const isWiderOnTheWay = (marks: readonly Mark[], judged: Mark, to: number, limit: number): boolean => {
+  const from = judged.pushrod ?? to;
+  const [low, high] = [Math.min(from, to) - FINEST - ONE_LENGTH, Math.max(from, to) + FINEST + ONE_LENGTH];
+  return marks.some(
+    ({ pushrod, width }) =>
+      pushrod !== undefined &&
+      pushrod >= low &&
+      pushrod <= high &&
+      (pushrod - from) * (to - from) > 0 &&
+      width > Math.max(limit, judged.width + AS_NARROW),
+  );
+};
+
 /** On a stud by its place: toward the valley is too short, toward the exhaust side too long. */
-function byPlace(marks: readonly Mark[]): Advice {
+function byPlace(marks: readonly Mark[], limit: number): Advice {
   const judged = marks.at(-1);
-  if (judged === undefined || judged.side === 'centred') return { how: 'keep' };
+  if (judged === undefined || isCentred(judged)) return { how: 'keep' };
   const next = nextLength(marks);
   if (next?.how === 'against') return { how: 'contradict', because: 'moved-back' };
   if (next === undefined || next.how === 'step') {
     const way = judged.side === 'valley' ? 'up' : 'down';
     return {
       how: 'change',
-      ...change(judged.pushrod, way, STEP),
+      ...change(judged.pushrod, way, Math.abs(next?.change ?? STEP)),
       found: 'step',
       from: 'place',
       placeAgainst: false,
@@ -42,13 +56,7 @@ function byPlace(marks: readonly Mark[]): Advice {
   }
   const by = Math.abs(next.change);
   // A length that was inked, and made it wider, is not tried once more for its place.
-  const wasWider = marks.some(
-    ({ pushrod, width }) =>
-      pushrod !== undefined &&
-      Math.abs(pushrod - next.length) <= FINEST + ONE_LENGTH &&
-      width > judged.width + AS_NARROW,
-  );
-  if (wasWider) return { how: 'keep' };
+  if (isWiderOnTheWay(marks, judged, next.length, limit)) return { how: 'keep', offCentre: true };
   if (by < FINEST / 2) return { how: 'keep', at: next.length };
   return {
     how: 'change',
@@ -69,12 +77,13 @@ const limitOf = ({ leastSweep, overLeast }: MarkContext): number =>
  * place.
  *
  * Equation: two settings and more: on from the narrowest by .050 in, or where a parabola through three widths is least;
- * width ordinary, on a stud: where the line through the places of two lengths meets the middle; one length: .050 in
+ * width ordinary, on a stud: where the line through the places of two lengths meets the middle; one length: two and a half
+ * times its distance from the middle, and no more than .050 in; no further than ink is read to is the middle
  *
  * @param marks [m] of one valve, the one that is judged last; sideways ones say nothing along the rocker
  * @param context [m] the least sweep with its limit, and the mounting
- * @returns what to change, which way, by how much and to what; to try both ways, to leave it; that the marks contradict
- * each other; undefined where the mounting is not known or every mark is sideways
+ * @returns what to change, which way, by how much and to what; to try both ways, to leave it; that the width has no word
+ * yet; that the marks contradict each other; undefined where the mounting is not known or every mark is sideways
  *
  * Validity: small changes, one arm; all marks made alike. On a shaft or pedestal the place of a mark says nothing of the
  * height: a pivot too high and one too low both carry it toward the pivot.
@@ -98,18 +107,31 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   if (differ && !oneLeast(tried, narrowest)) return { how: 'contradict', because: 'no-one-least' };
   const wide = judged.width > limitOf(context);
   const known = context.leastSweep !== undefined;
-  const place = changed === 'pushrod' ? byPlace(along) : undefined;
+  // No length is told while nobody can say whether the mark is wide: width goes first.
+  if (changed === 'pushrod' && !known) return { how: 'width-first' };
+  const place = changed === 'pushrod' ? byPlace(along, limitOf(context)) : undefined;
   if (differ && (wide || !known)) {
     const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY);
     const width = found === undefined ? undefined : fromJudged(found, settingOf(judged, changed));
-    if (width?.how !== 'change') return width ?? { how: 'keep' };
-    return { ...width, placeAgainst: place?.how === 'change' && place.way !== width.way };
+    if (width?.how !== 'change') return known ? (width ?? { how: 'keep' }) : { how: 'width-first' };
+    // Both ask for one way: where the places point is nearer to it than a whole step.
+    if (
+      width.found === 'step' &&
+      place?.how === 'change' &&
+      place.found === 'line' &&
+      place.way === width.way
+    )
+      return place;
+    const against =
+      place?.how === 'change' ? place.way !== width.way : place?.how === 'keep' && place.offCentre;
+    return { ...width, placeAgainst: against === true };
   }
-  if (place !== undefined && place.how !== 'keep') return place;
+  const offCentre = place?.how === 'keep' && place.offCentre === true;
+  if (place !== undefined && (place.how !== 'keep' || (offCentre && !wide))) return place;
   // At three settings all as wide: no setting mends it.
   const here = tried[narrowest];
   if (wide && tried.length >= 3 && here !== undefined) return staysAt(here, limitOf(context));
   if (wide) return { how: 'both-ways' };
   if (changed === 'stand' && !known && judged.side !== 'centred') return { how: 'both-ways' };
-  return { how: 'keep' };
+  return known ? { how: 'keep' } : { how: 'width-first' };
 }

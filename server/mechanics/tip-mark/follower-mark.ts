@@ -34,7 +34,7 @@ export function followerQuestions(mark: Mark, context: MarkContext): MarkQuestio
       ask: 'Do pivot and valve tip stand at the heights that the follower is made for?',
       size: wide
         ? `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed.`
-        : `${mark.side === 'valley' ? 'Toward' : 'Away from'} the pivot: no length is set on a follower, the heights carry the mark.`,
+        : `${mark.side === 'valley' ? 'Toward' : 'Away from'} the pivot: no length is set on a follower; the heights of pivot and valve put the mark where it is.`,
       test: HEIGHTS,
     },
   ];

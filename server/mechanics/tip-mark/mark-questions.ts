@@ -1,4 +1,4 @@
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { adviceOf } from './advice.ts';
 import { adviceSaid } from './advice-said.ts';
 import { adviceInShort, type ShortAdvice } from './advice-short.ts';
@@ -7,9 +7,6 @@ import { isOver, narrowestLike, wideBy } from './called-wide.ts';
 import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';
 import { lengthSaid, inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
-
-/** Equal within a billionth of an inch: nobody measures that. */
-const EQUAL = 1e-9 * IN;
 
 function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuestion[] {
   if (side !== 'sideways') return [];
@@ -133,7 +130,7 @@ function asksOf(advice: Advice, mark: Mark, context: MarkContext, called: boolea
 
 /** What the place of this mark asks for is told only where it is what is to be done. */
 function pointsAlike(advice: Advice, { side }: Mark): boolean {
-  if (advice.how === 'keep' || advice.how === 'still-wide') return false;
+  if (advice.how !== 'change' && advice.how !== 'both-ways' && advice.how !== 'contradict') return false;
   if (advice.how !== 'change') return true;
   return side === 'valley' ? advice.way === 'up' : advice.way === 'down';
 }
@@ -145,7 +142,7 @@ const CONTRADICTED = {
   'no-one-least': 'marks-contradict',
 } as const;
 
-const ASKS: Readonly<Record<Advice['how'] | 'sides', MarkQuestion['asks']>> = {
+const ASKS: Readonly<Record<Exclude<Advice['how'], 'width-first'> | 'sides', MarkQuestion['asks']>> = {
   keep: 'compare',
   'still-wide': 'heights',
   change: 'try',
@@ -168,7 +165,8 @@ function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext
         ]
       : [];
   const advice = adviceOf(marks, context);
-  if (advice === undefined || (advice.how === 'keep' && advice.best !== true)) return [];
+  if (advice === undefined || advice.how === 'width-first') return [];
+  if (advice.how === 'keep' && advice.best !== true) return [];
   const alone = narrowestLike(mark, othersOf(marks, context)) === undefined;
   const size = [
     ...(wide ? [widthSaid(mark, marks, context)] : []),

@@ -20,6 +20,17 @@ export function alongRocker({ side, off }: Pick<Mark, 'side' | 'off'>): number |
   return side === 'exhaust' ? off : -off;
 }
 
+/** A place is read no nearer than this, as a width is: a caliper over ink (common practice, no published source). */
+const PLACE_READ = 0.005 * IN;
+/** On a stud a mark goes somewhat less than half as far as the length that carries it: common practice, no published source. */
+const LENGTH_FOR_PLACE = 2.5;
+
+/** As near the middle as anybody can read. */
+export const isCentred = (mark: Pick<Mark, 'side' | 'off'>): boolean => {
+  const at = alongRocker(mark);
+  return at !== undefined && Math.abs(at) <= PLACE_READ + ONE_LENGTH / 1000;
+};
+
 type NextLength =
   | { readonly how: 'step' | 'line'; readonly length: number; readonly change: number }
   /** Longer did not bring the mark toward the exhaust side: something else moved with it. */
@@ -48,7 +59,7 @@ const rounded = (length: number): number => Math.round(length / FINEST) * FINEST
 /**
  * The pushrod length to try next on a stud mount, where a longer pushrod carries the mark toward the exhaust side.
  *
- * Equation: one length tried: a step of .050 in toward the middle; two: length₁ − at₁·(length₂ − length₁)/(at₂ − at₁)
+ * Equation: one length tried: toward the middle by two and a half times the distance from it, .050 in at the most; two: length₁ − at₁·(length₂ − length₁)/(at₂ − at₁)
  *
  * @param marks [m] the marks of one valve in the order of entry
  * @returns length [m] and change [m] against the newest mark's own, or that length did not move the mark as it should;
@@ -65,7 +76,8 @@ export function nextLength(marks: readonly Mark[]): NextLength | undefined {
   if (here === undefined || now === undefined || Math.abs(here) < FINEST / 10) return undefined;
   const [first, second] = triedOf(marks);
   if (first === undefined || second === undefined) {
-    const change = here > 0 ? -STEP : STEP;
+    const asked = Math.min(STEP, Math.max(FINEST, rounded(LENGTH_FOR_PLACE * Math.abs(here))));
+    const change = here > 0 ? -asked : asked;
     return { how: 'step', length: now + change, change };
   }
   const slope = (second.at - first.at) / (second.length - first.length);

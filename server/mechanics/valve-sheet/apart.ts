@@ -1,3 +1,4 @@
+import { EQUAL } from '../kit/nearest.ts';
 import { IN } from '../kit/si.ts';
 import { medianOf } from '../statistics/median.ts';
 
@@ -18,8 +19,6 @@ interface PassesApart {
   readonly undecided: boolean;
 }
 
-/** Equal within a billionth of an inch: no dial tells that. */
-const EQUAL = 1e-9 * IN;
 /** A turn is taken for missed where what is left over is within this of whole turns [m]: .008 in. */
 const TURN_FITS = 0.008 * IN;
 

@@ -3,7 +3,7 @@ import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { allowance } from '../kit/allowances.ts';
 import { lowOrHigh } from '../kit/say-inches.ts';
 import { lobesDown } from './lobes-down.ts';
-import { medianKnown, offSiblings, standOut } from './siblings.ts';
+import { haveMiddle, medianKnown, offSiblings, standOut } from './siblings.ts';
 import type { OddCause, OddValve, SheetValve, SideJudged } from './types.ts';
 
 const EQUAL = 1e-12;
@@ -68,13 +68,41 @@ function underCard(lobe: number | undefined, card: number | undefined): number |
   return lobe - card <= -allowance('lobe-down') + EQUAL ? lobe - card : undefined;
 }
 
+/**
+ * How far lifts lie apart from which nobody can say which is off: two that differ, or more of which no half goes together;
+ * nothing where they have a middle.
+ */
+function liftsApart(lifts: readonly (number | undefined)[]): number | undefined {
+  const known = lifts.filter((lift) => lift !== undefined);
+  const limit = allowance('odd-beyond');
+  if (known.length < 2 || haveMiddle(known, limit)) return undefined;
+  const apart = Math.max(...known) - Math.min(...known);
+  return apart > limit + EQUAL ? apart : undefined;
+}
+
+/** A lobe that is off by what would make its valve odd, under a valve that is not: one of the two may be misread. */
+function unlike(
+  { cylinder, valve }: SheetValve,
+  off: { readonly valve: number | undefined; readonly lobe: number | undefined },
+  ratio: number,
+): SideJudged['lobesUnlike'] {
+  const limit = allowance('odd-beyond') + EQUAL;
+  const { lobe } = off;
+  if (lobe === undefined || off.valve === undefined) return [];
+  // Within what passes repeat it is like the others, whatever ratio the rows come to.
+  if (Math.abs(lobe) <= allowance('repeat') + EQUAL) return [];
+  return Math.abs(lobe) * ratio > limit && Math.abs(off.valve) <= limit
+    ? [{ cylinder, valve, off: lobe }]
+    : [];
+}
+
 /** Where no valve has both lifts, a lobe counts at the valve by about this much. */
 const USUAL_RATIO = 1.6;
 
 /**
  * Sets the valves of one side against each other: intakes with intakes, exhausts with exhausts, all on one spring.
  *
- * Equation: odd when |valve lift − median of the siblings| > .008 in; outlier by median and MAD, score past 3.5
+ * Equation: odd when |valve lift − median of all that were read| > .008 in, where half of them lie that near to it; outlier by median and MAD, score past 3.5
  *
  * @param side [1] whose valves
  * @param valves [m] what was read of each; those of the other side are left alone
@@ -96,7 +124,10 @@ export function judgeSide(
   const lobeOff = offSiblings(lobes).map(
     (off, index) => off ?? (liftOff[index] === undefined ? undefined : underCard(lobes[index], cardLobe)),
   );
+  const apart = liftsApart(lifts);
   const odd = own.flatMap((valve, index) => {
+    // With no middle none of them is off from it.
+    if (apart !== undefined && valve.valveLift !== undefined) return [];
     const found = oddOf(
       valve,
       { valve: liftOff[index], lobe: lobeOff[index], outlier: out[index] ?? false },
@@ -104,6 +135,11 @@ export function judgeSide(
     );
     return found === undefined ? [] : [found];
   });
+  const lobesUnlike = own.flatMap((valve, index) =>
+    apart === undefined
+      ? unlike(valve, { valve: liftOff[index], lobe: lobeOff[index] }, ratio ?? USUAL_RATIO)
+      : [],
+  );
   const [lobeLift, valveLift] = [medianKnown(lobes), medianKnown(lifts)];
   return {
     side,
@@ -111,6 +147,8 @@ export function judgeSide(
       ...defined({ lobeLift, valveLift, ratio }),
     },
     odd,
+    ...defined({ apart }),
+    lobesUnlike,
     lobesDown: lobesDown(own),
   };
 }

@@ -4,15 +4,34 @@ import { medianOf } from '../statistics/median.ts';
 /** Fewer siblings than this have no middle worth the name. */
 const FEWEST = 3;
 
-/** How far each value lies from the median of the others; undefined where there are too few to compare with. */
+const EQUAL = 1e-12;
+
+/**
+ * How far each value lies from the median of all of them, itself among them; undefined where there are too few to compare
+ * with. Of three the median of the other two is the middle of a good one and a bad one, and makes both of them odd.
+ */
 export function offSiblings(values: readonly (number | undefined)[]): (number | undefined)[] {
   const known = values.filter((value) => value !== undefined);
   if (known.length < FEWEST) return values.map(() => undefined);
-  return values.map((value, index) => {
-    if (value === undefined) return undefined;
-    const others = values.filter((other, at): other is number => at !== index && other !== undefined);
-    return value - medianOf(others);
-  });
+  const middle = medianOf(known);
+  return values.map((value) => (value === undefined ? undefined : value - middle));
+}
+
+/**
+ * Whether values have a middle that one of them can be off from.
+ *
+ * Equation: at least half of them, and two at the least, with |value − median| ≤ within
+ *
+ * @param values [m] readings of valves that are ground and made alike
+ * @param within [m] how far one of them may lie off and still be like the others
+ *
+ * Source: derived here: what no two agree on, and what is halved, names none of them.
+ */
+export function haveMiddle(values: readonly number[], within: number): boolean {
+  if (values.length < FEWEST) return false;
+  const middle = medianOf(values);
+  const near = values.filter((value) => Math.abs(value - middle) <= within + EQUAL).length;
+  return near >= 2 && 2 * near >= values.length;
 }
 
 /** Which of the values stand out by the median and its absolute deviation. */

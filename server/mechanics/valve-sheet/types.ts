@@ -13,9 +13,9 @@ export type OddCause = 'lobe' | 'rocker-or-position' | 'both' | 'measure-lobe' |
 export interface OddValve {
   readonly cylinder: number;
   readonly valve: ValveName;
-  /** Valve lift less the median of its siblings [m]; left out where it was not read. */
+  /** Valve lift less the median of its side [m]; left out where it was not read. */
   readonly valveOff?: number;
-  /** Lobe lift less the median of its siblings [m]. */
+  /** Lobe lift less the median of its side [m]. */
   readonly lobeOff?: number;
   /** Past the critical score of the median method, beside being off by the stated amount. */
   readonly outlier: boolean;
@@ -27,6 +27,14 @@ export interface SideJudged {
   readonly side: ValveName;
   readonly medians: { readonly lobeLift?: number; readonly valveLift?: number; readonly ratio?: number };
   readonly odd: readonly OddValve[];
+  /** Lobes that lie off by what makes a valve odd, under valves that lift like the others. */
+  readonly lobesUnlike: readonly {
+    readonly cylinder: number;
+    readonly valve: ValveName;
+    readonly off: number;
+  }[];
+  /** How far the lifts lie apart, where they have no middle and which is off can’t be told [m]. */
+  readonly apart?: number;
   /** Lobes so far down that they are worn. */
   readonly lobesDown: readonly {
     readonly cylinder: number;

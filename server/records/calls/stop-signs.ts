@@ -21,7 +21,7 @@ export type TurningCheck = (tx: Tx, principal: Principal, buildId: string, open?
 
 /**
  * Whether anything of the build could stop it, as a condition beside what else is asked: entries of the sheet, scans of
- * a gap, entries of the lash log, marks, the preload of lifters and lobes read in set-ups raise stops, and so does what
+ * a gap, entries of the lash log, marks, the turns of adjusters and lobes read in set-ups raise stops, and so does what
  * was told on a call, signs of damage among it. A lobe is told by two others: fewer set-ups than three raise none.
  * Most readings of a ratio are kept on builds with none of these, and then the whole record need not be read and judged
  * first.
@@ -31,7 +31,7 @@ export const mayBeStopped = ({ shopId }: Principal, buildId: string | RawBuilder
   return sql<boolean>`(exists (select 1 from valve_reading as told where ${ofBuild})
     or exists (select 1 from gap_scan as told where ${ofBuild})
     or exists (select 1 from tip_mark as told where ${ofBuild})
-    or exists (select 1 from working as told where ${ofBuild} and told.computation = 'lifter-preload')
+    or exists (select 1 from working as told where ${ofBuild} and told.computation in ('lifter-preload', 'adjuster'))
     or exists (select 1 from answer as told where ${ofBuild} and ${answersASign})
     or (select count(distinct told.set_up_id) from reading as told where ${ofBuild} and told.kind = 'lobe-lift') > 2
     or exists (select 1 from call as told where ${ofBuild} and (told.held or told.contact = 'something')))`;

@@ -57,12 +57,11 @@ async function replacedAlready<Row extends EntryRow>(
   first: Row,
 ): Promise<Failure> {
   let last = first;
-  for (
-    let next = await entryInPlaceOf(table, tx, principal, last.id);
-    next !== undefined;
-    next = await entryInPlaceOf(table, tx, principal, last.id)
-  )
+  let next = await entryInPlaceOf(table, tx, principal, last.id);
+  while (next !== undefined) {
     last = next;
+    next = await entryInPlaceOf(table, tx, principal, last.id);
+  }
   const { by_name, created_at, read_as, struck, seq } = last;
   const when = `${created_at.toISOString().slice(0, 16).replace('T', ' ')} UTC`;
   const what = struck ? 'struck it out' : `put ${read_as} in its place`;

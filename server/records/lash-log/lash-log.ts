@@ -10,10 +10,12 @@ import { everyColumn } from '../../database/tables/every-column.ts';
 import type { LashLogTable } from '../../database/tables/marks-and-lash.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import { inLogOrder } from '../../mechanics/lash/log-order.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { shown } from '../corrections/entries.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from '../sheet/sheet-table.ts';
+import { isOverEverywhere } from './days.ts';
 import { LASH_EVENTS } from './events.ts';
 
 /** A lash of the sheet with what makes it a line of a log; one entered on the sheet alone says nothing of that. */
@@ -26,7 +28,7 @@ export interface LoggedLash {
   readonly on: string;
   /** Its number as it was first entered: one that was put right keeps its place in the log. */
   readonly entered: number;
-  /** It was entered on another day than the one it is of. */
+  /** It was entered on a later day than the one it is of, wherever that was: the order of entry says nothing then. */
   readonly toldLater: boolean;
   readonly doneBy: string;
   /** The shim that was in with that gap. */
@@ -143,7 +145,8 @@ function daysOf(
   readOn: string | null,
 ): Pick<LoggedLash, 'on' | 'entered' | 'toldLater'> {
   const day = dayOf(first);
-  return { on: readOn ?? day, entered: first.seq, toldLater: readOn !== null && readOn < day };
+  const toldLater = readOn !== null && isOverEverywhere(readOn, first.at);
+  return { on: readOn ?? day, entered: first.seq, toldLater };
 }
 
 /** The first reading of a chain of corrections: the one that the log's words go with. */
@@ -162,21 +165,20 @@ export function toLashLines(
   const readings = sheet.filter(({ kind }) => kind === 'lash');
   const byId = new Map(readings.map((reading) => [reading.id, reading]));
   const logged = new Map(rows.map((row) => [row.reading_id, row]));
-  return readings
-    .map((reading): LoggedLash => {
-      const first = firstOf(reading, byId);
-      const row = logged.get(first.id);
-      return {
-        reading,
-        engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
-        moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
-        nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
-        ...daysOf(first, row?.read_on ?? null),
-        doneBy: row?.done_by ?? '',
-        shim: row === undefined ? undefined : shimOf(row),
-      };
-    })
-    .sort((a, b) => (a.on === b.on ? a.entered - b.entered : a.on < b.on ? -1 : 1));
+  const lines = readings.map((reading): LoggedLash => {
+    const first = firstOf(reading, byId);
+    const row = logged.get(first.id);
+    return {
+      reading,
+      engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
+      moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
+      nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
+      ...daysOf(first, row?.read_on ?? null),
+      doneBy: row?.done_by ?? '',
+      shim: row === undefined ? undefined : shimOf(row),
+    };
+  });
+  return inLogOrder(lines, ({ on, entered }) => ({ day: on, entered }));
 }
 
 /** The lines that stand and are of the arms that are on, oldest day first. */

@@ -24,9 +24,10 @@ export function lashPart(context: CallContext, rejected: RejectedForm | undefine
     slots: arrangedComponents({
       begun: lines.length > 0,
       entry: [formComponent(form, rejected)],
-      drawings: stopped
-        ? []
-        : [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) }))],
+      drawings:
+        stopped || details.gear.gear === 'bucket'
+          ? []
+          : [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) }))],
       top: [...stepHeadlines(context, 'adjuster'), ...oneAtATime(cards)],
       rest: [...growthTable(context), logTable(context)].map(tableComponent),
     }),

@@ -35,13 +35,20 @@ function gapText({ reading }: LoggedLash['reading']): string {
 }
 
 function lineCells(context: CallContext, line: LoggedLash): (string | TableCell)[] {
-  const { reading, engine, moment, nut, on, doneBy } = line;
+  const { reading, engine, moment, nut, on, doneBy, shim } = line;
   const by = doneBy === '' ? reading.by : `${doneBy}; entered by ${reading.by}`;
   const how = `${moment === 'set' ? 'set' : 'found'}${engine === 'not-said' ? '' : `, ${engine}`}`;
   return [
     valveName(reading),
     { text: on, why: by },
-    { text: how, why: partSaid(context.assessment.details.lash.adjuster, nut) },
+    {
+      text: how,
+      // A shim that was measured was looked at.
+      why:
+        shim === undefined
+          ? partSaid(context.assessment.details.lash.adjuster, nut)
+          : `with a shim of ${asEntered(shim.readAs)}`,
+    },
     { text: gapText(reading), href: `${context.base}/sheet/readings/${reading.id}` },
   ];
 }

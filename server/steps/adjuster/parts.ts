@@ -138,8 +138,12 @@ export const adjuster: WorkedStep<AdjusterData> = {
     }),
   ],
   // What a stop of the lash asks is answered beside its log, that of a plunger beside its turns.
-  opens: ({ plan, assessment }) => {
-    if (assessment.stop.some(({ code }) => code === 'plunger-bottomed')) return 'lifter-preload';
+  opens: ({ plan, assessment, workings }) => {
+    const tooFar = assessment.stop.find(({ code }) => code === 'plunger-bottomed');
+    if (tooFar !== undefined)
+      return workings.find(({ id }) => id === tooFar.entryId)?.computation === 'adjuster'
+        ? 'adjuster'
+        : 'lifter-preload';
     return plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again')
       ? 'lash'
       : assessment.details.gear.gear === 'bucket'

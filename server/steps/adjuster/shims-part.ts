@@ -66,7 +66,7 @@ export function shimsTable({ assessment }: CallContext): TableData | undefined {
         row.toHave === undefined ? orNothing(row.choice?.lash) : '',
       ],
     })),
-    note: `A lash within ${millimetres(within)} of what is wanted is left. Shims that are in the engine may change places; each is used once, and one in stock is taken as one piece. The feeler itself is good to .05 mm (common practice, no published source).`,
+    note: `A lash within ${millimetres(within)} of what is wanted is left. Shims that are in the engine may change places; each is used once, and one in stock is taken as one piece. The feeler itself is good to 0.05 mm (common practice, no published source).`,
   };
 }
 

@@ -49,7 +49,8 @@ function rowsOf(title: string, same: readonly ChangeDetail[]): TableData['rows']
 
 /** Several ratios that are thought of, side by side; nothing where there are not two. */
 export function plansTables(details: readonly ChangeDetail[]): TableData[] {
-  const plans = [...new Set(details.flatMap(({ plan }) => plan ?? []))];
+  // Side by side from the least to the most, whichever was planned first or is worst.
+  const plans = [...new Set(details.flatMap(({ plan }) => plan ?? []))].sort((a, b) => a - b);
   if (plans.length < 2) return [];
   const keys = [...new Set(details.map(({ about }) => keyOf(about)))];
   return [

@@ -66,9 +66,9 @@ const sideFigures = ({ figures }: ChangeDetail): Component[] =>
   runComponents(
     'Lift and loads, before and after',
     figures.flatMap((figure) => {
-      const value = [figure.before, figure.after?.value]
-        .flatMap((si) => figureText(figure, si) || [])
-        .join(', ');
+      const before = figureText(figure, figure.before);
+      const after = figureText(figure, figure.after?.value);
+      const value = [before && `before ${before}`, after && `after ${after}`].filter(Boolean).join(', ');
       return value === '' ? [] : [{ label: figure.title, value, note: intervalText(figure) }];
     }),
   );

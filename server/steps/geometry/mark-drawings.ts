@@ -6,9 +6,8 @@ import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type DrawnMark, tipMarks } from '../../drawings/tip-mark.ts';
 import type { TipMarkEvidence } from '../../mechanics/assessment/evidence.ts';
 import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.ts';
+import { DRAWN_STEM } from '../../mechanics/kit/drawn-stem.ts';
 
-/** A common stem, where nobody said what this one measures; the drawing says so. */
-const COMMON_STEM = 0.342;
 /** As many as are told apart side by side on a phone; all of them stand in the table. */
 const MOST = 6;
 
@@ -20,7 +19,7 @@ const figure = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 
 const OF_FOLLOWER = {
   centred: 'centred',
   valley: 'to pivot',
-  exhaust: 'off pivot',
+  exhaust: 'away from the pivot',
   sideways: 'sideways',
 } as const;
 
@@ -63,7 +62,7 @@ export function marksDrawing(
     {
       title: `Marks on ${cylinder} ${valveSaid(valve)}${follower ? '' : ', by pushrod length'}`,
       follower,
-      stem: stem === undefined ? COMMON_STEM : inches(stem),
+      stem: stem === undefined ? DRAWN_STEM : inches(stem),
       stemKnown: stem !== undefined,
       marks: shown.map((mark) => drawn(mark, gear)),
       ...(least.value === undefined || lookAgainOver === undefined

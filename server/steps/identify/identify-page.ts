@@ -7,6 +7,7 @@ import { sentenceComponents, stepHeadlines } from '../../call/headline.ts';
 import { oneAtATime, questionCards } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { keyOf } from '../../mechanics/assessment/common/said.ts';
+import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import { drawingComponent, noticeComponent, tableComponent } from '../../web/components.ts';
 import { candidatesComponent, tellComponents } from './answers.ts';
@@ -36,6 +37,12 @@ const tapAway = (
   slots: readonly Component[],
 ): readonly Component[] =>
   side === 'desk' || slots.length === 0 ? slots : [foldComponent(id, summary, slots)];
+
+/** Where no family is named no order of likelihood is told either. */
+const rankedTitle = ({ noneOfThese }: RankingDetail): string =>
+  noneOfThese === undefined
+    ? 'Families that what is read leaves open'
+    : 'What it may be, the likeliest first';
 
 /** Short answers stand side by side at the desk. */
 const inPairs = ({ side }: CallContext, slots: readonly Component[]): readonly Component[] =>
@@ -99,7 +106,7 @@ export function identifyPage(
       ...oneAtATime(cards),
       ...(ranking === undefined
         ? []
-        : tapAway(context, 'ranked', 'What it may be, the likeliest first', [
+        : tapAway(context, 'ranked', rankedTitle(ranking), [
             candidatesComponent(context, ranking),
             ...impliedComponents(ranking),
           ])),

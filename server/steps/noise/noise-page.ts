@@ -29,6 +29,21 @@ function notAsked(context: CallContext, rejected: RejectedForm | undefined): Ste
 const folded = (id: string, title: string, { slots, faulty }: Cards): Component[] =>
   slots.length === 0 ? [] : [foldComponent(id, `${title}: ${slots.length}`, [...slots], faulty)];
 
+/** Facts, causes and what would part them: at the desk open, on a phone behind the one question that it is asked. */
+function tablesOf({ side, assessment }: CallContext): Component[] {
+  const { noise } = assessment.details;
+  const tables = [...factsTable(noise), candidatesTable(noise), ...checksTable(noise)].map(tableComponent);
+  if (side === 'desk') return tables;
+  const count = noise.candidates.length;
+  return [
+    foldComponent(
+      'noise-causes',
+      `What it may come of, ${count} causes, and what would tell them apart`,
+      tables,
+    ),
+  ];
+}
+
 /** The question that comes first of those that are open; under a stop too, for all of them are asked or looked at. */
 function firstOpen(context: CallContext, open: readonly AssessedQuestion[]): AssessedQuestion | undefined {
   const [next] = context.assessment.details.noise.checks.flatMap(({ code }) =>
@@ -58,7 +73,8 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   const answered = cards(own.filter((each) => !isOpen(each)));
   const others = cards(open.filter((question) => question !== now));
   const signs = own.find(({ code }) => code === 'noise-signs');
-  const sign: PageForm[] = signs === undefined ? [] : [signForm(context, signs)];
+  // While they are what is asked, they stand there, and not once more below it.
+  const sign: PageForm[] = signs === undefined || signs === now ? [] : [signForm(context, signs)];
   const entry = [
     ...(now === undefined ? [noticeComponent(open.length === 0 ? NONE_OPEN : NONE_PARTS)] : asked.slots),
     ...sign.map((form) => formComponent(form, rejected)),
@@ -69,7 +85,7 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
     slots: [
       ...(context.side === 'desk' ? [...entry, ...said] : [...said, ...entry]),
       ...folded('noise-answered', 'Answered, and how to put it right', answered),
-      ...[...factsTable(noise), candidatesTable(noise), ...checksTable(noise)].map(tableComponent),
+      ...tablesOf(context),
       ...folded('noise-others', 'Other questions', others),
     ],
   };

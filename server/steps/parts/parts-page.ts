@@ -15,7 +15,7 @@ import { numberField, selectField, textField } from '../../web/forms/fields.ts';
 
 const ARM = {
   name: 'Name of this arm on the call',
-  family: 'Family, if known',
+  family: 'Family',
   ratioStamp: 'What looks like a ratio on it',
   otherNumber: 'Every other number or letter on it',
   boxLabel: 'What the box or invoice says',

@@ -58,7 +58,12 @@ function correctionBody(
     ],
     reasonHint: 'Such as “one turn missed, small hand read again”.',
   });
-  const drawn = dialComponent(setUp, reading);
+  // What is in doubt is no picture to hold a dial against: it is what was entered, until the right one is typed.
+  const drawn = dialComponent(setUp, reading, {
+    followed: reading.kind,
+    field: 'correct-f-peak',
+    heading: 'The dial as it was entered',
+  });
   return {
     forms: [form],
     slots: [formComponent(form, rejected), ...(drawn === undefined ? [] : [drawn])],

@@ -26,7 +26,18 @@ function startOf({ method: { pushedIn, perTurn } }: SetUp, kind: string): { star
 export function dialComponent(
   setUp: SetUp,
   reading: Reading,
-  { id = 'dial', followed }: { readonly id?: string; readonly followed?: string } = {},
+  {
+    id = 'dial',
+    followed,
+    field = 'reading-f-peak',
+    heading,
+  }: {
+    readonly id?: string;
+    readonly followed?: string;
+    /** The field that is typed in beside it. */
+    readonly field?: string;
+    readonly heading?: string;
+  } = {},
 ): Component | undefined {
   const lift = inches(reading.peak);
   const perTurn = inches(setUp.method.perTurn);
@@ -38,7 +49,7 @@ export function dialComponent(
   const follows =
     followed === reading.kind
       ? {
-          field: 'reading-f-peak',
+          field,
           runs,
           perTurn,
           gone: lift,
@@ -61,7 +72,8 @@ export function dialComponent(
     template: '/parts/dial',
     data: {
       id,
-      heading: follows === undefined ? 'The dial should look like this' : 'The last pass on the dial',
+      heading:
+        heading ?? (follows === undefined ? 'The dial should look like this' : 'The last pass on the dial'),
       drawing,
       ...defined({ follows }),
       reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,

@@ -10,6 +10,7 @@ import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp } from '../../call/shown-set-up.ts';
 import type { AssessedQuantity } from '../../mechanics/assessment/assessment.ts';
 import { inchesWithin, nominalSaid } from '../../mechanics/assessment/common/said.ts';
+import { WITHIN } from '../../mechanics/assessment/ratio/bands.ts';
 import type { NominalRow, RatioResult } from '../../mechanics/assessment/ratio/detail.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { factsComponent, tableComponent } from '../../web/components.ts';
@@ -49,9 +50,14 @@ export function resultOf(context: CallContext, found: ShownSetUp, id = 'ratio'):
     label,
     value,
     spread,
-    scale: scaleOf(result, detail.nominals?.rows ?? [], `${id}-scale`, label),
+    // What is left after flex stands against no stamp, and on no line with the nominals.
+    ...(spring === 'light'
+      ? { scale: scaleOf(result, detail.nominals?.rows ?? [], `${id}-scale`, label) }
+      : {}),
     basis:
-      spring === 'light' ? '95 % interval.' : '95 % interval; what is left after flex on the running spring.',
+      spring === 'light'
+        ? `95 % interval. A ratio within ${formatNumber(WITHIN * 100, 0)} % of its mark counts as agreeing.`
+        : '95 % interval; what is left after flex on the running spring.',
     restsOn: ratioRestsOn(context, found).map(({ seq }) => seq),
   };
 }

@@ -10,7 +10,7 @@ import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { cautionComponent, factsComponent, tableComponent } from '../../web/components.ts';
 import { explanationComponents } from './explanation.ts';
 import { groundsComponents, resultOf } from './figures.ts';
-import { indicatorComponent } from './indicator-place.ts';
+import { indicatorComponents } from './indicator-place.ts';
 import type { NextReading } from './next-reading.ts';
 import { passesTable } from './passes-table.ts';
 import { setUpFacts } from './set-up-facts.ts';
@@ -75,8 +75,10 @@ const cautionComponents = (context: CallContext, { detail }: ShownSetUp): Compon
     ? []
     : detail.cautions.filter((caution) => caution !== turningCaution).map(cautionComponent);
 
-const whereFold = (found: ShownSetUp): Component =>
-  foldComponent('where', 'Where the indicator sits', [indicatorComponent(found)]);
+function whereFold(context: CallContext, found: ShownSetUp): Component[] {
+  const drawn = indicatorComponents(context, found);
+  return drawn.length === 0 ? [] : [foldComponent('where', 'Where the indicator sits', drawn)];
+}
 
 const methodFold = (found: ShownSetUp): Component =>
   foldComponent('method', `How set-up ${found.setUp.number} is read`, [
@@ -113,7 +115,7 @@ export function deskLayout(context: CallContext, parts: Parts): Component[] {
     ...whyFold(parts),
     passesFold(context, found),
     ...groundsFolds(context, parts),
-    ...(stopped(context) ? [] : [whereFold(found)]),
+    ...(stopped(context) ? [] : whereFold(context, found)),
     methodFold(found),
   ];
 }
@@ -123,7 +125,7 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   const isFirst = dial.length === 0 && !stopped(context);
   return [
-    ...(isFirst ? [indicatorComponent(found)] : []),
+    ...(isFirst ? indicatorComponents(context, found) : []),
     ...entry,
     ...dial,
     ...saidComponents(parts),
@@ -135,7 +137,7 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
       ...whyFold(parts),
       passesFold(context, found),
       ...groundsFolds(context, parts),
-      ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
+      ...(isFirst || stopped(context) ? [] : whereFold(context, found)),
       methodFold(found),
     ]),
   ];

@@ -1,6 +1,6 @@
-import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { CallContext } from '../../call/context.ts';
+import { stationSaid } from '../../mechanics/assessment/ratio/ratio-said.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 
 /** What the form begins with that a reading leads to, as the query of the ratio step, and the button that leads there. */
@@ -19,10 +19,6 @@ const LEADS: Readonly<Record<string, Lead>> & { readonly 'light-spring-solid-lif
     label: 'Set up with the plunger parallel',
     query: { new: 'yes', 'method.alignment': 'parallel' },
   },
-  'valve-lift-at-.200': {
-    label: 'Read it at .200 in',
-    query: { kind: 'valve-lift-at', atLobeLift: '.200 in' },
-  },
   'lobe-at-lifter': { label: 'Read the lobe', query: { kind: 'lobe-lift' } },
   'light-spring-solid-lifter': {
     label: 'Ask for a light spring',
@@ -35,6 +31,14 @@ const LEADS: Readonly<Record<string, Lead>> & { readonly 'light-spring-solid-lif
     },
   },
 };
+
+const PART_WAY = 'valve-lift-at-.200';
+
+/** Where the sentence sends to is where the form begins: one round figure of the dial that is there. */
+const partWay = (): Lead => ({
+  label: `Read it at ${stationSaid()}`,
+  query: { kind: 'valve-lift-at', atLobeLift: stationSaid() },
+});
 
 const FOR_MARK = 'light-spring-solid-lifter';
 
@@ -60,6 +64,9 @@ function forMark(context: CallContext, setUp: SetUp): Lead {
   return context.side === 'desk' ? lead : { ...lead, label: 'Set up with a light spring' };
 }
 
+const leadTo = (action: string): Lead | undefined =>
+  action === PART_WAY ? partWay() : Object.hasOwn(LEADS, action) ? LEADS[action] : undefined;
+
 /** The button that opens the form for a reading, filled in as far as it is known. */
 export function leadOf(context: CallContext, setUpId: string, asked: string): ButtonData | undefined {
   // What is missing names the valve that it is missing of behind its own name.
@@ -72,8 +79,8 @@ export function leadOf(context: CallContext, setUpId: string, asked: string): Bu
   const started = isForMark ? startedFor(context, setUp) : undefined;
   if (started !== undefined)
     return { label: 'Take the first pass', href: firstPassOf(context, started), ...key };
-  const lead = isForMark ? forMark(context, setUp) : Object.hasOwn(LEADS, action) ? LEADS[action] : undefined;
+  const lead = isForMark ? forMark(context, setUp) : leadTo(action);
   if (lead === undefined) return undefined;
   const query = new URLSearchParams({ 'set-up': setUpId, ...lead.query });
-  return { label: inSpoken(lead.label), href: `${context.base}/steps/ratio?${query}`, ...key };
+  return { label: lead.label, href: `${context.base}/steps/ratio?${query}`, ...key };
 }

@@ -42,8 +42,8 @@ function starting(
 ): StepBody {
   if (context.assessment.stop.length > 0) return { forms: [], slots: [noticeComponent(STOPPED)] };
   if (context.side === 'bench' && rejected === undefined) {
-    const { form, position } = setUpScreen(context, found?.setUp, req.query);
-    return { forms: [form], guide: GUIDE, slots: [formComponent(form, rejected)], screens: { position } };
+    const { form, screens } = setUpScreen(context, found?.setUp, req.query);
+    return { forms: [form], guide: GUIDE, slots: [formComponent(form, rejected)], screens };
   }
   const form = setUpForm(context, found?.setUp, req.query);
   return {

@@ -15,7 +15,7 @@ const READING_LABELS = {
   peak: 'Reading at full lift',
   zeroReturn: 'Hand back on the base circle at',
   atLobeLift: 'Lobe lift it is read at',
-  counted: 'Small hand read, and which way the hand ran',
+  counted: 'Small hand read first',
 };
 const PART_WAY = 'valve-lift-at';
 const ENOUGH = 3;

@@ -74,6 +74,13 @@ function zerosOf({ readings }: ShownSetUp): string[] {
   });
 }
 
+/** What is said of the arm, less what stands in short above: paper has no room to say it twice. */
+function besidesInShort({ assessment }: CallContext, detail: ShownSetUp['detail']): Component[] {
+  const inShort = new Set(assessment.headlines.map(({ sentence }) => sentence));
+  const told = toldOf(saidOfSetUp(assessment, detail));
+  return sentenceComponents(told).filter((_, at) => !inShort.has(told[at]?.sentence ?? ''));
+}
+
 /** One set-up where the sheet is read first: the figures, what is said of them, every pass. */
 function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boolean): Component {
   const { setUp, detail } = found;
@@ -81,7 +88,7 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
     `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
     [
       // What is said of the arm on the valve stands once, with its newest set-up.
-      ...(isNewest ? sentenceComponents(toldOf(saidOfSetUp(context.assessment, detail))) : []),
+      ...(isNewest ? besidesInShort(context, detail) : []),
       besideComponent(
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
         // Who read each, and when, is on the tape, the back page of this sheet.

@@ -1,6 +1,7 @@
+import { defined } from '../../../shared/defined.ts';
 import { newSetUp } from '../../../shared/schemas/method.ts';
 import type { CallContext } from '../../call/context.ts';
-import type { PageForm } from '../../call/forms.ts';
+import type { PageForm, StepBody } from '../../call/forms.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS, type SetUpField } from './set-up-fields.ts';
@@ -77,7 +78,7 @@ export function setUpScreen(
   context: CallContext,
   from: SetUp | undefined,
   asked: Fields,
-): { form: PageForm; position: string } {
+): { readonly form: PageForm; readonly screens: NonNullable<StepBody['screens']> } {
   const whole = setUpForm(context, from, asked);
   const entries = { ...whole.initial };
   const count = SET_UP_GROUPS.length;
@@ -99,5 +100,14 @@ export function setUpScreen(
         }),
     buttons: [{ label: last ? 'Start this set-up' : 'Go on', kind: 'primary' }],
   };
-  return { form, position: `${at} of ${count}` };
+  const page = `${context.base}/steps/ratio`;
+  const said = Object.entries(asked).filter((pair): pair is [string, string] => pair[1] !== undefined);
+  const back = new URLSearchParams([...said.filter(([name]) => name !== 'new'), ['new', String(at - 1)]]);
+  const previous =
+    at > 1
+      ? { href: `${page}?${back}`, label: `${at - 1} of ${count}` }
+      : from === undefined
+        ? undefined
+        : { href: page, label: 'Leave this set-up' };
+  return { form, screens: { alone: true, position: `${at} of ${count}`, ...defined({ previous }) } };
 }

@@ -1,6 +1,7 @@
 import { defineStep } from '../../call/step.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { isDial } from '../../mechanics/kit/lift-tools.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
 import { setUpCorrection } from './put-right.ts';
@@ -18,6 +19,11 @@ export const ratioStep = defineStep({
     title: 'Read the ratio on the engine',
     link: 'Ratio on the engine',
     say: 'Where does the small hand stand, and then the needle? And when you are back on the base circle?',
+    // What is not a dial has neither hand nor needle.
+    sayNow: ({ setUps }) =>
+      isDial(setUps.at(-1)?.method.tool)
+        ? undefined
+        : 'What was read with the valve shut, and what at full lift? And once more on the base circle?',
     how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
     turns: true,
   },

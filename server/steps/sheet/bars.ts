@@ -8,7 +8,6 @@ import { placeOf } from '../../mechanics/assessment/common/said.ts';
 import type { Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetRowDetail, SheetSideDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
-import { offSiblings } from '../../mechanics/valve-sheet/siblings.ts';
 import { cellOf, ON_SPRING } from './sheet-text.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
@@ -42,11 +41,7 @@ export function perValveDrawings(
     .filter((side) => side.spring === spring)
     .flatMap((side) => {
       const own = rows.filter(({ valve }) => sideOfValve(valve) === side.side);
-      const offs = offSiblings(own.map((row) => cellOf(row, 'valve-lift', spring)?.value));
-      const bars = own.map((row, index) => ({
-        ...barOf(row, side),
-        ...defined({ off: inchesIf(offs[index]) }),
-      }));
+      const bars = own.map((row) => barOf(row, side));
       const { valveLift } = side.medians;
       if (valveLift === undefined || bars.filter(({ value }) => value !== undefined).length < 3) return [];
       return [

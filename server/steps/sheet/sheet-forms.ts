@@ -13,7 +13,7 @@ import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { valveWords } from '../../call/valve-words.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
+import type { Side, ValvePlace } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
@@ -39,10 +39,19 @@ export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number;
   return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
 
+/** What is next reads a valve once more, or in another way. */
+const READS = /^read-/;
+
+/** The valve that is to be read once more: what is typed must not go to another. */
+function askedValve({ assessment: { next } }: CallContext): ValvePlace | undefined {
+  if (next?.step !== 'sheet' || !READS.test(next.action)) return undefined;
+  return next.about.of === 'valve' ? next.about : undefined;
+}
+
 /** One valve at a time, in the chosen order. */
 export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Order): PageForm {
   const bench = context.side === 'bench';
-  const next = nextValve(sheet, order);
+  const next = askedValve(context) ?? nextValve(sheet, order);
   const dial = newestDial(context.setUps);
   const labels: Record<string, string> = { ...HOW, ...ONE, armId: 'Arm on it when it was read' };
   for (const kind of keysOf(SHEET_KINDS)) labels[fieldOf(kind)] = SHEET_KINDS[kind];

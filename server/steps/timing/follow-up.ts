@@ -3,6 +3,7 @@ import type { CallContext } from '../../call/context.ts';
 import { stepHeadlines } from '../../call/headline.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { noticeComponent } from '../../web/components.ts';
+import { pointerSaid } from './pointer-said.ts';
 import { chainOf, degreesText, type KeptPeak } from './timing-chain.ts';
 
 const partLink = (context: CallContext, part: string, label: string) => ({
@@ -14,7 +15,6 @@ const partLink = (context: CallContext, part: string, label: string) => ({
 export function stopFollowUp(context: CallContext, workings: readonly Working[]): Component[] {
   const { stop } = chainOf(workings);
   if (stop === undefined) return [];
-  const off = degreesText(Math.abs(stop.correction));
   const next = partLink(context, 'centreline', 'Next: the centreline');
   if (!stop.isOut)
     return [
@@ -22,7 +22,7 @@ export function stopFollowUp(context: CallContext, workings: readonly Working[])
     ];
   return [
     noticeComponent(
-      `Shift the pointer ${off}°, until it reads ${degreesText(stop.trueReading)}° on both sides, and keep both readings again. Or leave it: the next forms then take ${off}° ${stop.correction > 0 ? 'off' : 'on to'} what is read after TDC. Take the stop out.`,
+      `With the piston held against the stop after TDC, shift the pointer from ${degreesText(stop.trueReading + stop.correction)}° to ${degreesText(stop.trueReading)}°, so that it reads ${degreesText(stop.trueReading)}° on both sides, and keep both readings again. Or leave it: the next forms then ${pointerSaid(stop.correction).todo}. Take the stop out.`,
       { link: next },
     ),
   ];
@@ -49,7 +49,7 @@ function rightedComponents(workings: readonly Working[], peak: KeptPeak): Compon
   if (!peak.righted || stop === undefined) return [];
   return [
     noticeComponent(
-      `The ${degreesText(stop.correction)}° of line ${stop.working.seq} were taken off what was read after TDC.`,
+      `By line ${stop.working.seq}, the pointer left where it was: ${pointerSaid(stop.correction).done} what was read after TDC.`,
     ),
   ];
 }

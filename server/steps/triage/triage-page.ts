@@ -1,9 +1,10 @@
+import { defined } from '../../../shared/defined.ts';
 import { CONTACT, ENGINE_STATES } from '../../../shared/schemas/words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { notCoveredComponents } from '../../call/not-covered.ts';
 import { questionCards, questionsOf } from '../../call/question-form.ts';
-import { isStopped } from '../../call/under-stop.ts';
+import { isStopped, wordsUnderStop } from '../../call/under-stop.ts';
 import { cautionComponent } from '../../web/components.ts';
 import { choiceField } from '../../web/forms/fields.ts';
 
@@ -38,6 +39,8 @@ export function triagePage(context: CallContext, rejected: RejectedForm | undefi
     buttons: [{ label: 'Save this answer', kind: 'primary', key: 'k' }],
   };
   return {
+    // Under a stop the first question was answered, and nothing of it is asked again.
+    ...defined({ words: wordsUnderStop(context) }),
     forms: [form, ...cards.forms],
     slots: [
       ...(isStopped(context) ? [] : [cautionComponent(TURNING)]),

@@ -28,9 +28,13 @@ export const FRESH: FormState = { typed: {}, faults: [] };
 export const fieldId = (name: string, { prefix }: Pick<FormState, 'prefix'> = {}): string =>
   `${prefix === undefined ? '' : `${prefix}-`}f-${name.replaceAll('.', '-')}`;
 
+/** A label that is a question is quoted: what is wrong is said of it. */
+const faultSaid = (label: string, detail: string): string =>
+  label.endsWith('?') ? `“${label}” ${detail}` : `${label} ${detail}`;
+
 function errorOf(shown: FormState, name: string, label: string): string | undefined {
   const own = shown.faults.filter((fault) => fault.field === name || fault.field.startsWith(`${name}.`));
-  return own.length === 0 ? undefined : own.map((fault) => `${label} ${fault.detail}`).join('. ');
+  return own.length === 0 ? undefined : own.map((fault) => faultSaid(label, fault.detail)).join('. ');
 }
 
 /** The readings of an entry to pick from, where it came back with several. */
@@ -227,6 +231,6 @@ export function summaryOf(
         text: fault.field === '' ? fault.detail : `${fault.field} ${fault.detail}`,
         ...(fault.line === undefined ? {} : { field: `line-${fault.line}` }),
       };
-    return { field: fieldId(name, shown), text: `${labels[name] ?? name} ${fault.detail}` };
+    return { field: fieldId(name, shown), text: faultSaid(labels[name] ?? name, fault.detail) };
   });
 }

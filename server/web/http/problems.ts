@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import fp from 'fastify-plugin';
+import { defined } from '../../../shared/defined.ts';
 import { memberOf } from '../../../shared/member.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import { Failure, RefusedWith } from '../../problems/failure.ts';
@@ -17,6 +18,8 @@ export interface Problem {
   readonly requestId: string;
   readonly errors?: InputFaults['faults'];
   readonly questions?: readonly object[];
+  /** The line of the record that it is about. */
+  readonly line?: number;
 }
 
 /** Codes of the framework for requests that never reached a route of ours. */
@@ -47,7 +50,7 @@ function problemOf(error: unknown, requestId: string): Problem {
   const code = codeOf(error);
   const { status, title } = PROBLEMS[code];
   const base = { type: `/problems/${code}`, title, status, code, requestId };
-  if (error instanceof Failure) return { ...base, detail: error.detail };
+  if (error instanceof Failure) return { ...base, detail: error.detail, ...defined({ line: error.line }) };
   if (error instanceof InputFaults) {
     const count = error.faults.length;
     return {

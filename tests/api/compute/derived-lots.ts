@@ -40,12 +40,17 @@ export const LOTS: readonly Derived[] = [
   {
     name: 'outliers',
     body: { values, method: 'median-mad' },
-    result: { scores, flagged: [5, 8], critical: 3.5, summary: '2 of 9 stand out, the first at index 5' },
+    result: {
+      scores,
+      flagged: [5, 8],
+      critical: 3.5,
+      summary: '2 of 9 stand out, the first is number 6 of the list',
+    },
   },
   {
     name: 'outliers',
     body: { values, method: 'median-mad', tail: 'lower' },
-    result: { scores, flagged: [8], critical: 3.5, summary: '1.455 stands out, at index 8' },
+    result: { scores, flagged: [8], critical: 3.5, summary: '1.455 stands out, number 9 of the list' },
   },
   {
     name: 'outliers',
@@ -54,7 +59,7 @@ export const LOTS: readonly Derived[] = [
       scores: grubbs,
       flagged: lowest > critical ? [8] : [],
       critical,
-      summary: lowest > critical ? '1.455 stands out, at index 8' : 'none stands out',
+      summary: lowest > critical ? '1.455 stands out, number 9 of the list' : 'none stands out',
     },
   },
   // More than half alike: the mean distance .0075 stands in, times 1.253314.
@@ -65,7 +70,7 @@ export const LOTS: readonly Derived[] = [
       scores: [0, 0, 0, 0, 0, 0, 0, 0.06 / (1.253314 * 0.0075)],
       flagged: [7],
       critical: 3.5,
-      summary: '1.56 stands out, at index 7',
+      summary: '1.56 stands out, number 8 of the list',
     },
   },
   {
@@ -85,7 +90,7 @@ export const LOTS: readonly Derived[] = [
         { index: 5, rule: 'beyond-limits' },
         { index: 5, rule: 'range-beyond-limits' },
       ],
-      summary: 'a signal at point 5, counted from 0',
+      summary: 'a signal at point 6',
     },
   },
   {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { againstCalculated } from '../../../server/mechanics/assessment/sheet/gap-found-off.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
 
@@ -126,6 +127,19 @@ describe('a gap that comes out as another by calculation', () => {
     expect(asked(again(0.095), 'gap-against-calculated')).toEqual([]);
     expect(word(again(0.15), READ)).toBe('clear');
     expect(asked(again(0.15), 'gap-against-calculated').map(({ answered }) => answered)).toEqual([undefined]);
+  });
+
+  test('a guess that was found off says nothing beside a reading', () => {
+    const guess = read(1, 'intake', 'coil-bind', 0.16, { tool: 'guess' });
+    const both = build([guess, read(1, 'intake', 'coil-bind', 0.095)], { springs });
+    expect(word(both, READ)).toBeUndefined();
+    const { id, ask, code } = againstCalculated(
+      { ...guess, kind: 'coil-bind' },
+      { weight: 'weak', test: '' },
+      [],
+    );
+    const found = { id: 'a', line: 9, questionId: id, code, question: ask, answer: 'found', found: true };
+    expect(word({ ...both, answers: [found] }, READ)).toBe('clear');
   });
 
   test('what was read short is short all the same', () => {

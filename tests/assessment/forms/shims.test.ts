@@ -163,6 +163,7 @@ describe('what is found and what is not known', () => {
 
 test('of pushrods nothing of it is said', () => {
   const said = assess({ ...PLAIN, lash: lines([['1 intake', 0, 2.6]]) });
-  expect(said.notToRun).toEqual([]);
+  expect(said.notToRun.map(({ id }) => id)).toEqual(['not-to-run:no-lash:1-intake']);
+  expect(said.notToRun.map(({ wayOut }) => wayOut).join(' ')).not.toMatch(/shim/i);
   expect(headlines(said)).not.toMatch(/shim/i);
 });

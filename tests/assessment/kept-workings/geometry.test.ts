@@ -1,6 +1,8 @@
 import { expect } from 'vitest';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import { PLAIN } from '../../mechanics/assessment/plain-build.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';
-import { type Call, of, tellEach } from './call.ts';
+import { type Call, codes, of, tellEach } from './call.ts';
 
 const arms = (toValve: string, toCam: string) => ({
   toValve: { value: toValve, errorLimit: '.3 mm' },
@@ -82,6 +84,47 @@ const CALLS: readonly Call[] = [
       expect(of(said, 'geometry')).toEqual([
         'The stand is .060 in too low for the least sweep. The nearest shim is .060 in, just that.',
       ]),
+  },
+  {
+    // 7.600 + 4.25 × .050 + .030 = 7.8425; what is wanted is 7.8125 − .020/1.6 = 7.800.
+    name: 'a pushrod for solid lifters with a preload added is asked, and not told',
+    kept: [['pushrod-length', { checkerAtZero: '7.600 in', pitch: '.050 in', turns: 4.25, add: '.030 in' }]],
+    check: (said) => {
+      expect(of(said, 'geometry')[0]).toMatch(/^Nothing is told of this length yet/);
+      expect(said.questions.find(({ code }) => code === 'sum-unlikely')?.size).toBe(
+        'The build says solid lifters; .030 in of preload was added to the length.',
+      );
+    },
+  },
+  {
+    name: 'one without the lash of the card taken off is asked',
+    base: { card: { ...PLAIN.card, intake: { lash: 0.02 * IN }, exhaust: { lash: 0.02 * IN } } },
+    kept: [['pushrod-length', { checkerAtZero: '7.600 in', pitch: '.050 in', turns: 4.25 }]],
+    check: (said) =>
+      expect(said.questions.find(({ code }) => code === 'sum-unlikely')?.size).toMatch(
+        /lash is \.020 in; no lash was taken off the length\./,
+      ),
+  },
+  {
+    // 7.8125 − .020/1.6.
+    name: 'with it taken off it is told, and without a lash on the card or a lifter that was said nothing is asked',
+    base: { card: { ...PLAIN.card, intake: { lash: 0.02 * IN }, exhaust: { lash: 0.02 * IN } } },
+    kept: [
+      [
+        'pushrod-length',
+        { checkerAtZero: '7.600 in', pitch: '.050 in', turns: 4.25, lash: '.020 in', ratio: 1.6 },
+      ],
+    ],
+    check: (said) => {
+      expect(of(said, 'geometry')[0]).toMatch(/^The pushrod comes to 7\.800 in/);
+      expect(codes(said)).not.toContain('sum-unlikely');
+    },
+  },
+  {
+    name: 'lifters that nobody said are held against nothing',
+    base: { engine: { cylinders: 8, mounting: 'stud' } },
+    kept: [['pushrod-length', { checkerAtZero: '7.600 in', pitch: '.050 in', turns: 4.25, add: '.030 in' }]],
+    check: (said) => expect(codes(said)).not.toContain('sum-unlikely'),
   },
 ];
 

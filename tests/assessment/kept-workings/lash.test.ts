@@ -1,27 +1,9 @@
 import { expect } from 'vitest';
-import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from '../../mechanics/assessment/plain-build.ts';
 import { assessAsTold } from '../../tools/told/assess-as-told.ts';
 import { type Call, codes, of, SOLID, tellEach } from './call.ts';
-
-let log = 0;
-const lashOf = (moment: 'found' | 'set', inches: number, day: number): Evidence['lash'][number] => {
-  log += 1;
-  return {
-    id: `lash-${log}`,
-    line: 100 + log,
-    standing: true,
-    cylinder: 2,
-    valve: 'exhaust',
-    gap: { value: inches * IN },
-    readAs: `${inches} in`,
-    moment,
-    engine: 'hot',
-    nut: 'held',
-    day: `2026-03-0${day}`,
-  };
-};
+import { lashOf } from './log-line.ts';
 
 const CALLS: readonly Call[] = [
   {
@@ -97,6 +79,54 @@ const CALLS: readonly Call[] = [
     base: { call: { ...PLAIN.call, contact: 'something' } },
     kept: [['adjuster', SOLID]],
     check: (said) => expect(of(said, 'adjuster')).toEqual([]),
+  },
+  {
+    // Tightened from .022 to .016 was wanted; .028 is as far the other way.
+    name: 'set further off than it was found it was turned the other way',
+    base: { lash: [lashOf('found', 0.022, 1), lashOf('set', 0.028, 2)] },
+    kept: [['adjuster', SOLID]],
+    check: (said) =>
+      expect(of(said, 'adjuster').join(' ')).toMatch(
+        /^2 exhaust was set to \.028 in, where \.016 in was wanted: it was turned the other way\. Turn it back past where it was, and set it again\.$/,
+      ),
+  },
+  {
+    name: 'set short of what was wanted it went the right way',
+    base: { lash: [lashOf('found', 0.022, 1), lashOf('set', 0.019, 2)] },
+    kept: [['adjuster', SOLID]],
+    check: (said) => expect(of(said, 'adjuster').join(' ')).toMatch(/is not made any more\. Read it again/),
+  },
+  {
+    name: 'a gap as the card asks whose nut had moved is not told as nothing to do',
+    base: {
+      call: { ...PLAIN.call, goal: 'adjuster' },
+      card: { ...PLAIN.card, lashAt: 'hot', exhaust: { lash: 0.022 * IN } },
+      lash: [{ ...lashOf('found', 0.022, 1), nut: 'moved' }],
+    },
+    kept: [],
+    check: (said) => {
+      expect(said.notToRun.map(({ id }) => id)).toEqual(['not-to-run:noise-nut:log']);
+      expect(of(said, 'adjuster').join(' ')).not.toContain('as the card asks');
+    },
+  },
+  {
+    name: 'the same with its nut held is told so',
+    base: {
+      call: { ...PLAIN.call, goal: 'adjuster' },
+      card: { ...PLAIN.card, lashAt: 'hot', exhaust: { lash: 0.022 * IN } },
+      lash: [lashOf('found', 0.022, 1)],
+    },
+    kept: [],
+    check: (said) => expect(of(said, 'adjuster').join(' ')).toContain('as the card asks'),
+  },
+  {
+    name: 'two cylinders: the angles are of even firing, and say so',
+    base: { engine: { cylinders: 2, lifter: 'solid-flat', mounting: 'stud', firingOrder: '1-2' } },
+    kept: [],
+    check: (said) =>
+      expect(said.details.lash.setting.said.join(' ')).toMatch(
+        /fire evenly, every 360°\. With an uneven firing order/,
+      ),
   },
 ];
 

@@ -38,13 +38,19 @@ const CALLS: readonly Call[] = [
   },
   {
     // 2 × .08125 = .1625.
-    name: 'two turns without the travel of the plunger: asked first',
+    name: 'two turns without the travel of the plunger: stopped as the sum of a preload is',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
     kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 2 }]],
-    check: (said) =>
-      expect(of(said, 'adjuster')).toEqual([
-        'Nothing is told of these turns yet. Was it really turned 2 turns past zero lash?',
-      ]),
+    check: (said) => {
+      expect(said.stop).toMatchObject([{ code: 'plunger-bottomed', entryId: 'working-1', answered: false }]);
+      expect(said.stop[0]?.sentence).toMatch(/press the plunger \.163 in, further than plungers usually go/);
+      const [question, ...more] = said.questions.filter(({ code }) => code === 'plunger-bottomed');
+      expect(more).toEqual([]);
+      expect(question?.answers.map(({ code }) => code)).toEqual(['found', 'not-found', 'makers-figure']);
+      expect(codes(said)).not.toContain('sum-unlikely');
+      expect(codes(said)).not.toContain('preload-over');
+      expect(said.details.workings.turnToMake).toBeUndefined();
+    },
   },
   {
     // 1.5 × .08125 = .121875.
@@ -79,7 +85,9 @@ const CALLS: readonly Call[] = [
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
     kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.7 }]],
     check: (said) => {
-      expect(of(said, 'adjuster')[0]).toMatch(/^Tighten \.7 turn.*moves the plunger \.057 in down\./);
+      expect(of(said, 'adjuster')[0]).toMatch(
+        /^Tighten \.7 turn.*presses the plunger \.057 in, about at the top of the usual/,
+      );
       expect(codes(said)).not.toContain('preload-over');
     },
   },

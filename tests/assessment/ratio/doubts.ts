@@ -97,7 +97,7 @@ export const DOUBTS: readonly Row[] = [
       more: { engine: { lifter: 'solid-flat' } },
     }),
     asks: { 'lifter-of-engine': /The engine is down with solid ones/ },
-    next: /^which-lifter-was-under-the-pushrod/,
+    next: 'which-lifter-was',
   },
   {
     // .560 / .350 the other way round.

@@ -77,7 +77,7 @@ export const STAMPS: readonly Row[] = [
     }),
     headline: /a 1\.6, about \d+ %/,
     says: [
-      /The card works with 1\.6, and nothing is there to set against it: what the arm is sold as is not known, and it has no mark/,
+      /The card works with 1\.6, and nothing is there to set against it: what the arm is sold as is not known, and its mark is not said/,
     ],
     next: /^(?!sold-as)/,
   },

@@ -217,6 +217,6 @@ export const WHY_SHORT: readonly Row[] = [
     }),
     headline:
       /First: where the lobe lift of \.350 in is from: put in with the cam card, or read at the lifter\./,
-    next: /^where-the-lobe-lift/,
+    next: 'lobe-lift-from',
   },
 ];

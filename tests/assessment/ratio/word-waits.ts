@@ -104,7 +104,7 @@ export const WORD_WAITS: readonly Row[] = [
     headline: /passes that don’t sink/,
     asksNot: ['hand-read-backwards'],
     never: [/read backwards/],
-    next: /^passes-that-don-t-sink/,
+    next: 'sinking',
   },
   {
     // .598 / .361 = 1.657; .5603 / .361 = 1.552; with .016 put back 1.597.

@@ -7,18 +7,21 @@ import { answer, codes, drop, figure, saying, stop, told } from './call.ts';
 const said = saying(assessAsTold('timing-calls-pointer'));
 
 describe('where it peaks', () => {
-  test('without a stop: 3° advanced, good to 1°, and not proved', () => {
+  test('without a stop: where it peaks by the wheel, and no verdict against the card', () => {
     const all = said([drop(62, 148, 108)]);
     expect(told(all)).toEqual([
-      expect.stringMatching(/^The intake peaks 105° after TDC, give or take 1°: 3° advanced.*not proved/),
+      expect.stringMatching(
+        /^By the wheel the intake peaks 105° after TDC\. But top dead centre is not proved.*No word against the card before that\. If it is 3° advanced against the card: Advance costs/,
+      ),
     ]);
+    expect(told(all).join(' ')).not.toContain('give or take');
     expect(figure(all, 'intake')).toEqual([104, 105, 106]);
   });
 
   test('with the pointer 1° out, left or shifted is not known: both figures, and what to do', () => {
     const all = said([drop(62, 148, 108), stop(37, 35)], [], { call: { ...PLAIN.call, goal: 'cam-timing' } });
     expect(told(all)[0]).toMatch(
-      /pointer 1° out\. If it was left so, the peak is 104° after TDC, 4° advanced/,
+      /pointer 1° out\. If it was left so, the peak is 104° after TDC\. No word against the card before that\. If it is 4° advanced/,
     );
     expect(figure(all, 'intake')).toEqual([103, 105, 106]);
     expect(codes(all)).toContain('pointer-out');
@@ -45,7 +48,9 @@ describe('where it peaks', () => {
 
   test('shifted first: it counts as it was read, proved once the stop reads alike', () => {
     const all = said([drop(62, 148, 108), stop(35, 37)], [answer('pointer-out', POINTER, 'shifted', 9)]);
-    expect(told(all)[0]).toMatch(/^The intake peaks 105°.*not proved.*no reading of it was kept after/);
+    expect(told(all)[0]).toMatch(
+      /^By the wheel the intake peaks 105°.*not proved.*no reading of it was kept after/,
+    );
     const read = said(
       [drop(62, 148, 108), stop(35, 37), stop(36, 36)],
       [answer('pointer-out', POINTER, 'shifted', 9)],
@@ -101,7 +106,9 @@ test('a pointer said to be shifted is not proved before the stop reads alike', (
     { before: '62 deg', after: '148 deg', card: '108 deg', pointerOff: '0 deg' },
   ];
   const open = said([stop(37, 35), shifted]);
-  expect(told(open)[0]).toMatch(/^The intake peaks 105°.*no reading of it was kept after it was shifted/);
+  expect(told(open)[0]).toMatch(
+    /^By the wheel the intake peaks 105°.*no reading of it was kept after it was shifted/,
+  );
   expect(open.details.timing.proved).toBe(false);
   const timing = { call: { ...PLAIN.call, goal: 'cam-timing' as const } };
   expect(said([stop(37, 35), shifted], [], timing).next?.sentence).toMatch(

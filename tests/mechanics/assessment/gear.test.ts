@@ -65,6 +65,81 @@ describe('what does not apply', () => {
   });
 });
 
+/* Its pivot sets tip, cam contact and lash at once: how such a rocker is made, from memory. */
+describe('a tip mark on an overhead cam', () => {
+  const mark = (more: Partial<Evidence['tipMarks'][number]> = {}): Evidence['tipMarks'] => [
+    {
+      ...{ id: 'mark', line: 1, standing: true, cylinder: 1, valve: 'intake', width: 0.06 * IN, readAs: '' },
+      ...{ side: 'exhaust', off: 0.03 * IN },
+      ...more,
+    },
+  ];
+  const geometry = { ...PLAIN.call, goal: 'geometry' } as const;
+
+  test.each(['shaft', undefined] as const)(
+    'cam-rocker, mounting %s: nobody is asked how it is mounted, or sent to a shim',
+    (mounting) => {
+      for (const side of ['exhaust', 'sideways'] as const) {
+        const evidence = geared('cam-rocker', { call: geometry, tipMarks: mark({ side }) });
+        const said = assess({
+          ...evidence,
+          engine: { ...evidence.engine, ...(mounting === undefined ? {} : { mounting }) },
+        });
+        const all = [
+          ...said.headlines.map(({ sentence }) => sentence),
+          ...said.questions.map(({ ask }) => ask),
+        ].join(' ');
+        expect(all).not.toMatch(/mounted|stud|shim|plate|pushrod|stands/);
+        expect(said.details.marks.valves[0]?.inShort?.said).toMatch(/overhead cam is not worked out/);
+        expect(said.notCovered.map(({ id }) => id)).toContain('not-covered:mark-moved');
+      }
+    },
+  );
+
+  test('a bucket has no tip: which of the two is so comes first, and no arm is measured', () => {
+    const said = assess(geared('bucket', { call: geometry, tipMarks: mark() }));
+    expect(said.next?.action).toBe('valve-gear');
+    const [question] = said.questions.filter(({ code }) => code === 'valve-gear');
+    expect(question?.weight).toBe('strong');
+    const settled = assess(
+      geared('bucket', {
+        call: geometry,
+        tipMarks: mark(),
+        answers: [
+          {
+            ...{ id: 'a', line: 9, code: 'valve-gear', questionId: question?.id ?? '', question: '' },
+            ...{ answer: 'not-found', found: false },
+          },
+        ],
+      }),
+    );
+    expect(settled.next?.action).not.toBe('valve-gear');
+    expect(settled.needs.map(({ id }) => id)).not.toContain('need:geometry:least-sweep');
+  });
+
+  test('without a card no lobe is read for a ratio that a bucket has not', () => {
+    const bare = geared('bucket', { card: { intake: {}, exhaust: {} } });
+    expect(assess(bare).next?.action).not.toMatch(/^lobe-lift/);
+    expect(
+      assess({ ...bare, engine: { ...bare.engine, gear: 'cam-rocker' } })
+        .missing.filter(({ must }) => must)
+        .map(({ id }) => id),
+    ).toContain('missing:cam:lobe-lift-intake');
+  });
+});
+
+/* A hydraulic lifter takes up what a lash would be: its cam's card has none. */
+test('no lash is read off the card of a hydraulic cam', () => {
+  const needs = (lifter: 'hydraulic-flat' | 'solid-flat') =>
+    assess({
+      ...PLAIN,
+      call: { ...PLAIN.call, goal: 'clearances-after-a-change' },
+      engine: { ...PLAIN.engine, lifter },
+    }).needs.map(({ id }) => id);
+  expect(needs('solid-flat')).toContain('need:cam:card-lash');
+  expect(needs('hydraulic-flat')).not.toContain('need:cam:card-lash');
+});
+
 describe('changing the valve gear', () => {
   const withRatio = { setUps: [SET_UP] };
 

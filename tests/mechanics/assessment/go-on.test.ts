@@ -68,4 +68,28 @@ describe('a set-up that is begun as the reading wants it', () => {
     const read = { ...both, passes: [...both.passes, lift(0.56, 1, 'second')] };
     expect(next(read)[0]).not.toBe('go-on');
   });
+
+  test('at zero lash, its lifter not said: no lifter is named, and which it was is asked', () => {
+    const lashIn = { lash: 'set', lashSetting: 0.012 * IN } as const;
+    const [action, sentence] = next(build(lashIn, { lifter: 'not-said' }));
+    expect(action).not.toBe('go-on');
+    expect(sentence).not.toContain('not-said');
+  });
+
+  test('with no lifter in the engine: it is gone on with, and none is named', () => {
+    const lashIn = { lash: 'set', lashSetting: 0.012 * IN } as const;
+    const geared = build({ ...lashIn, lifter: 'not-said' }, { lifter: 'not-said' });
+    const engine = { cylinders: 4, gear: 'cam-rocker' } as const;
+    expect(next({ ...geared, engine })).toEqual([
+      'go-on',
+      '1 intake: go on with set-up 2, which has the light spring, at zero lash: read the valve lift, three passes, small hand first.',
+    ]);
+  });
+
+  test('with the plunger parallel, after one that leaned: only what was said is named', () => {
+    const leaning = { alignment: 'leaning' } as const;
+    expect(next(build(leaning, { spring: 'not-said' }))[1]).toMatch(
+      /go on with set-up 2, which has the solid lifter, at zero lash/,
+    );
+  });
 });

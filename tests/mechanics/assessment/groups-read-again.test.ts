@@ -72,3 +72,35 @@ describe('valves that were off alike, read again after the answer', () => {
     expect(ofSide(otherwise)?.sentence).toMatch(/How the lash was is not said\.$/);
   });
 });
+
+describe('an answer of valves that were off alike', () => {
+  const lashOut = (answers: readonly AnswerEvidence[], sheet: readonly SheetEvidence[]) =>
+    ofSide(build(sheet, answers))?.sentence ?? '';
+  const both = [...column(LOW, 5), ...later(SINCE_HIGH)];
+  const passes = (answers: readonly AnswerEvidence[]) =>
+    assess(build(both, answers))
+      .details.sheet.rows.filter(({ cylinder, valve }) => cylinder === 5 && valve === 'intake')
+      .flatMap(({ cells }) => cells.filter(({ kind }) => kind === 'valve-lift'))
+      .map((cell) => cell.passes);
+
+  test('that was put right before they were read again has none of them put aside, nor the lash out', () => {
+    const corrected = [said('lash'), said('not-found', ANSWERED_AT + 1)];
+    expect(passes([said('lash')])).toEqual([1]);
+    expect(passes(corrected)).toEqual([2]);
+    const mended = [...struck, ...later(SINCE_HIGH)];
+    expect(lashOut([said('lash')], mended)).toMatch(/read at zero lash, as was answered/);
+    expect(lashOut(corrected, mended)).not.toMatch(/read at zero lash, as was answered/);
+  });
+
+  test('given again after they were read again is of what was read since', () => {
+    expect(passes([said('lash'), said('not-found', ANSWERED_AT + 100)])).toEqual([1]);
+  });
+
+  test('sent in the words of its question alone does the same as under its id', () => {
+    const { questionId: _, code: __, ...byWords } = said('lash');
+    expect(passes([{ ...byWords, code: '' }])).toEqual([1]);
+    expect(lashOut([{ ...byWords, code: '' }], [...struck, ...later(SINCE_HIGH)])).toMatch(
+      /read at zero lash, as was answered/,
+    );
+  });
+});

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import { usableLash } from '../../../server/mechanics/assessment/common/usable-lash.ts';
 import type {
   AnswerEvidence,
   Evidence,
@@ -33,8 +34,14 @@ const line = (
   ...more,
 });
 
-const said = (lash: readonly LashEvidence[], answers: Evidence['answers'] = []) =>
-  assess({ ...PLAIN, call: { ...PLAIN.call, goal: 'adjuster' }, lash, answers });
+const evidenceOf = (lash: readonly LashEvidence[], answers: Evidence['answers'] = []): Evidence => ({
+  ...PLAIN,
+  call: { ...PLAIN.call, goal: 'adjuster' },
+  lash,
+  answers,
+});
+const said = (lash: readonly LashEvidence[], answers?: Evidence['answers']) =>
+  assess(evidenceOf(lash, answers));
 const asks = (lash: readonly LashEvidence[]) =>
   said(lash).questions.flatMap(({ code, step }) => (step === 'adjuster' ? [code] : []));
 const gapOf = (assessment: ReturnType<typeof said>) => {
@@ -113,5 +120,32 @@ describe('two lines of one day', () => {
     ];
     expect(said(lash).stop.map(({ code }) => code)).toEqual(['lash-grew-again']);
     expect(asks(lash)).toContain('lash-order');
+  });
+
+  test('a day before the last setting does not keep today’s lash from counting', () => {
+    const since = [...SET_FIRST, line(3, 'set', 0.012, { day: '2026-03-10' })];
+    expect(asks(since)).toEqual(['lash-order']);
+    expect(gapOf(said(since))).toEqual([12, []]);
+    expect(usableLash(evidenceOf(since), { cylinder: 5, valve: 'intake' })?.id).toBe('l3');
+    // Set twice on that day: the second setting holds, whenever the gap was found.
+    const twice = [...SET_FIRST, line(3, 'set', 0.012)];
+    expect(gapOf(said(twice))).toEqual([12, []]);
+  });
+
+  test('found again since: that it had grown before hangs on the order, and the gap of now does not', () => {
+    const later = { day: '2026-03-10' };
+    const again = [
+      ...SET_FIRST,
+      line(3, 'set', 0.012, later),
+      line(4, 'found', 0.019, { ...later, day: '2026-03-17' }),
+    ];
+    const assessment = said(again);
+    expect(gapOf(assessment)).toEqual([19, []]);
+    const order = assessment.questions.find(({ code }) => code === 'lash-order');
+    expect(order?.weight).toBe('weak');
+    expect(assessment.stop.map(({ code }) => code)).toEqual(['lash-grew-again']);
+    const before = { code: 'lash-order', question: order?.ask ?? '', questionId: order?.id ?? '' };
+    const told = said(again, [{ id: 'a', line: 9, ...before, answer: 'before' }]);
+    expect(told.stop).toEqual([]);
   });
 });

@@ -82,6 +82,22 @@ describe('the length that was worked out beside the length that a mark asks for'
     expect(told([mark()], sumOf(7.82, { told: 'as-read' }))).not.toMatch(/mark holds/);
   });
 
+  test('marks that keep two lengths: the sum is of the one that it was worked out at', () => {
+    const other = mark({ id: 'n', valve: 'exhaust', pushrod: 8 * IN });
+    const hydraulic = { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' as const } };
+    const of = (marks: readonly TipMarkEvidence[]) =>
+      told(marks, sumOf(7.89, { added: 0.04 * IN }), hydraulic);
+    for (const said of [of([mark(), other]), of([other, mark()])]) {
+      expect(said).toMatch(/That is the one to order for 1 intake; the 7\.850 in of the mark of 1 intake is/);
+      expect(said).toMatch(/The mark of 1 exhaust lets another length stay, and wants a sum of its own\.$/);
+      expect(said).not.toMatch(/the mark holds/);
+    }
+    expect(told([mark(), other], sumOf(7.85))).toMatch(/\. The mark of 1 exhaust lets another length stay/);
+    expect(told([mark({ pushrod: 7.7 * IN }), other], sumOf(7.85))).toMatch(
+      /another length than the 7\.700 in/,
+    );
+  });
+
   test('nothing is added where no length moves the mark, the sum is doubted, or no mark is there', () => {
     const plain = /(end to end|is told of this length yet.*)\.$|\?$/;
     expect(told([], sumOf(7.85))).toMatch(plain);

@@ -3,6 +3,7 @@ import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { ScanEvidence } from '../../../server/mechanics/assessment/evidence/valves.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
+import { lashAnswered } from './change/change-of-arms.ts';
 import { scanOf } from './piston-scan.ts';
 import { PLAIN, read } from './plain-build.ts';
 import { type GapAt, pointsOf, scanEvidence, toThousandths } from './scan-evidence.ts';
@@ -59,8 +60,13 @@ describe('what a call about a change asks for next', () => {
       sheet: [read(1, 'intake', 'piston-to-valve', 0.096, { arms: 'before' })],
     };
     const said = nextOf(near);
-    expect(said).toMatchObject({ step: 'consequences', action: 'gap-close:piston-to-valve', turns: true });
+    expect(said).toMatchObject({ step: 'consequences', action: 'gap-close:piston-to-valve', turns: false });
     expect(said?.sentence).toBe(
+      'Piston to valve on 1 intake with the planned 1.6 is close. What tells it from its limit: whether the lash was in it: with lash in, it reads that much larger.',
+    );
+    const zero = nextOf({ ...near, answers: [lashAnswered(near.sheet[0]?.id ?? '', 'intake', 'zero')] });
+    expect(zero).toMatchObject({ action: 'gap-close:piston-to-valve', turns: true });
+    expect(zero?.sentence).toBe(
       'Piston to valve on 1 intake with the planned 1.6 is close. What tells it from its limit: the gap measured on the engine.',
     );
   });

@@ -129,6 +129,44 @@ describe('a nut in the lash log', () => {
   });
 });
 
+/* Whichever the count, a nut that moved is the lock; what stayed on other valves says nothing of those that did not. */
+describe('several nuts that moved', () => {
+  const grown = (cylinder: number, nut: 'held' | 'moved') => [
+    logged(1, 'set', 0.02, 'not-looked', { cylinder }),
+    logged(2, 'found', 0.03, nut, { cylinder }),
+  ];
+  const stayed = (cylinder: number) => [
+    logged(1, 'set', 0.02, 'not-looked', { cylinder }),
+    logged(2, 'found', 0.02, 'held', { cylinder }),
+  ];
+  const line = (noise: ReturnType<typeof noiseOf>) =>
+    noise.headlines.find(({ step }) => step === 'noise')?.sentence;
+
+  test('three of three: the locking, and not the oil', () => {
+    const three = with_(...[2, 3, 7].flatMap((cylinder) => grown(cylinder, 'moved')));
+    expect(spokenOf(three, 'lash').for).toEqual(LOCKING);
+    expect(line(three)).toContain('Most speaks for the locking');
+    // Held, it is what all have in common.
+    const held = with_(...[2, 3, 7].flatMap((cylinder) => grown(cylinder, 'held')));
+    expect(spokenOf(held, 'lash').for).toEqual(['oil', 'setting']);
+  });
+
+  test('three beside five that stayed', () => {
+    const some = with_(
+      ...[2, 3, 7].flatMap((cylinder) => grown(cylinder, 'moved')),
+      ...[1, 4, 5, 6, 8].flatMap(stayed),
+    );
+    expect(line(some)).toContain('Most speaks for the locking');
+    expect(spokenOf(some, 'lash:others')).toEqual({ for: [], against: ['oil', 'setting'] });
+    expect(factsOf(some, 'lash:others')[0]?.text).toBe('Lash log: the gaps of 5 other valves have not grown');
+    expect(factsOf(some, 'nut:')).toEqual([]);
+    const one = with_(...grown(2, 'moved'), ...stayed(3));
+    expect(factsOf(one, 'lash:others')[0]?.text).toBe('Lash log: the gap of 3 intake has not grown');
+    // Of valves that all stayed it is told of each.
+    expect(factsOf(with_(...stayed(1), ...stayed(3)), 'lash:others')).toEqual([]);
+  });
+});
+
 describe('a nut that had moved is not run on', () => {
   const stays = (...lash: LashEvidence[]) =>
     with_(...lash).notToRun.filter(({ id }) => id.includes('noise-nut'));

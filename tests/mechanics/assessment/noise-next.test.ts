@@ -44,6 +44,39 @@ describe('what is asked next', () => {
     ).not.toContain('lobe');
   });
 
+  test('what would tell is what is asked next', () => {
+    const answers = [said('noise-signs', 'none'), one];
+    for (const more of [
+      [],
+      [said('noise-hours', 'slowly')],
+      [said('noise-hours', 'slowly'), said('noise-nut', 'held')],
+    ]) {
+      const noise = noiseOf({ answers: [...answers, ...more] });
+      const line = noise.headlines.find(({ step }) => step === 'noise')?.sentence;
+      const [next] = noise.details.noise.checks;
+      expect(noise.next?.action).toBe(next?.code);
+      expect(line).toContain(`What would tell: ${next?.thing ?? ''}.`);
+    }
+  });
+
+  test('oil that is low is put right before anything is read, until advice was given', () => {
+    const answers = [
+      ...[said('noise-signs', 'none'), said('noise-which', 'all'), said('noise-oil', 'low')],
+      ...[said('noise-hours', 'slowly'), said('noise-heat', 'hot'), said('noise-speed', 'from-idle')],
+      ...[said('noise-nut', 'held'), said('noise-history', 'not-again'), said('noise-set-screw', 'tight')],
+      ...[said('noise-nut-used', 'new'), said('noise-stud', 'firm')],
+    ];
+    const engine = { cylinders: 8, lifter: 'hydraulic-roller', mounting: 'stud' } as const;
+    const low = noiseOf({ engine, answers });
+    expect(low.next).toMatchObject({ action: 'oil-low', turns: false });
+    expect(low.next?.sentence).toMatch(/filled to its mark.*gauge.*comes up at the valves/);
+    expect(low.notToRun[0]?.wayOut).toMatch(/to its mark.*gauge.*comes up at the valves/);
+    const usual = said('noise-oil', 'usual', { line: 70 });
+    expect(noiseOf({ engine, answers: [...answers, usual] }).next?.action).not.toBe('oil-low');
+    const notes = [{ id: 'note', kind: 'advice' as const, body: 'fill it', done: false }];
+    expect(noiseOf({ engine, answers, notes }).next?.action).not.toBe('oil-low');
+  });
+
   test('no lash of a hydraulic lifter, nor with parts off; touching once something speaks for it', () => {
     expect(codes({ engine: { cylinders: 8, lifter: 'hydraulic-roller', mounting: 'stud' } })).not.toContain(
       'lash',

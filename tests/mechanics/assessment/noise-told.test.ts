@@ -146,7 +146,50 @@ describe('nobody runs it', () => {
     expect(ids(noiseOf({ lash, answers: [said('noise-nut', 'moved')] }))).toEqual([
       'not-to-run:noise-nut:moved',
     ]);
-    expect(ids(noiseOf({ lash, answers: [one] }))).toEqual([]);
+  });
+
+  test('a nut of the log that had moved stands whichever valve is heard, and which it is is asked', () => {
+    const lash = [logged(1, 'set', 0.02), logged(2, 'found', 0.034, 'moved')];
+    const codes = (noise: ReturnType<typeof noiseOf>) => noise.questions.map(({ code }) => code);
+    const heard = (...more: ReturnType<typeof said>[]) =>
+      noiseOf({ lash, answers: [said('noise-signs', 'none'), one, ...more] });
+    const other = heard();
+    expect(ids(other)).toEqual(['not-to-run:noise-nut:log']);
+    expect(other.notToRun[0]).toMatchObject({
+      sentence: 'Do not run it: the nut of 2 intake has moved.',
+      about: { of: 'valve', cylinder: 2, valve: 'intake' },
+    });
+    const asked = other.questions.find(({ code }) => code === 'noise-elsewhere');
+    expect(asked?.ask).toBe(
+      'The noise is at 5 exhaust; the lash log has the nut of 2 intake moved. Is that one valve or two?',
+    );
+    expect(other.next?.action).toBe('noise-elsewhere');
+    expect(asked).toMatchObject({ weight: 'strong', restsOn: ['lash-2-2', 'noise-which-50'] });
+    // The nut of the valve that is heard is one more.
+    expect(ids(heard(said('noise-nut', 'moved')))).toEqual([
+      'not-to-run:noise-nut:moved',
+      'not-to-run:noise-nut:log',
+    ]);
+    expect(ids(heard(said('noise-nut', 'held')))).toEqual(['not-to-run:noise-nut:log']);
+    const answered = (answer: string) =>
+      heard(said('noise-elsewhere', answer, { line: 60, questionId: asked?.id ?? '' }));
+    for (const answer of ['both', 'noise-there', 'line-wrong'])
+      expect(ids(answered(answer))).toEqual(['not-to-run:noise-nut:log']);
+    const settled = answered('both').questions.find(({ code }) => code === 'noise-elsewhere');
+    expect(settled).toMatchObject({ weight: 'weak', answered: { answer: 'both' } });
+    expect(answered('noise-there').next?.sentence).toContain('Answer once more which valve');
+    expect(answered('line-wrong').next?.sentence).toContain('Strike that line');
+    // Nothing is asked where the valve is the one of the log, or no one valve is heard.
+    const same = said('noise-which', 'one', { place: { cylinder: 2, valve: 'intake' } });
+    expect(codes(noiseOf({ lash, answers: [same] }))).not.toContain('noise-elsewhere');
+    for (const which of ['several', 'all']) {
+      const noise = noiseOf({ lash, answers: [said('noise-which', which)] });
+      expect(codes(noise)).not.toContain('noise-elsewhere');
+      expect(ids(noise)).toEqual(['not-to-run:noise-nut:log']);
+    }
+    const held = [...lash, logged(3, 'set', 0.02), logged(4, 'found', 0.02, 'held')];
+    expect(codes(noiseOf({ lash: held, answers: [one] }))).not.toContain('noise-elsewhere');
+    expect(ids(noiseOf({ lash: held, answers: [one] }))).toEqual([]);
   });
 
   test.each(['noise-thread', 'noise-pushrod', 'noise-tip', 'noise-roller', 'noise-trunnion'])(

@@ -1,20 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { read } from './plain-build.ts';
-import { EIGHT, heard, sixteen } from './whole-sheet.ts';
-
-const answered = (evidence: Evidence, code: string, answer: string): Evidence => {
-  const question = heard(evidence).all.questions.find((each) => each.code === code);
-  const given: AnswerEvidence = {
-    id: `answer-${code}`,
-    line: 99,
-    questionId: question?.id ?? '',
-    code,
-    question: '',
-    answer,
-  };
-  return { ...evidence, answers: [...evidence.answers, given] };
-};
+import { answered, EIGHT, heard, sixteen } from './whole-sheet.ts';
 
 /* A reading without its spring and lifter is asked for them: trade practice, Record; common practice, no published source. */
 describe('a sheet whose spring and lifter nobody said', () => {

@@ -162,7 +162,7 @@ describe('odd valves and swaps', () => {
     const evidence = on([...rest, low(3, 0.56), low(5, 0.545)], { arms, seats });
     const odd = judged(evidence, 'odd:light:5-intake');
     expect(odd?.sentence).toMatch(/^5 intake is the odd one on the light spring. Valve lift .015 in low/);
-    expect(odd?.lacks[0]).toMatch(/^the arms of 5 intake and 4 intake named/);
+    expect(odd?.lacks[0]).toMatch(/^A \(5 intake\) and B \(3 intake\) swapped/);
   });
 
   test('the difference went with the arm, whatever order the readings came in', () => {

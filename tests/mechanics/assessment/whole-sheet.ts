@@ -1,6 +1,7 @@
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../../server/mechanics/assessment/assessment.ts';
 import type {
+  AnswerEvidence,
   ArmEvidence,
   Evidence,
   PassEvidence,
@@ -130,4 +131,19 @@ export function heard(evidence: Evidence): Heard {
     stop: all.stop.map(({ sentence }) => sentence),
     all,
   };
+}
+
+/** The build once this was answered to the question of that word as it is asked now. */
+export function answered(evidence: Evidence, code: string, answer: string, line = 9_999): Evidence {
+  const question = heard(evidence).all.questions.find((each) => each.code === code);
+  if (question === undefined) throw new Error(`${code} is not asked`);
+  const given: AnswerEvidence = {
+    id: `answer-${code}-${line}`,
+    line,
+    questionId: question.id,
+    code,
+    question: question.ask,
+    answer,
+  };
+  return { ...evidence, answers: [...evidence.answers, given] };
 }

@@ -33,7 +33,7 @@ const grew = (cylinder: number, by: number) => [
 describe('what is asked of a log', () => {
   test.each([
     ['.004 closed is ordinary', grew(1, -0.004), []],
-    ['more is not', grew(1, -0.0041), ['1 lash-closed']],
+    ['more is not', grew(1, -0.0041), ['1 lash-closed-nut']],
     ['.004 grown is ordinary', grew(1, 0.004), []],
     ['more is not', grew(1, 0.0041), ['1 lash-grew']],
     ['two of two grew: each its own', [...grew(1, 0.01), ...grew(2, 0.01)], ['1 lash-grew', '2 lash-grew']],
@@ -81,7 +81,7 @@ describe('what is asked of a log', () => {
 
   test('a gap between two gauges closed for certain only by its upper one', () => {
     expect(codes([line(1, 'set', 0.018), line(1, 'found', 0, between(0.01, 0.0139))])).toEqual([
-      '1 lash-closed',
+      '1 lash-closed-nut',
     ]);
     expect(codes([line(1, 'set', 0.018), line(1, 'found', 0, between(0.01, 0.0141))])).toEqual([]);
   });

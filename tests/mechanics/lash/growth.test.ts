@@ -84,6 +84,12 @@ describe('what it raises', () => {
   });
 
   test('a gap that closed is asked about too', () => {
-    expect(asked([set(0.018), line(0.012)]).map(({ code }) => code)).toEqual(['lash-closed']);
+    const codes = (...lines: LashLine[]) => asked(lines).map(({ code }) => code);
+    const unsaid = (each: LashLine): LashLine => ({ ...each, engine: 'not-said' });
+    expect(codes(unsaid(set(0.018)), unsaid(line(0.012)))).toEqual(['lash-closed']);
+    expect(codes(set(0.018), { ...line(0.012), nut: 'not-looked' })).toEqual(['lash-closed-nut']);
+    expect(codes(set(0.018), unsaid(line(0.012)))).toEqual(['lash-heat-unsaid']);
+    // What the log says of heat and lock is not asked.
+    expect(codes(set(0.018), line(0.012))).toEqual([]);
   });
 });

@@ -46,9 +46,14 @@ describe('on a stud', () => {
     );
   });
 
-  test('wide: on from the narrowest, whatever the place asks for', () => {
+  test('wide: on from the narrowest, whatever the place asks for; where both ask for one way, to where the places point', () => {
+    // −.050 and −.020 over .050: the line meets the middle .033 on, by hand.
     expect(stud(mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8)))).toBe(
-      'up 0.05 to 7.85 by width, step',
+      'up 0.035 to 7.835 by place, line',
+    );
+    // .002 of width decides nothing: the same two places lead to the same length.
+    expect(stud(mark(0.06, 0.04, rod(7.8)), mark(0.048, 0.015, rod(7.75)))).toBe(
+      stud(mark(0.06, 0.04, rod(7.8)), mark(0.05, 0.015, rod(7.75))),
     );
     expect(stud(mark(0.07, -0.03, rod(7.75)), mark(0.09, -0.01, rod(7.8)))).toBe(
       'down 0.05 to 7.7 by width, step, place against',
@@ -145,10 +150,10 @@ describe('on a stud', () => {
   test('what a builder reads is one sentence, and one question', () => {
     const marks = narrowestLast([mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8))]);
     expect(markAdvice(marks, on('stud'))).toBe(
-      'lengthen the pushrod by .050 in, to 7.850 in. The marks get narrower that way. Then ink again: same ink, light spring, two turns by hand; send width and place.',
+      'lengthen the pushrod by .035 in, to 7.835 in. The places of these marks point there. Then ink again: same ink, light spring, two turns by hand; send width and place.',
     );
     expect(markQuestions(marks, on('stud')).map(({ code, ask }) => [code, ask])).toEqual([
-      ['mark-wide', 'Would 7.850 in make the mark narrower? That is .050 in longer.'],
+      ['mark-wide', 'Would 7.835 in bring the mark to the middle? The marks so far point there.'],
     ]);
     const against = [mark(0.05, -0.01, rod(7.75)), mark(0.05, -0.04, rod(7.8))];
     expect(markQuestions(against, on('stud')).map(({ code }) => code)).toEqual(['length-moves-nothing']);

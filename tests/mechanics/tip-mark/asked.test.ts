@@ -76,7 +76,7 @@ describe('what is asked', () => {
     [
       'by width',
       'stud',
-      [mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8))],
+      [mark(0.09, 0, rod(7.75)), mark(0.07, 0, rod(7.8))],
       'Would 7.850 in make the mark narrower? That is .050 in longer.',
     ],
     ['centred and wide on a stud', 'stud', [mark(0.07, 0)], 'Centred, and over the ordinary'],

@@ -114,7 +114,7 @@ describe('what goes before any length', () => {
     expect(of(0.02)).toMatch(/ink the whole tip/);
     expect(of(0.04)).toBe('The pushrod may stay at this length.');
     expect(of(0.02, { leastSweep: undefined })).toBe(
-      'Its place asks for no other length; its width has no word yet, and width goes first.',
+      'No length is told: its width has no word yet, and width goes first.',
     );
     expect(markInShort([], context('stud'))).toBeUndefined();
   });
@@ -161,11 +161,11 @@ describe('on a shaft, from three widths', () => {
     expect(back).toMatchObject({ how: 'change', way: 'down' });
   });
 
-  test('no least sweep known: a place off the middle is tried both ways, one in the middle stays', () => {
+  test('no least sweep known: a place off the middle is tried both ways, of one in the middle the width goes first', () => {
     const one = (side: Mark['side']) =>
       adviceOf([{ ...BARE, side }], context('shaft', { leastSweep: undefined }));
     expect(one('valley')).toEqual({ how: 'both-ways' });
-    expect(one('centred')).toEqual({ how: 'keep' });
+    expect(one('centred')).toEqual({ how: 'width-first' });
     expect(adviceOf([{ width: 0.04 * IN, side: 'valley' }], context('shaft'))).toEqual({ how: 'keep' });
   });
 

@@ -41,7 +41,7 @@ describe('what to do next, in words (directions on a stud: trade press; width fi
     [
       'on by width',
       'stud',
-      [mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8))],
+      [mark(0.09, 0, rod(7.75)), mark(0.07, 0, rod(7.8))],
       'lengthen the pushrod by .050 in, to 7.850 in. The marks get narrower that way. Then ink again',
     ],
     [

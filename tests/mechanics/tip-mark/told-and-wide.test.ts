@@ -128,14 +128,14 @@ describe('a length that was inked, and made it wider, is not tried once more for
   });
 
   test('.005 on the line is a change, and less than half of that is none', () => {
-    // −.030 and −.002 over .050: .0036 on from 7.800. −.001: .0017.
-    expect(stud(mark(0.045, -0.03, 7.75), mark(0.045, -0.002, 7.8))).toBe('up 0.005 7.805 place line');
-    expect(stud(mark(0.045, -0.03, 7.75), mark(0.045, -0.001, 7.8))).toBe('keep');
+    // −.080 and −.006 over .050: .0041 on from 7.800. −.005 is the middle as far as it can be read.
+    expect(stud(mark(0.045, -0.08, 7.75), mark(0.045, -0.006, 7.8))).toBe('up 0.005 7.805 place line');
+    expect(stud(mark(0.045, -0.08, 7.75), mark(0.045, -0.005, 7.8))).toBe('keep');
     const known = adviceOf([mark(0.045, -0.03, 7.75), mark(0.045, -0.001, 7.8)], {
       ...STUD,
       leastSweep: undefined,
     });
-    expect(said(known)).toBe('keep');
+    expect(said(known)).toBe('width-first');
   });
 });
 

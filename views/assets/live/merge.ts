@@ -1,5 +1,7 @@
 import { Idiomorph } from 'idiomorph';
+import { rememberField } from './at-field.ts';
 import { holdsFormInUse, isBegunForm } from './begun.ts';
+import { holdBox, putFirstLinesFirst, showNewStop } from './first-lines.ts';
 
 /** The stop of the service; one that was said on this phone and waits stands before the page. */
 const HOLD = 'main .hold';
@@ -33,13 +35,20 @@ function lines(): Map<string, Element> {
 
 const plain = (element: Element | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
 
+/** What a line of the tape says, its figure set off. */
+function entrySaid(line: Element): string {
+  const value = plain(line.querySelector('.tape-value'));
+  const whole = plain(line.querySelector('.tape-entry'));
+  return value === '' ? whole : `${whole.slice(0, -value.length).trim()}: ${value}`;
+}
+
 /** What the new lines of the tape say, save one's own. */
 function said(fresh: readonly Element[], self: string): string[] {
   // A result's line has the number of an entry with a letter: nobody entered it.
   const others = fresh.filter((line) => /^line-\d+$/.test(line.id) && line.getAttribute('data-by') !== self);
   const last = others.at(-1);
   if (last === undefined) return [];
-  const what = `${last.getAttribute('data-by')}: ${plain(last.querySelector('.tape-entry'))}.`;
+  const what = `${last.getAttribute('data-by')}: ${entrySaid(last)}.`;
   return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
 }
 
@@ -56,6 +65,8 @@ function takeMoment(here: HTMLElement | null, next: HTMLElement | null): void {
 export function mergePage(html: string, self: string, besideOnly: boolean): string[] {
   const next = new DOMParser().parseFromString(html, 'text/html');
   const known = lines();
+  const wasStopped = holdBox() !== null;
+  const backToField = rememberField();
   for (const part of besideOnly ? BESIDE : ['main']) {
     const from = document.querySelector(part);
     const to = next.querySelector(part);
@@ -65,6 +76,9 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
       if (!besideOnly || part === HOLD) document.querySelector('main')?.prepend(to);
     } else from?.remove();
   }
+  putFirstLinesFirst();
+  backToField();
+  if (!wasStopped) showNewStop();
   takeMoment(document.querySelector('main'), next.querySelector('main'));
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
   for (const line of fresh) line.classList.add('is-fresh');

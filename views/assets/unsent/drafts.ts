@@ -1,3 +1,4 @@
+import { memberOf } from '../../../shared/member.ts';
 import { picksIn } from '../keeps.ts';
 import { type Control, isChanged, isControl } from '../live/begun.ts';
 import { addressOf, emptyForm, fieldsIn, fillForm } from './form.ts';
@@ -24,15 +25,7 @@ const isText = (value: unknown): value is string => typeof value === 'string';
 
 function draftIn(text: string | null): Draft | undefined {
   const value: unknown = text === null ? undefined : JSON.parse(text);
-  if (
-    typeof value !== 'object' ||
-    value === null ||
-    !('at' in value) ||
-    !('names' in value) ||
-    !('fields' in value)
-  )
-    return undefined;
-  const { at, names, fields } = value;
+  const [at, names, fields] = ['at', 'names', 'fields'].map((name) => memberOf(value, name));
   if (typeof at !== 'number' || !Array.isArray(names) || !Array.isArray(fields)) return undefined;
   return { at, names: names.filter(isText), fields: fields.filter(isPair) };
 }

@@ -1,3 +1,4 @@
+import { memberOf } from '../../../shared/member.ts';
 import { type Bench, benchOf } from './bench.ts';
 
 /*
@@ -30,9 +31,7 @@ async function rememberPress(): Promise<void> {
 function pressed(): string | undefined {
   const value: unknown = JSON.parse(sessionStorage.getItem(PRESSED) ?? 'null');
   sessionStorage.removeItem(PRESSED);
-  if (typeof value !== 'object' || value === null || !('print' in value) || !('at' in value))
-    return undefined;
-  const { print, at } = value;
+  const [print, at] = [memberOf(value, 'print'), memberOf(value, 'at')];
   return typeof print === 'string' && typeof at === 'number' && Date.now() - at < AT_ONCE_MS
     ? print
     : undefined;

@@ -13,6 +13,8 @@ export type Outcome =
       readonly arrived: boolean;
       /** A stop stands. */
       readonly held: boolean;
+      /** The line of the tape that it is about. */
+      readonly line?: number;
     }
   /** This browser speaks for the link no longer. */
   | { readonly kind: 'ended' }
@@ -43,7 +45,9 @@ async function refusalOf(response: Response): Promise<Outcome> {
   }
   const arrived = problem.code === 'key-reused';
   const why = arrived ? ARRIVED : asSentence(text(problem.detail) || text(problem.title));
-  return { kind: 'refused', why, arrived, held: problem.code === 'held' };
+  const { line } = problem;
+  const about = typeof line === 'number' ? { line } : {};
+  return { kind: 'refused', why, arrived, held: problem.code === 'held', ...about };
 }
 
 async function outcomeOf(response: Response): Promise<Outcome> {
@@ -68,5 +72,6 @@ export async function post(action: string, link: string, body: BodyInit, at?: nu
   }
 }
 
+/** Sends an entry that waited, as it was typed. */
 export const postEntry = ({ action, link, fields, at }: Entry): Promise<Outcome> =>
   post(action, link, new URLSearchParams(fields.map(([name, value]) => [name, value])), at);

@@ -45,6 +45,7 @@ async function settle(entry: Entry, outcome: Outcome): Promise<void> {
       refusal: outcome.why,
       arrived: outcome.arrived,
       held: outcome.held,
+      ...(outcome.line === undefined ? {} : { line: outcome.line }),
     });
   else if (outcome.kind === 'shown') await settleEntry(entry, { state: 'refused', refusal: SHOWS_ONLY });
   // The service has answered, so this sending did not arrive; of an earlier one nobody knows.

@@ -38,11 +38,11 @@ function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
   });
 }
 
-/** Where a refusal names a line of the tape, and this page has it, it leads there. */
-function leadToLine(item: Element): void {
+/** Where a refusal is about a line of the tape, and this page has it, it leads there. */
+function leadToLine(item: Element, { state, line }: Entry): void {
   const why = item.querySelector('.unsent-why');
-  const [named, line = ''] = /\bline (\d+)\b/i.exec(why?.textContent ?? '') ?? [];
-  if (why === null || named === undefined || document.querySelector(`#line-${line}`) === null) return;
+  if (why === null || state !== 'refused' || line === undefined) return;
+  if (document.querySelector(`#line-${line}`) === null) return;
   const link = document.createElement('a');
   link.href = `#line-${line}`;
   link.textContent = `Show line ${line}`;
@@ -56,7 +56,7 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   put(item, '.unsent-typed', entry.typed);
   put(item, '.unsent-state', stateOf(entry, bench.link, now.state));
   put(item, '.unsent-why', entry.state === 'refused' ? (entry.refusal ?? '') : '');
-  leadToLine(item);
+  leadToLine(item, entry);
   const change = button(item, 'change');
   if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));

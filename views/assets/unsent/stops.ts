@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { isObject, memberOf } from '../../../shared/member.ts';
 
 /** What is known of the stop of a link, from the newest that this device has seen of it. */
 export interface KnownStop {
@@ -50,6 +51,7 @@ export async function learnStop(seen: KnownStop): Promise<void> {
   await tx.done;
 }
 
+/** The stop that this device knows of for a link. */
 export const knownStop = async (link: string): Promise<KnownStop | undefined> =>
   (await database()).get(STORE, link);
 
@@ -72,15 +74,13 @@ export function stopIn(html: string): Pick<KnownStop, 'seq' | 'stands' | 'shown'
   };
 }
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null;
-
 /** A stop that the live stream tells of: known at once, whether its page comes or not. */
 export function stopHeard(event: unknown, link: string): KnownStop | undefined {
-  if (!isRecord(event) || event.kind !== 'hold-set' || typeof event.seq !== 'number') return undefined;
+  if (!isObject(event) || event.kind !== 'hold-set' || typeof event.seq !== 'number') return undefined;
   const { by, data } = event;
   const who = typeof by === 'string' ? by : 'The desk';
-  const reason = isRecord(data) && typeof data.reason === 'string' ? data.reason : '';
+  const given = memberOf(data, 'reason');
+  const reason = typeof given === 'string' ? given : '';
   const said =
     reason === '' || reason === `${who} said stop` ? `${who} said stop.` : `${who} said stop: “${reason}”`;
   return { link, seq: event.seq, at: Date.now(), stands: true, shown: '', said };

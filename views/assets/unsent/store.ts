@@ -31,6 +31,8 @@ export interface Entry {
   readonly arrived?: boolean;
   /** It was refused because a stop stood. */
   readonly held?: boolean;
+  /** The line of the tape that the refusal is about. */
+  readonly line?: number;
 }
 
 export type NewEntry = Omit<Entry, 'id'>;

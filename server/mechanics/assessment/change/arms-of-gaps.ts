@@ -8,20 +8,24 @@ import { soldThen } from './sold-then.ts';
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
 
-/** The plan whose arms a gap was read with; of a gap read with what is on the engine now, none. */
-function planOfGap(entry: SheetEvidence, evidence: Evidence): number | 'fitted' | undefined {
-  if (entry.comesOff === true) return 'fitted';
+/** The arms that a gap was read with: of a plan, or those that the engine has. */
+function armsOfGap(
+  entry: SheetEvidence,
+  evidence: Evidence,
+): { readonly plan?: number; readonly fitted: boolean } {
   const told = armsOf(entry, evidence, soldThen(entry, evidence));
   if (told !== undefined) return told;
   // While a ratio is still being chosen there is nothing of it to read on the engine.
-  return evidence.call.goal === 'choose-ratio' ? 'fitted' : plansOf(evidence)[0];
+  if (evidence.call.goal === 'choose-ratio') return { fitted: true };
+  const [plan] = plansOf(evidence);
+  return plan === undefined ? { fitted: true } : { plan, fitted: false };
 }
 
 /** With what other arms a gap was read than it is asked for; nothing where they are the same. */
 function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['otherArms'] {
   if (entry.arms === 'before' || !isGap(entry)) return undefined;
   const isPlanned = plansOf(evidence).length > 0;
-  if (isPlanned && planOfGap(entry, evidence) !== 'fitted') return undefined;
+  if (isPlanned && !armsOfGap(entry, evidence).fitted) return undefined;
   if (isOffSince(entry, evidence) || soldThen(entry, evidence) !== undefined) return 'off-since';
   return isPlanned ? 'on-now' : undefined;
 }
@@ -49,4 +53,4 @@ export const seenByChange = (evidence: Evidence): Evidence => ({
 
 /** Whether a gap was read with the arms of this plan; without one, with those that are fitted. */
 export const isWithPlan = (entry: SheetEvidence, plan: number | undefined, evidence: Evidence): boolean =>
-  plan === undefined || planOfGap(entry, evidence) === plan;
+  plan === undefined || armsOfGap(entry, evidence).plan === plan;

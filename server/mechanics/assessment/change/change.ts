@@ -3,6 +3,7 @@ import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import type { Evidence } from '../evidence.ts';
 import { rowsOf } from '../sheet/rows.ts';
+import { ratioThenAsked } from './arms-asked.ts';
 import { isMadeByRatio, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { closestAsked } from './closest-asked.ts';
 import type { ChangeDetail } from './detail.ts';
@@ -15,7 +16,8 @@ import { forSide, plansOf } from './plans.ts';
 import { pushrodPair } from './pushrod-read-with.ts';
 import { putOnLaterAsked } from './put-on-later.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
-import { sameRatioHeadlines } from './same-ratio.ts';
+import { noChangeHeadlines, sameRatioHeadlines } from './same-ratio.ts';
+import { shortBefore } from './short-before.ts';
 import { soldThenAsked, withSoldThen } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
@@ -56,7 +58,7 @@ export function changePart(
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const planned = plannedSpots(evidence, spots);
-  const pairs = planned.flatMap((each) => pushrodPair(each.seen, armsKnown(each)) ?? []);
+  const pairs = planned.flatMap((each) => pushrodPair(each.seen, armsKnown(each, ratios)) ?? []);
   const worked = planned.map((each) => workOut(each, { calculations, read: ratios, pairs }));
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
@@ -71,6 +73,10 @@ export function changePart(
     ...plannedOnAsked(withSoldThen(read)),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
+    ...ratioThenAsked(
+      evidence,
+      worked.flatMap((each) => each.asksRatio),
+    ),
     ...studs.questions,
     ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
   ]);
@@ -81,6 +87,7 @@ export function changePart(
     }),
     studs.cautions,
   );
+  const hanging = [...questions.map((question) => ({ question })), ...ofWorked];
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
@@ -88,7 +95,8 @@ export function changePart(
     questions,
     stop: [],
     notToRun: [
-      ...shortGaps(details, [...questions.map((question) => ({ question })), ...ofWorked]),
+      ...shortGaps(details, hanging),
+      ...shortBefore(details, ofSprings, hanging),
       ...studs.notToRun,
     ],
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
@@ -96,6 +104,7 @@ export function changePart(
       ...worstHeadlines(details),
       ...studs.headlines,
       ...sameRatioHeadlines(details),
+      ...(planOf(evidence.call.goal).isChange === true ? noChangeHeadlines(details) : []),
       ...notUsedHeadlines(details),
       ...(asked ? notKnownHeadline(details) : []),
     ],

@@ -1,5 +1,5 @@
 import { SIDES } from '../../../../shared/sides.ts';
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -10,6 +10,21 @@ import type { Evidence } from '../evidence.ts';
  * published source).
  */
 const NEAR_FULL = 0.75;
+
+/** A question of two halves has an answer for each. */
+const CHOICES: readonly AnswerChoice[] = [
+  {
+    code: 'not-found',
+    label: 'It stood there where they came closest',
+    changes: 'What the ratio changes is worked out from that lift.',
+  },
+  {
+    code: 'found',
+    label: 'It is its lift at the top',
+    changes:
+      'The lift at the closest point is put right, or left out: the gap is then worked out without it.',
+  },
+];
 
 /** Where the lobe’s lift at the closest point is near its whole lift, it is asked about: the change of the gap hangs on it. */
 export function closestAsked({ card, taken, answers }: Evidence): AssessedQuestion[] {
@@ -29,7 +44,7 @@ export function closestAsked({ card, taken, answers }: Evidence): AssessedQuesti
           byLooking: true,
           restsOn: [],
         },
-        { about: { of: 'side', valve: side }, step: 'consequences', answers },
+        { about: { of: 'side', valve: side }, step: 'consequences', answers, choices: CHOICES },
       ),
     ];
   });

@@ -49,6 +49,8 @@ export interface ChangeGap {
   readonly after?: GapBounds & { readonly basis: 'measured' | 'calculated' };
   /** What a gap that was read comes out at, where it is calculated as well. */
   readonly worked?: GapBounds;
+  /** The reading with other arms that this rests on. */
+  readonly workedFrom?: string;
   /** A reading with other arms, and what the gap comes out at with those, where that is calculated as well. */
   readonly readThen?: { readonly entryId: string; readonly gap: GapBounds; readonly worked: GapBounds };
   /** What is asked of the lash in the gap before, where the word hangs on it. */

@@ -11,7 +11,8 @@ import type { GapCell } from '../sheet/cells.ts';
 import { gapId, sinkingNeeds, withLash } from '../sheet/gap.ts';
 import { bendNeeds } from '../sheet/gap-bend.ts';
 import { READ_AGAIN } from '../sheet/gap-found-off.ts';
-import { LASH_UNSAID } from '../sheet/gap-lash.ts';
+import { LASH_UNSAID, ZERO_LASH } from '../sheet/gap-lash.ts';
+import { isRatioUnknown, WHICH_RATIO } from './arms-asked.ts';
 import { asTold } from './as-told.ts';
 import { becauseOf } from './because.ts';
 import type { ChangeGap } from './detail.ts';
@@ -43,12 +44,16 @@ function scanGoesOn(needs: readonly Lack[], moved: ScanMoved | undefined): Lack[
 /** At full lift the lash is out of the room there is; what is taken at no lash, or from the ratio itself, needs it. */
 const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head'];
 
+const MEASURED = 'the gap measured on the engine';
+const measured = toRead('gap-measured', MEASURED);
+
 /** What has to be known before a calculated gap may be judged. */
 function heldBy(name: GapName, asked: GapsAsked): Lack[] {
   const { evidence, after, before, moved } = asked;
   const read = before.find(({ entry }) => entry.kind === name);
   const from = read?.entry;
   return [
+    ...(from !== undefined && asked.unsaid ? [isRatioUnknown(evidence) ? measured : WHICH_RATIO] : []),
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? [toSay('lash-of-ratio', 'the setting of the lash that was left in, or a reading at zero lash')]
@@ -63,9 +68,6 @@ function heldBy(name: GapName, asked: GapsAsked): Lack[] {
 }
 
 type GapAsked = GapRow & Pick<ChangeGap, 'before' | 'readThen'>;
-
-const MEASURED = 'the gap measured on the engine';
-const measured = toRead('gap-measured', MEASURED);
 
 /**
  * What would tell a gap from its limit: often the light-spring ratio, of an arm that nobody has measured or of one read on
@@ -86,10 +88,11 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   const name = row.name;
   const judged = asked.before.find(({ entry }) => entry.kind === name);
   const lash = judged?.lash;
-  const { gap, hangs } = withLash(worked, row.limit.value, lash);
+  const { atWorst: gap, hangs } = withLash(worked, row.limit.value, lash);
   // What the sheet asks already is not asked again.
   const isOfSheet = judged?.entry.otherArms !== undefined && judged.asksLash;
   const isUnsaid = hangs && lash?.question.answered === undefined;
+  const ofLash = isUnsaid ? LASH_UNSAID : hangs && lash?.isIn === true ? ZERO_LASH : undefined;
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
   const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;
@@ -105,7 +108,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...defined({ word }),
     because: becauseOf(name, asked, word),
-    lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : (bends[0] ?? tellsIt(name, asked))] : lacks,
+    lacks: word === 'close' ? [ofLash ?? bends[0] ?? tellsIt(name, asked)] : lacks,
     ...(!isOfSheet && (hangs || lash?.question.answered !== undefined)
       ? defined({ lashAsked: lash?.question })
       : {}),
@@ -116,11 +119,15 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   };
 }
 
-function read({ judged, judgement }: GapCell, row: GapAsked, worked: GapBounds | undefined): ChangeGap {
+function read(
+  { judged, judgement }: GapCell,
+  row: GapAsked,
+  { worked, workedFrom }: Pick<ChangeGap, 'worked' | 'workedFrom'>,
+): ChangeGap {
   const { gap, limit, word, lacks } = judged;
   return {
     ofSheet: true,
-    ...defined({ worked, before: row.before, readThen: row.readThen }),
+    ...defined({ worked, workedFrom, before: row.before, readThen: row.readThen }),
     name: row.name,
     title: row.title,
     after: { ...gap, basis: 'measured' },
@@ -150,7 +157,8 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
   const { title, before, after, limit, measure } = row;
   const worked = after === undefined ? undefined : workedGap(name, variants, asked);
-  if (here !== undefined) return read(here, row, worked);
+  const workedFrom = asked.before.find(({ entry }) => entry.kind === name)?.entry.id;
+  if (here !== undefined) return read(here, row, { ...defined({ worked, workedFrom }) });
   if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: lacksOf(row), measure, restsOn: [] };

@@ -23,7 +23,9 @@ const roomOf = ({ after, limit }: ChangeGap): number =>
   (after?.low ?? after?.value ?? after?.high ?? 0) - limit.value;
 
 const RANK = { short: 1, close: 2, clear: 4 } as const;
-const rankOf = ({ word, touching }: GapGroup): number => (touching ? 0 : word === undefined ? 3 : RANK[word]);
+/** Those that would touch, short, close, no word yet, clear. */
+export const rankOf = ({ word, touching }: Pick<GapGroup, 'word' | 'touching'>): number =>
+  touching ? 0 : word === undefined ? 3 : RANK[word];
 
 /** Every known gap of these valves, alike ones together: those that would touch, short, close, no word yet, clear. */
 export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {

@@ -24,11 +24,16 @@ interface AskedOfGap {
   readonly name?: string;
 }
 
-/** Open questions by whose answer a gap that comes out short may not be short: they go before what is done about it. */
-export const hangsOn = (group: GapGroup, asked: readonly AskedOfGap[]): string[] =>
-  asked.flatMap(({ question, name }) =>
+/**
+ * Open questions by whose answer a gap that comes out short may not be short, each once, however many plans raise it: they
+ * go before what is done about it.
+ */
+export const hangsOn = (group: GapGroup, asked: readonly AskedOfGap[]): string[] => {
+  const open = asked.flatMap(({ question, name }) =>
     question.answered === undefined &&
     (mayTakeAway(question, group) || (name === group.name && speaksAgainst(question, group)))
       ? [question.id]
       : [],
   );
+  return [...new Set(open)];
+};

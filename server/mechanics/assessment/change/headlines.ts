@@ -2,9 +2,9 @@ import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import { lacksSaid } from '../common/lack.ts';
-import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
+import { keyOf, listed, lowerFirst, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
-import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
+import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid, rankOf } from './groups.ts';
 import { hangsOn } from './hangs-on.ts';
 import { gapToldAtWorst } from './told.ts';
 
@@ -19,15 +19,28 @@ function where(group: GapGroup): string {
 /** The one ratio that they were all worked out with; that of a plan is said of all of them. */
 function ratioOf({ members }: GapGroup): string | undefined {
   const ratios = once(members.map(({ detail }) => detail.after?.said));
-  return ratios.length > 1 || members[0].detail.plan !== undefined ? undefined : ratios[0];
+  const [{ detail }] = members;
+  // An arm of the plan that was measured is none as it is planned: its own ratio is said.
+  const isPlanned = detail.plan !== undefined && detail.after?.from !== 'measured';
+  return ratios.length > 1 || isPlanned ? undefined : ratios[0];
+}
+
+/** Of several, the worst of which is an arm of the plan that was measured: its own ratio, and where. */
+function worstOf({ members }: GapGroup): string {
+  const [{ detail }, ...others] = members;
+  const isOwn = detail.plan !== undefined && detail.after?.from === 'measured';
+  return isOwn && others.some((other) => other.detail.after?.said !== detail.after?.said)
+    ? `, with ${detail.after?.said ?? ''} of ${subjectSaid(detail.about)}`
+    : '';
 }
 
 /** `room to coil bind on 1 and 3 intake: short, at worst .035 in (.041 to be expected), calculated, against .060 in` */
 function groupSaid(group: GapGroup, shared: string | undefined): string {
   const [{ gap }, ...others] = group.members;
   const told = gapToldAtWorst(gap, others.length > 0);
-  const place = shared === undefined ? where(group) : placesSaid(group.members);
-  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${told}`;
+  const isSaid = shared !== undefined && ratioOf(group) === shared;
+  const place = isSaid ? placesSaid(group.members) : where(group);
+  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${told}${worstOf(group)}`;
 }
 
 /** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
@@ -88,10 +101,16 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
   return [upperFirst(`${start}${lead}`), ...more.map(upperFirst)].join(' ');
 }
 
-/** The answer in one line for each plan: every gap that is not clear, the worst first, none left out. */
+/** Plans by the worst of their gaps; of those that stand alike the one that is to be fitted first. */
+function worstPlanFirst(details: readonly ChangeDetail[]) {
+  const all = byPlan(details).map((plan) => ({ plan, groups: groupsOf(plan.details) }));
+  const rank = ({ groups: [worst] }: (typeof all)[number]) => (worst === undefined ? 9 : rankOf(worst));
+  return all.toSorted((a, b) => rank(a) - rank(b));
+}
+
+/** The answer in one line for each plan, the worst plan first: every gap that is not clear, none left out. */
 export function worstHeadlines(details: readonly ChangeDetail[]): Headline[] {
-  return byPlan(details).flatMap((plan): Headline[] => {
-    const groups = groupsOf(plan.details);
+  return worstPlanFirst(details).flatMap(({ plan, groups }): Headline[] => {
     const [worst] = groups;
     if (worst === undefined) return [];
     return [

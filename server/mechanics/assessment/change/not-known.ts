@@ -32,26 +32,10 @@ const sideOf = (about: ChangeDetail['about']): string =>
 /** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
 function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
   const here = details.filter(isFirstPlan);
-  const known = new Set(
-    here.flatMap(({ about, gaps }) =>
-      about.of === 'valve'
-        ? gaps.flatMap(({ name, after }) =>
-            after === undefined ? [] : [`${sideOfValve(about.valve)} ${name}`],
-          )
-        : [],
-    ),
-  );
-  return (
-    here
-      .flatMap((detail) => detail.gaps.map((gap) => ({ gap, detail })))
-      .filter(({ gap }) => gap.after === undefined)
-      // What was read on one valve is not asked of all the others as well.
-      .filter(
-        ({ gap, detail: { about } }) =>
-          about.of !== 'side' || about.others !== true || !known.has(`${about.valve} ${gap.name}`),
-      )
-      .toSorted((a, b) => WORST.indexOf(a.gap.name) - WORST.indexOf(b.gap.name))
-  );
+  return here
+    .flatMap((detail) => detail.gaps.map((gap) => ({ gap, detail })))
+    .filter(({ gap }) => gap.after === undefined)
+    .toSorted((a, b) => WORST.indexOf(a.gap.name) - WORST.indexOf(b.gap.name));
 }
 
 /**
@@ -98,8 +82,14 @@ export function notKnownLines(details: readonly ChangeDetail[]): string[] {
   });
 }
 
-const countSaid = (unknown: readonly Unknown[]): string =>
-  unknown.length === 1 ? 'one gap' : `${unknown.length} gaps`;
+/** Each gap of each side once: a valve that is read by itself makes no more of them. */
+const countOf = (unknown: readonly Unknown[]): number =>
+  new Set(unknown.map((each) => `${sideOf(each.detail.about)} ${each.gap.name}`)).size;
+
+const countSaid = (unknown: readonly Unknown[]): string => {
+  const count = countOf(unknown);
+  return count === 1 ? 'one gap' : `${count} gaps`;
+};
 
 /** The same in a breath, to be said with the answer: `16 gaps, the worst of them pushrod to head`. */
 export function notKnownBrief(details: readonly ChangeDetail[]): string | undefined {
@@ -107,7 +97,7 @@ export function notKnownBrief(details: readonly ChangeDetail[]): string | undefi
   const [worst] = unknown;
   if (worst === undefined) return undefined;
   const title = worst.gap.title.toLowerCase();
-  return unknown.length === 1
+  return countOf(unknown) === 1
     ? `${title} on ${placesSaid([worst])}`
     : `${countSaid(unknown)}, the worst of them ${title}`;
 }
@@ -123,7 +113,7 @@ export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
       id: NOT_KNOWN,
       about: { of: 'build' },
       step: 'consequences',
-      sentence: `Not known yet: ${count}. ${unknown.length === 1 ? '' : 'The worst: '}${unknown.length === 1 ? worst : lowerFirst(worst)}.`,
+      sentence: `Not known yet: ${count}. ${countOf(unknown) === 1 ? '' : 'The worst: '}${countOf(unknown) === 1 ? worst : lowerFirst(worst)}.`,
     },
   ];
 }

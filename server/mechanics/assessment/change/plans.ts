@@ -1,4 +1,5 @@
 import { nominalSaid } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence, Side } from '../evidence.ts';
 
 /** The ratios that are thought of, each once: the one that is to be fitted, then the others, the smallest first. */
@@ -14,10 +15,24 @@ export function plansOf({ rockers }: Pick<Evidence, 'rockers'>): number[] {
 export function forSide(evidence: Evidence, side: Side): Evidence {
   const { plannedExhaust, ...rockers } = evidence.rockers;
   if (plannedExhaust === undefined) return evidence;
-  return side === 'exhaust'
-    ? { ...evidence, rockers: { ...rockers, planned: plannedExhaust } }
-    : { ...evidence, rockers };
+  const { planned } = rockers;
+  const isSplit = planned === undefined || !sameRatio(planned, plannedExhaust);
+  return {
+    ...evidence,
+    rockers: {
+      ...rockers,
+      ...(side === 'exhaust' ? { planned: plannedExhaust } : {}),
+      ...(isSplit ? { split: true } : {}),
+    },
+  };
 }
+
+/**
+ * What the rockers are sold as is what is to be fitted, where the whole engine is to have that: who thinks of leaving one
+ * side, or all of it, as it is names what is on.
+ */
+export const isToBeFitted = ({ rockers: { planned, split } }: Pick<Evidence, 'rockers'>, sold: number) =>
+  split !== true && planned !== undefined && sameRatio(planned, sold);
 
 /** What ids say of a plan beside what they are about; the first plan needs no name. */
 export const planKey = (evidence: Pick<Evidence, 'rockers'>, plan: number | undefined): string =>

@@ -9,32 +9,44 @@ import type { ValveRatio } from './input.ts';
 import { plansOf } from './plans.ts';
 import {
   cardsRatio,
+  isFitted,
   notMeasured,
   onNow,
   type Stated,
-  soldBefore,
   soldRatio,
   stampedOn,
+  statedOnNow,
 } from './stated-ratios.ts';
 
-const same = (a: number | undefined, b: number): boolean => a !== undefined && sameRatio(a, b);
+/** The arms that something was read with. */
+interface ReadWith {
+  /** Those of this plan. */
+  readonly plan?: number;
+  /** Those that the engine has, or had. */
+  readonly fitted: boolean;
+}
 
-/** Which plan something was read with the arms of, or those fitted before; unknown where nothing tells. */
+/** Of which plan those are that something was read with, and whether they are on or were; unknown where nothing tells. */
 export function armsOf(
-  { armId }: { readonly armId?: string },
+  { armId, comesOff }: { readonly armId?: string; readonly comesOff?: true },
   evidence: Evidence,
   soldAsThen?: number,
-): number | 'fitted' | undefined {
+): ReadWith | undefined {
   const plans = plansOf(evidence);
-  if (plans.length === 0) return 'fitted';
+  if (plans.length === 0 || comesOff === true) return { fitted: true };
   const told = markOn(evidence, armId) ?? soldAsThen ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
-  return plans.find((plan) => same(told, plan)) ?? 'fitted';
+  return {
+    ...defined({ plan: plans.find((plan) => sameRatio(plan, told)) }),
+    fitted: isFitted(evidence, told),
+  };
 }
 
 /** Read with an arm of this plan; without one, with an arm that is on. */
-export const isOfPlan = (ratio: ValveRatio, plan: number | undefined, evidence: Evidence): boolean =>
-  armsOf(ratio, evidence, ratio.soldAsThen) === (plan ?? 'fitted');
+export function isOfPlan(ratio: ValveRatio, plan: number | undefined, evidence: Evidence): boolean {
+  const arms = armsOf(ratio, evidence, ratio.soldAsThen);
+  return plan === undefined ? arms?.fitted === true : arms?.plan === plan;
+}
 
 /** Only a lift with the lash out may have it taken off; one of which nobody said so may carry it. */
 const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-in' || lashIn === 'not-said';
@@ -43,12 +55,12 @@ const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-
 const unfit = ({ spring, lashIn, lacks }: ValveRatio): number =>
   (lacks.length > 0 ? 4 : 0) + (spring === 'light' ? 0 : 2) + (carriesLash(lashIn) ? 1 : 0);
 
-const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
+export const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
   ratios.toSorted(
     (a, b) => unfit(a) - unfit(b) || a.high - a.low - (b.high - b.low) || (a.setUpId < b.setUpId ? -1 : 1),
   )[0];
 
-function measured(ratio: ValveRatio): ChangeRatio {
+export function measured(ratio: ValveRatio): ChangeRatio {
   const { value, low, high, basis, spring, lashIn, lacks, restsOn } = ratio;
   return {
     from: 'measured',
@@ -70,16 +82,14 @@ export interface BeforeAndAfter {
   readonly after?: ChangeRatio;
 }
 
-/** What the arms that are on now are stamped or sold as; what is sold as one of the plans is what is to be fitted. */
-export function nominalNow(evidence: Evidence, place: ValvePlace | undefined): number | undefined {
-  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
-  return plansOf(evidence).some((each) => same(stated?.value, each)) ? undefined : stated?.value;
-}
+/** What the arms that are on now are stamped or sold as. */
+export const nominalNow = (evidence: Evidence, place: ValvePlace | undefined): number | undefined =>
+  statedOnNow(evidence, place)?.value;
 
 interface WhereAndThen {
   readonly place?: ValvePlace;
-  /** What arms that are off since were sold as. */
-  readonly soldThen?: number;
+  /** What the gaps that were read with arms before were read with. */
+  readonly was?: ChangeRatio;
 }
 
 /**
@@ -93,45 +103,52 @@ export function onToday(
   place: ValvePlace | undefined,
 ): ChangeRatio | undefined {
   const on = ratios.filter((each) => each.soldAsThen === undefined && !isOffSince(each, evidence));
-  const best = bestOf(on.filter((ratio) => armsOf(ratio, evidence) === 'fitted'));
+  const best = bestOf(on.filter((ratio) => isOfPlan(ratio, undefined, evidence)));
   if (best !== undefined) return measured(best);
-  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
-  const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
-  return stated === undefined || isPlan ? onNow(cardsRatio(evidence, valve)) : notMeasured(stated);
+  const stated = statedOnNow(evidence, place);
+  return stated === undefined ? onNow(cardsRatio(evidence, valve)) : notMeasured(stated);
 }
+
+/** Ratios of arms that are on, and of arms that are off since. */
+export const onAndOff = (
+  ratios: readonly ValveRatio[],
+  evidence: Evidence,
+): Record<'on' | 'off', ValveRatio[]> => {
+  const isOff = (each: ValveRatio): boolean => each.soldAsThen !== undefined || isOffSince(each, evidence);
+  return { on: ratios.filter((each) => !isOff(each)), off: ratios.filter(isOff) };
+};
 
 /**
  * The ratios before and after, each from the best that is known of it.
  *
  * With a planned ratio, after is the planned arm: measured where it was, else as it is sold; before is what is fitted:
  * measured, sold as, its family's, or the card's. Without one, after is the arm on the valve and before what the card
- * assumes.
+ * assumes. What is planned says nothing of what is on.
  */
 export function beforeAndAfter(
   evidence: Evidence,
   valve: Side,
   ratios: readonly ValveRatio[],
   plan: number | undefined,
-  { place, soldThen }: WhereAndThen = {},
+  { place, was }: WhereAndThen = {},
 ): BeforeAndAfter {
-  const [on, off] = [false, true].map((isOff) =>
-    ratios.filter((each) => isOff === (each.soldAsThen !== undefined || isOffSince(each, evidence))),
-  );
-  const read = (arms: number | 'fitted', from: readonly ValveRatio[] = ratios) => {
-    const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence, ratio.soldAsThen) === arms));
+  const { on, off } = onAndOff(ratios, evidence);
+  const read = (arms: number | undefined, from: readonly ValveRatio[] = ratios) => {
+    const best = bestOf(from.filter((ratio) => isOfPlan(ratio, arms, evidence)));
     return best === undefined ? undefined : measured(best);
   };
   const assumed = cardsRatio(evidence, valve);
-  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
-  const sold = stated && notMeasured(stated);
-  const was = soldThen === undefined ? undefined : notMeasured(soldBefore(soldThen));
   // An arm that is off tells what was there before; the one that sits there now, what there is.
-  if (plan === undefined)
-    return defined({ before: read('fitted', off) ?? was ?? assumed, after: read('fitted', on) ?? sold });
-  // What is sold as one of the plans is what is to be fitted, not what is in it.
-  const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
+  if (plan === undefined) {
+    const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
+    return defined({
+      before: read(undefined, off) ?? was ?? assumed,
+      after: read(undefined, on) ?? (stated && notMeasured(stated)),
+    });
+  }
+  const now = statedOnNow(evidence, place);
   const before =
-    was ?? read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? onNow(assumed);
+    read(undefined, on) ?? read(undefined, off) ?? (now && notMeasured(now)) ?? was ?? onNow(assumed);
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
   return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }

@@ -16,6 +16,22 @@ const MADE_OF: Readonly<Partial<Record<GapName, string>>> = {
   'pushrod-to-head': 'the same gap with the arms before, and pivot to tip',
 };
 
+/** What was worked out from a reading with other arms is made of that reading. */
+const MADE_OF_READING = 'how each of the two was read';
+
+const OF_BOTH: Readonly<Record<'scan' | 'reading', string>> = {
+  scan: `${MADE_OF_READING}: base, lash, the wheel’s zero and timing; then the ratio of the arms that the earlier one was read with, and the lobe’s lift there`,
+  reading: `${MADE_OF_READING}: tool, spring, lifter and lash; then the ratio of the arms that the earlier one was read with`,
+};
+
+/** With nothing turned: what to go over where a reading and a calculation exclude each other. */
+function madeOf(name: GapName, { from }: TwoWays, { sheet }: Pick<Evidence, 'sheet'>): string | undefined {
+  const earlier = sheet.find(({ id }) => id === from);
+  if (earlier !== undefined) return OF_BOTH[earlier.scan === undefined ? 'reading' : 'scan'];
+  const figures = MADE_OF[name];
+  return figures && `${figures}, as entered`;
+}
+
 /** What such a gap waits for: the answer which of the two is off. */
 const readOrWorked = ({ title }: ChangeGap): Lack =>
   toSay(
@@ -40,14 +56,16 @@ interface TwoWays {
   readonly ids: readonly string[];
   readonly read: GapBounds;
   readonly worked?: GapBounds;
+  /** The reading with other arms that it comes out of. */
+  readonly from?: string;
 }
 
 /** Read with the arms that it is told of, with others, or with both. */
-function twoWays({ after, ofSheet, worked, readThen, restsOn }: ChangeGap): TwoWays[] {
+function twoWays({ after, ofSheet, worked, workedFrom, readThen, restsOn }: ChangeGap): TwoWays[] {
   return [
     ...(after === undefined || ofSheet !== true
       ? []
-      : [{ ids: restsOn, read: after, ...defined({ worked }) }]),
+      : [{ ids: restsOn, read: after, ...defined({ worked, from: workedFrom }) }]),
     ...(readThen === undefined
       ? []
       : [{ ids: [readThen.entryId], read: readThen.gap, worked: readThen.worked }]),
@@ -68,10 +86,14 @@ interface ReadOrWorked {
   readonly isLess: boolean;
 }
 
-function askedOf(name: GapName, two: TwoWays, { answers, sheet }: Evidence): ReadOrWorked[] {
-  const madeOf = MADE_OF[name];
+function askedOf(
+  name: GapName,
+  two: TwoWays,
+  { answers, sheet }: Pick<Evidence, 'answers' | 'sheet'>,
+): ReadOrWorked[] {
+  const goneOver = madeOf(name, two, { sheet });
   const entry = sheet.filter(isOfGap).find(({ id }) => two.ids.includes(id));
-  if (madeOf === undefined || entry === undefined) return [];
+  if (goneOver === undefined || entry === undefined) return [];
   const way = apart(two);
   const out = two.worked === undefined ? '' : `, and comes out at ${gapSaid(two.worked)}`;
   const question = againstCalculated(
@@ -79,7 +101,7 @@ function askedOf(name: GapName, two: TwoWays, { answers, sheet }: Evidence): Rea
     {
       weight: way === 'less' ? 'strong' : 'weak',
       size: `It was read ${gapSaid(two.read)}${out}.`,
-      test: `With nothing turned: go over ${madeOf}, as entered.`,
+      test: `With nothing turned: go over ${goneOver}.`,
     },
     answers,
   );

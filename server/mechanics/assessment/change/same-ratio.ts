@@ -11,6 +11,26 @@ const isSame = ({ plan, before, after }: ChangeDetail): boolean =>
   after?.from === 'planned' &&
   sameRatio(before.value, plan);
 
+/** With nothing planned, arms that are sold as what the card works with are no change either: which one is meant is asked. */
+export function noChangeHeadlines(details: readonly ChangeDetail[]): Headline[] {
+  const isNone = ({ plan, before, after }: ChangeDetail): boolean =>
+    plan === undefined &&
+    before?.from === 'card' &&
+    after !== undefined &&
+    after.from !== 'measured' &&
+    sameRatio(before.value, after.value);
+  const [first] = details;
+  if (first?.before === undefined || first.after === undefined || !details.every(isNone)) return [];
+  return [
+    {
+      id: 'headline:change:no-change',
+      about: { of: 'build' },
+      step: 'consequences',
+      sentence: `Before and after are alike: ${first.after.said} is ${first.before.said}. Say which ratio is planned, or which was on before.`,
+    },
+  ];
+}
+
 /** A plan that changes nothing is said to. */
 export function sameRatioHeadlines(details: readonly ChangeDetail[]): Headline[] {
   return byPlan(details).flatMap(({ key, details: here }): Headline[] => {

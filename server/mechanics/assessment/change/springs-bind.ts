@@ -1,5 +1,5 @@
 import { goesSolidFirst, springsOf } from '../../springs/nested.ts';
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
 import { overlapSaid } from '../common/gap-said.ts';
 import { toSay } from '../common/lack.ts';
@@ -10,6 +10,20 @@ import { worstFirst } from './worst-first.ts';
 
 /** The question whether the heights of the springs were read right. */
 export const BINDS_ALREADY = 'springs-bind-already';
+
+/** That they were read right is an answer that leaves the figures standing; words of their own, since a yes says either. */
+const CHOICES: readonly AnswerChoice[] = [
+  {
+    code: 'not-found',
+    label: 'They were read right',
+    changes: 'They count: by them the spring goes solid before full lift, and what is short is short.',
+  },
+  {
+    code: 'found',
+    label: 'One of them was off',
+    changes: 'What is calculated from them has no word until it is put right where it was entered.',
+  },
+];
 
 type Worked = Pick<ChangeDetail, 'about' | 'before' | 'gaps'>;
 
@@ -53,7 +67,7 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
         byLooking: true,
         restsOn: [],
       },
-      { about: { of: 'build' }, step: 'consequences', answers: evidence.answers },
+      { about: { of: 'build' }, step: 'consequences', answers: evidence.answers, choices: CHOICES },
     ),
   ];
 }

@@ -1,9 +1,11 @@
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid } from '../common/said.ts';
+import { sameRatio } from '../common/same-ratio.ts';
 import { seatedOn } from '../common/seats.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
+import { isToBeFitted, plansOf } from './plans.ts';
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 
@@ -34,12 +36,41 @@ export const soldBefore = (value: number): Stated => ({
   said: `the ${nominalSaid(value)} they were sold as`,
 });
 
-/** What the arm that sits on a valve is stamped as, where its mark can be read. */
-export function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
-  const value = place === undefined ? undefined : markOn(evidence, seatedOn(evidence, place)?.id);
+/** What an arm is stamped as, where its mark can be read. */
+export function stampedAs(evidence: Evidence, armId: string | undefined): Stated | undefined {
+  const value = markOn(evidence, armId);
   return value === undefined
     ? undefined
     : { from: 'sold-as', value, said: `the ${nominalSaid(value)} stamped on it` };
+}
+
+/** The same of the arm that sits on a valve. */
+export const stampedOn = (evidence: Evidence, place: ValvePlace | undefined): Stated | undefined =>
+  place === undefined ? undefined : stampedAs(evidence, seatedOn(evidence, place)?.id);
+
+/** What the rockers on the engine are sold as; what is to be fitted says nothing of these. */
+export function soldOnNow(evidence: Evidence): Stated | undefined {
+  const sold = soldRatio(evidence);
+  return sold === undefined || isToBeFitted(evidence, sold.value) ? undefined : sold;
+}
+
+/**
+ * Whether arms of this name are those that the engine has, and not those of a plan: they are none of the plans, or what
+ * they are sold as, or where nobody said that, one that is thought of beside the ratio that is to be fitted.
+ */
+export function isFitted(evidence: Evidence, told: number): boolean {
+  const plans = plansOf(evidence);
+  if (!plans.some((plan) => sameRatio(plan, told))) return true;
+  const sold = soldOnNow(evidence)?.value;
+  if (sold !== undefined) return sameRatio(sold, told);
+  const { planned } = evidence.rockers;
+  return planned !== undefined && soldRatio(evidence) === undefined && !sameRatio(planned, told);
+}
+
+/** What the arms on a valve are stamped or sold as, while they are none that are only planned. */
+export function statedOnNow(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
+  const stamped = stampedOn(evidence, place);
+  return stamped !== undefined && isFitted(evidence, stamped.value) ? stamped : soldOnNow(evidence);
 }
 
 /** An arm that nobody has measured: as it is sold, with what such arms come to. */
@@ -74,12 +105,18 @@ function ofCard(value: number): ChangeRatio {
   };
 }
 
+const asTheCard = (card: ChangeRatio, what: string): ChangeRatio => ({
+  ...notMeasured({ from: 'card', value: card.value, said: card.said }),
+  source: `${what} is not said, and taken to be of the card’s ratio, ${spreadSaid()} (${PLANNED_RATIO.source})`,
+});
+
 /** Of what is on nobody said anything: arms of the card’s ratio, as such arms come out. */
 export const onNow = (card: ChangeRatio | undefined): ChangeRatio | undefined =>
-  card && {
-    ...notMeasured({ from: 'card', value: card.value, said: card.said }),
-    source: `what is on it is not said, and taken to be of the card’s ratio, ${spreadSaid()} (${PLANNED_RATIO.source})`,
-  };
+  card && asTheCard(card, 'what is on it');
+
+/** The same of what was on when a gap was read. */
+export const onThen = (card: ChangeRatio | undefined): ChangeRatio | undefined =>
+  card && asTheCard(card, 'what a gap was read with');
 
 /** What the card works with: said, or its valve lift over its lobe lift where no lash can be in it. */
 function cardRatio({ card }: Evidence, side: Side): number | undefined {

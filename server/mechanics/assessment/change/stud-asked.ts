@@ -32,14 +32,14 @@ const inId = ({ value }: OpenLoad): number => Math.round(value);
 const LOAD_IN_ID = /^question:stud-load:build:at-(\d+)-newtons:/;
 
 /** The question about this load, with the answer that was given to the one about the load `at` [N]. */
-function askedAt({ engine, answers }: Evidence, load: OpenLoad, at: number): AssessedQuestion {
+function askedAt({ engine, answers }: Evidence, load: OpenLoad, at: number, withWhat = ''): AssessedQuestion {
   const { value, low, high } = load;
   const { studSize: size } = engine;
   return asked(
     {
       code: 'stud-load',
       weight: value > STUD_LOAD.to * LBF ? 'strong' : 'weak',
-      ask: `Does the maker of the ${size === undefined ? '' : `${size} `}studs allow less than the springs open at, ${loadSaid(value)}?`,
+      ask: `Does the maker of the ${size === undefined ? '' : `${size} `}studs allow less than the springs open at${withWhat}, ${loadSaid(value)}?`,
       knownBy: `stud load ${size === undefined ? 'size not said' : NAMED[size]}`,
       size: `They open at ${loadSaid(low)} to ${loadSaid(high)}; the stud carries that and the pushrod’s load together.`,
       test: `Before it runs: look up what the studs’ maker allows${size === undefined ? ', and which stud is in it' : ''}.`,
@@ -67,18 +67,19 @@ const loadsAnswered = ({ answers }: Evidence): number[] => {
 
 /**
  * Whether the studs bear the load, with what was answered of it: of several answers that hold for it the last counts. What
- * was answered of loads that say nothing of this one is told beside it.
+ * was answered of loads that say nothing of this one is told beside it. `withWhat` names the arms, where there are several.
  */
-export function studsAsked(evidence: Evidence, load: OpenLoad): AssessedQuestion {
+export function studsAsked(evidence: Evidence, load: OpenLoad, withWhat?: string): AssessedQuestion {
   const own = inId(load);
+  const ofLoad = withWhat === undefined ? '' : ` ${withWhat}`;
   const lineOf = ({ answered }: AssessedQuestion): number =>
     evidence.answers.find(({ id }) => id === answered?.entryId)?.line ?? 0;
-  const all = loadsAnswered(evidence).map((at) => ({ at, question: askedAt(evidence, load, at) }));
+  const all = loadsAnswered(evidence).map((at) => ({ at, question: askedAt(evidence, load, at, ofLoad) }));
   const last = all
     .filter(({ at, question }) => holdsFor(question, at, own))
     .toSorted((a, b) => lineOf(a.question) - lineOf(b.question))
     .at(-1)?.question;
-  const put = askedAt(evidence, load, own);
+  const put = askedAt(evidence, load, own, ofLoad);
   if (last !== undefined) return put.answered?.found === last.answered?.found ? put : last;
   const others = all
     .filter(({ question }) => question.answered !== undefined)

@@ -50,13 +50,19 @@ function loadsOf(details: readonly Worked[]): readonly PlanLoad[] {
 /** `the planned 1.6`, `what is on now, the 1.5 they are sold as`; nothing where no ratio is planned. */
 function withSaid({ plan, today }: PlanLoad): string | undefined {
   if (plan !== undefined) return `with the planned ${nominalSaid(plan)}`;
-  return today === undefined ? undefined : `with what is on now, ${today},`;
+  return today === undefined ? undefined : `with what is on now, ${today}`;
+}
+
+/** The same where a sentence goes on. */
+function withGoingOn(load: PlanLoad): string | undefined {
+  const said = withSaid(load);
+  return said === undefined || load.today === undefined ? said : `${said},`;
 }
 
 /** What the springs open at with the other plans and as it is: dropping one plan does not bring it up. */
 function othersSaid(loads: readonly PlanLoad[]): string {
   const said = loads.slice(1).flatMap((each) => {
-    const what = withSaid(each);
+    const what = withGoingOn(each);
     const isOver = each.load.value >= STUD_LOAD.from * LBF;
     return what === undefined || !isOver ? [] : [`${what} at up to ${loadSaid(each.load.high)}`];
   });
@@ -70,8 +76,9 @@ interface Asked extends PlanLoad {
 /** What is asked of the studs: of the most, and where their maker allows less, of what the next plan comes to. */
 function askedOf(evidence: Evidence, loads: readonly PlanLoad[]): Asked[] {
   const asked: Asked[] = [];
+  const isOfSeveral = loads.filter(({ plan }) => plan !== undefined).length > 1;
   for (const each of loads) {
-    const question = studsAsked(evidence, each.load);
+    const question = studsAsked(evidence, each.load, isOfSeveral ? withSaid(each) : undefined);
     asked.push({ ...each, question });
     if (question.answered?.found !== true) break;
   }
@@ -101,7 +108,7 @@ export function studsTold(evidence: Evidence, details: readonly Worked[]): Studs
   const [said] = studCautions(defined({ mounting, size, openLoad: most?.load.high }));
   const nothing: StudsTold = { headlines: [], cautions: [], questions: [], notToRun: [] };
   if (most === undefined || said === undefined) return nothing;
-  const withWhat = loads.length > 1 ? withSaid(most) : undefined;
+  const withWhat = loads.length > 1 ? withGoingOn(most) : undefined;
   const ofMost = withWhat === undefined ? said : `${upperFirst(withWhat)} ${lowerFirst(said)}`;
   if (most.load.value < STUD_LOAD.from * LBF) return { ...nothing, cautions: [ofMost] };
   const isHeavy = most.load.value > STUD_LOAD.to * LBF;

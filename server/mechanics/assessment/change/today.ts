@@ -1,3 +1,5 @@
+import { defined } from '../../../../shared/defined.ts';
+import { mayBearTooMuch } from '../../consequences/cautions.ts';
 import type { ConsequenceInput } from '../../consequences/types.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail } from './detail.ts';
@@ -19,7 +21,7 @@ export function todayOf(
 ): ChangeDetail['today'] {
   const { mounting, studSize } = evidence.engine;
   if (plan === undefined || planKey(evidence, plan) !== '') return undefined;
-  if (mounting !== 'stud' || studSize === '7/16') return undefined;
+  if (!mayBearTooMuch(defined({ mounting, size: studSize }))) return undefined;
   const ratio = onToday(evidence, spot.side, spot.ratios, spot.place);
   const load = ratio && openLoadWith(known, ratio, spot.about);
   return load && { load, said: ratio.said };

@@ -2,6 +2,7 @@ import { adjustersWord } from '../../consequences/adjusters.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
 import type { ConsequenceInput } from '../../consequences/types.ts';
 import type { AssessedQuantity, AssessedQuestion } from '../assessment.ts';
+import type { GapReading } from '../sheet/gap-found-off.ts';
 import type { ChangeDetail } from './detail.ts';
 
 /** One valve or side worked out, before what is told once for all of them. */
@@ -10,6 +11,8 @@ export interface Worked {
   readonly input: ConsequenceInput;
   readonly otherArms: boolean;
   readonly questions: readonly AssessedQuestion[];
+  /** Gaps that were read with arms of which no entry says the ratio. */
+  readonly asksRatio: readonly GapReading[];
   readonly quantities: readonly AssessedQuantity[];
 }
 

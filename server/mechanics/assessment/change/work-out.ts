@@ -4,7 +4,7 @@ import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
 import { nestSaid } from '../../springs/nested.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { keyOf, listed, nominalSaid, placeOf, subjectSaid } from '../common/said.ts';
+import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import type { SheetRow } from '../sheet/rows.ts';
@@ -19,7 +19,7 @@ import { knownInput, lashInForce } from './known.ts';
 import { planKey } from './plans.ts';
 import { type PushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
 import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
-import { type ReadAlike, readAlike, worstOfAll } from './read-alike.ts';
+import { type ReadAlike, readAlike, waysSaid, worstOfAll } from './read-alike.ts';
 import type { Spot } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { cardsRatio } from './stated-ratios.ts';
@@ -38,14 +38,6 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
-
-/** Of gaps that were read with arms of several ratios: what each is worked out from. */
-const waysSaid = (ways: readonly ReadAlike[]): string[] => {
-  const sold = ways.flatMap(({ soldAs }) => (soldAs === undefined ? [] : [nominalSaid(soldAs)]));
-  return ways.length < 2
-    ? []
-    : [`a gap that was read with arms of ${listed(sold)} is worked out from what its own arms were sold as`];
-};
 
 /** Each of two springs by itself, at the lift after. */
 function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
@@ -68,21 +60,24 @@ const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): S
   others: row.others.filter((entry) => isWithPlan(entry, plan, evidence)),
 });
 
-/** Gaps that were read with other arms, by what those were sold as; with arms of several none is the one before. */
-function readOn(evidence: Evidence, { place }: Spot) {
-  const ways = readAlike(evidence, place);
-  const [own = { before: [] }] = ways.length === 1 ? ways : [];
-  return { ways, own };
+/** The ratios before and after, and the gaps that were read with other arms by the ratio of those. */
+function ratiosAt({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) {
+  const { side, place, ratios } = spot;
+  const ways = readAlike(seen, { side, place, plan, ratios, all });
+  // What was read with arms of one ratio was read with those before.
+  const [only, ...others] = ways;
+  const was = others.length === 0 ? only?.ratio : undefined;
+  return { ways, ratios: beforeAndAfter(seen, side, ratios, plan, defined({ place, was })) };
 }
 
 /** What is known of the arms that pushrod to head may have been read with. */
-export function armsKnown({ seen, spot, plan }: PlannedSpot) {
+export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
+  const { seen, spot, plan } = planned;
   const { side, place } = spot;
-  const { soldAs } = readOn(seen, spot).own;
   return {
     side,
     plan,
-    ...beforeAndAfter(seen, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    ...ratiosAt(planned, all).ratios,
     ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
   };
 }
@@ -93,13 +88,19 @@ interface OfAllSpots {
   readonly pairs: readonly PushrodPair[];
 }
 
-/** The two ratios of a spot, and what is known beside them, where gaps were read with arms of that kind. */
-function inputOf({ seen, spot, plan }: PlannedSpot, { before, soldAs }: ReadAlike) {
-  const { side, place, lobeLift } = spot;
-  return {
-    ratios: beforeAndAfter(seen, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
-    known: knownInput(seen, { side, ...(place && { place }), ...(lobeLift && { lobeLift }), before }),
-  };
+/** Readings that a gap is worked out from: what is only told as it was read hangs on no ratio. */
+const movedOf = (read: ReadAlike['before'], gaps: readonly ChangeGap[]) =>
+  read
+    .map(({ entry }) => entry)
+    .filter(({ kind }) =>
+      gaps.some(
+        ({ name, before, after }) => name === kind && before?.basis === 'measured' && after !== undefined,
+      ),
+    );
+
+/** What is known of a spot beside its two ratios, with gaps that were read with arms before. */
+function knownWith({ seen, spot: { side, place, lobeLift } }: PlannedSpot, before: ReadAlike['before']) {
+  return knownInput(seen, { side, ...(place && { place }), ...(lobeLift && { lobeLift }), before });
 }
 
 /** Gaps of that valve that the sheet tells, with whatever arms they were read. */
@@ -117,7 +118,7 @@ const toldBySheet = ({ seen, spot: { row, place } }: PlannedSpot): ReadonlySet<s
 function askedOf(
   { seen, spot, plan }: PlannedSpot,
   { calculations, read }: Pick<OfAllSpots, 'calculations' | 'read'>,
-): Omit<GapsAsked, 'before' | 'bend' | 'pushrod' | 'after' | 'told'> {
+): Omit<GapsAsked, 'before' | 'unsaid' | 'bend' | 'pushrod' | 'after' | 'told'> {
   return {
     evidence: seen,
     calculations,
@@ -128,22 +129,21 @@ function askedOf(
   };
 }
 
-/** Every gap, worked out from what was read with arms of each kind; of several the worst. */
+/** Every gap, worked out from what was read with arms of each kind, each from the ratio of its own; of several the worst. */
 function gapsOfWays(
   planned: PlannedSpot,
-  { ways, own }: ReturnType<typeof readOn>,
+  { ways, ratios }: ReturnType<typeof ratiosAt>,
   bend: number,
-  asked: Omit<GapsAsked, 'before'>,
+  asked: Omit<GapsAsked, 'before' | 'unsaid'>,
 ): ChangeGap[] {
-  const gapsWith = (way: ReadAlike): ChangeGap[] => {
-    const { ratios, known } = inputOf(planned, way);
-    const variants = readWith(variantsOf(known, ratios, bend), asked.pushrod.arms);
-    const moved = movedScan(variants.middle);
-    return gapsOf(variants, { ...asked, before: way.before, ...defined({ moved }) });
+  const gapsWith = ({ ratio, before, unsaid }: ReadAlike): ChangeGap[] => {
+    const each = { ...ratios, ...defined({ before: ratio ?? ratios.before }) };
+    const variants = readWith(variantsOf(knownWith(planned, before), each, bend), asked.pushrod.arms);
+    return gapsOf(variants, { ...asked, before, unsaid, ...defined({ moved: movedScan(variants.middle) }) });
   };
   return worstOfAll(
-    gapsWith(own),
-    ways.length === 1 ? [] : ways.map((way) => ({ way, gaps: gapsWith(way) })),
+    gapsWith({ before: [], asked: false, unsaid: false }),
+    ways.map((way) => ({ way, gaps: gapsWith(way) })),
   );
 }
 
@@ -151,11 +151,12 @@ function gapsOfWays(
 export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
   const { seen: evidence, spot, plan } = planned;
   const { side, place, about, lobeLift } = spot;
-  const readings = readOn(evidence, spot);
-  const { ratios, known } = inputOf(planned, readings.own);
+  const readings = ratiosAt(planned, all.read);
+  const { ways, ratios } = readings;
+  const known = knownWith(planned, []);
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, planKey(evidence, plan));
-  const pushrod = pushrodRead(evidence, armsKnown(planned), all.pairs);
+  const pushrod = pushrodRead(evidence, armsKnown(planned, all.read), all.pairs);
   const { middle } = readWith(variantsOf(known, ratios, bend), pushrod.arms);
   const gaps = gapsOfWays(planned, readings, bend, {
     ...askedOf(planned, all),
@@ -183,7 +184,7 @@ export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
       ...assumptionsOf(middle, calculated),
       ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
-      ...waysSaid(readings.ways),
+      ...waysSaid(ways, ratios.before),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };
@@ -192,6 +193,7 @@ export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
     input: middle,
     otherArms,
     questions: pushrod.question === undefined ? [] : [pushrod.question],
+    asksRatio: ways.filter((way) => way.asked).flatMap((way) => movedOf(way.before, gaps)),
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
 }

@@ -30,6 +30,8 @@ export interface GapsAsked {
   readonly told: ReadonlySet<string>;
   /** Gaps read with the arms before. */
   readonly before: readonly JudgedGap[];
+  /** Of what ratio those were nobody said. */
+  readonly unsaid: boolean;
   /** With which arms pushrod to head was read. */
   readonly pushrod: PushrodRead;
   /** Where the scan that was read with the arms before has its least with the ratio after. */

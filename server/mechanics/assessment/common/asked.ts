@@ -6,6 +6,33 @@ import type { AnswerEvidence } from '../evidence.ts';
 import { ended } from './first-said.ts';
 import { keyOf, upperFirst } from './said.ts';
 
+/** What the id of a question has of it, beside its words. */
+export interface AskedId {
+  readonly code: string;
+  /** The key of what it is about: `build`, `intake`, `5-intake`. */
+  readonly about: string;
+  /** What tells it from another of the same word: the spring, the valves. */
+  readonly among: string;
+}
+
+/** The parts of the id that `asked` made; what it is among is empty where the id has none. */
+export function partsOfId(questionId: string | undefined): AskedId | undefined {
+  const [start, code, about, ...rest] = (questionId ?? '').split(':');
+  if (start !== 'question' || code === undefined || about === undefined) return undefined;
+  return { code, about, among: rest.slice(0, -1).join(':') };
+}
+
+/** Two answers to one question: under its id, else in its own words. */
+export const isOfSame = (one: AnswerEvidence, other: AnswerEvidence): boolean =>
+  one.setUpId === other.setUpId &&
+  (one.questionId === undefined
+    ? other.questionId === undefined && one.question === other.question
+    : one.questionId === other.questionId);
+
+/** Of the answers to one question the last: given again, it puts the one before it right. */
+export const lastAnswers = (answers: readonly AnswerEvidence[]): AnswerEvidence[] =>
+  answers.filter((one) => !answers.some((other) => other.line > one.line && isOfSame(one, other)));
+
 /** A doubt as the mechanics put it. */
 export interface Doubt {
   readonly code: string;
@@ -26,7 +53,7 @@ export interface KnownBefore {
   readonly line: number;
 }
 
-/** `known`: what told it from others while the arm was not named; nothing where no arm is, or nothing was read. */
+/** `among`: what told it from others while the arm was not named; nothing where no arm is, or nothing was read. */
 export const beforeNamed = (
   armId: string | undefined,
   entries: readonly { readonly line: number }[],
@@ -44,29 +71,16 @@ interface AskedOf {
   /** Which arm it is was said after it was asked: what was answered till then is answered. */
   readonly before?: KnownBefore;
   readonly answers: readonly AnswerEvidence[];
-  /** Answers other than the usual two. */
-  readonly choices?: AssessedQuestion['answers'];
+  /** What may be answered: `answersOf` has what is asked of readings. */
+  readonly choices: AssessedQuestion['answers'];
 }
-
-const CHOICES: AssessedQuestion['answers'] = [
-  {
-    code: 'found',
-    label: 'Yes, that is what it was',
-    changes: 'The reading is not believed until it is entered again or struck out.',
-  },
-  {
-    code: 'not-found',
-    label: 'Looked: it does not fit',
-    changes: 'The question is settled, and the reading counts.',
-  },
-];
 
 /** Words by which something is known, whatever its figures are told in: a call may change its units at any time. */
 export const inAnyUnits = (words: string): string =>
   words.replaceAll(/ \(as typed [^)]*\)/g, '').replaceAll(/(\d) mm\b/g, '$1 in');
 
 /** The words of a question without its figures: two doubts of one word are told apart by what they ask. */
-const wordsOf = (ask: string): string =>
+export const wordsOf = (ask: string): string =>
   inAnyUnits(ask)
     .toLowerCase()
     .replace(/[^a-z ]/g, '')
@@ -144,7 +158,7 @@ export function asked(
     },
     answers,
   );
-  const own = choices ?? CHOICES;
+  const own = choices;
   const answer = said !== undefined && isAnswered(said, own) ? said : undefined;
   return {
     id,

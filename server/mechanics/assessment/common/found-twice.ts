@@ -1,17 +1,17 @@
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { lastKept } from '../workings/kept.ts';
 import { asked } from './asked.ts';
 import { chosenOf } from './chosen.ts';
 import { isLashDoubted } from './lash-doubt.ts';
-import { lashLogOf } from './newest-lash.ts';
+import { lashLogOf } from './lash-log-of.ts';
 import { inches, listed, placeOf, valveSubject } from './said.ts';
+import { enteredAt } from './same-day.ts';
 
-/** Half the step of a set of feelers: nearer two gaps are one. */
-export const ALIKE = 0.0005 * IN;
+/** Nearer two gaps are one. */
+export const ALIKE = allowance('half-feeler');
 
 /** The gap of a line that has one figure is this one. */
 export const isAt = ({ gap: { value } }: LashEvidence, lash: number): boolean =>
@@ -25,12 +25,23 @@ export interface FoundTwice {
   readonly lines: readonly LashEvidence[];
 }
 
-/** What was found since it was last set, each with one figure that nobody doubts. */
+const isFind = ({ moment, gap }: LashEvidence): boolean => moment === 'found' && gap.value !== undefined;
+
+/** What was found between one setting and the next, or since the last, each with one figure that nobody doubts. */
+function findsBetween(evidence: Evidence, place: ValvePlace): LashEvidence[][] {
+  const lots: LashEvidence[][] = [[]];
+  for (const line of lashLogOf(evidence, place)) {
+    if (line.moment === 'set') lots.push([]);
+    else if (isFind(line) && !isLashDoubted(evidence, line)) lots.at(-1)?.push(line);
+  }
+  return lots;
+}
+
+/** What was found since it was last set, each with one figure that nobody doubts and that was not put aside. */
 export function findsOf(evidence: Evidence, place: ValvePlace): LashEvidence[] {
-  const log = lashLogOf(evidence, place);
-  return log
-    .slice(log.findLastIndex(({ moment }) => moment === 'set') + 1)
-    .filter((line) => line.gap.value !== undefined && !isLashDoubted(evidence, line));
+  const finds = findsBetween(evidence, place).at(-1) ?? [];
+  const aside = asideOf(finds, place, evidence);
+  return finds.filter((line) => !aside.includes(line));
 }
 
 export const figureOf = ({ gap }: LashEvidence): number => gap.value ?? 0;
@@ -125,27 +136,36 @@ function askedOf(
   );
 }
 
-/** Nobody could say of the first ones: what was read once more, since that was said, counts alone. */
-function sinceNobodyCould(
+/**
+ * Finds that nobody could say of, and that were read once more since: asked of as they were then, one entry after the
+ * other, and each time without what had been put aside till then.
+ */
+function asideOf(
   finds: readonly LashEvidence[],
   place: ValvePlace,
   evidence: Evidence,
 ): readonly LashEvidence[] {
-  const entered = finds.toSorted((a, b) => a.line - b.line);
-  for (let count = entered.length - 1; count >= 2; count -= 1) {
-    const first = entered.slice(0, count);
-    const question = askedOf(first, figures(first), place, evidence);
-    if (chosenOf(question) !== NEITHER) continue;
-    const said = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
-    return finds.filter(({ line }) => line > said);
+  const sum = lastKept(evidence, 'turns')?.set.lashFound;
+  const entered = finds.toSorted((a, b) => enteredAt(a) - enteredAt(b));
+  const aside: LashEvidence[] = [];
+  for (const next of entered.slice(2)) {
+    const then = finds.filter((each) => !aside.includes(each) && enteredAt(each) < enteredAt(next));
+    // The sum that it was asked beside may have been kept since.
+    const open = [apart(then, sum), apart(then, undefined)].find(
+      (lines) => lines.length > 1 && chosenOf(askedOf(lines, figures(lines), place, evidence)) === NEITHER,
+    );
+    aside.push(...(open ?? []));
   }
-  return finds;
+  return aside;
 }
+
+/** What nobody could say of counts for nothing, once that gap was read again. */
+export const putAside = (evidence: Evidence, place: ValvePlace): readonly LashEvidence[] =>
+  findsBetween(evidence, place).flatMap((finds) => asideOf(finds, place, evidence));
 
 /** One gap that was found as two: nobody turns an adjuster by either until somebody says which holds. */
 export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | undefined {
-  const finds = sinceNobodyCould(findsOf(evidence, place), place, evidence);
-  const lines = apart(finds, lastKept(evidence, 'turns')?.set.lashFound);
+  const lines = apart(findsOf(evidence, place), lastKept(evidence, 'turns')?.set.lashFound);
   const gaps = figures(lines);
   if (gaps.length < 2) return undefined;
   const put = askedOf(lines, gaps, place, evidence);

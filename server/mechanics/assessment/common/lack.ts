@@ -35,6 +35,7 @@ export type LackCode =
   | 'which-arms'
   | 'which-gap'
   | 'which-lifter'
+  | 'which-ratio'
   | 'which-spring'
   | 'with-a-tool'
   | 'with-cam-now'

@@ -1,9 +1,13 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { EQUAL } from '../../kit/nearest.ts';
+import { IN } from '../../kit/si.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
+import { allKept } from '../workings/kept.ts';
 import { asked, inDoubt } from './asked.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
+import { inOrder } from './same-day.ts';
 
 /** The question whether a lash is really what was entered. */
 export const LASH_UNLIKELY = 'lash-unlikely';
@@ -17,6 +21,9 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
+/** One feeler: common practice, no published source. */
+const FEELER = 0.001 * IN;
+
 /** So many others have to agree before one is set against them. */
 const OTHERS = 3;
 const middle = (values: readonly number[]): number | undefined =>
@@ -27,15 +34,25 @@ function othersOf({ lash }: Evidence, line: LashEvidence): number[] {
   const newest = new Map<string, number>();
   const own = lash
     .filter(({ standing, engine }) => standing && engine === line.engine)
-    .filter((each) => sideOfValve(each.valve) === sideOfValve(line.valve) && placeOf(each) !== placeOf(line))
-    .toSorted((a, b) => (a.day === b.day ? a.line - b.line : a.day < b.day ? -1 : 1));
-  for (const each of own) if (each.gap.value !== undefined) newest.set(placeOf(each), each.gap.value);
+    .filter((each) => sideOfValve(each.valve) === sideOfValve(line.valve) && placeOf(each) !== placeOf(line));
+  for (const each of inOrder(own))
+    if (each.gap.value !== undefined) newest.set(placeOf(each), each.gap.value);
   return [...newest.values()];
 }
 
-/** What it should be about: the card’s, else the middle of its side. */
+/** What the card asks for at the heat of the line: its own figure, or by the last sum of the metals that starts from it. */
+function cardOf(evidence: Evidence, { valve, engine }: LashEvidence): number | undefined {
+  const { lashAt } = evidence.card;
+  const card = evidence.card[sideOfValve(valve)].lash;
+  if (card === undefined || lashAt === undefined || engine === 'not-said' || engine === lashAt) return card;
+  return allKept(evidence, 'heat').findLast(({ set }) => Math.abs(set[lashAt] - card) <= FEELER + EQUAL)?.set[
+    engine
+  ];
+}
+
+/** What it should be about: the card’s for its heat, else the middle of its side; a gap at another heat is another gap. */
 function expectedOf(evidence: Evidence, line: LashEvidence): number | undefined {
-  const card = evidence.card[sideOfValve(line.valve)].lash;
+  const card = cardOf(evidence, line);
   if (card !== undefined) return card;
   const others = othersOf(evidence, line);
   return others.length < OTHERS ? undefined : middle(others);

@@ -1,19 +1,13 @@
-import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import { placeOf } from './said.ts';
-import { asItWasDone, inOrder, sameDays } from './same-day.ts';
+import { putAside } from './found-twice.ts';
+import { lashLogOf } from './lash-log-of.ts';
 
-const asEntered = ({ lash }: Evidence, place: ValvePlace): LashEvidence[] =>
-  inOrder(lash.filter((line) => line.standing && placeOf(line) === placeOf(place)));
+/** The log of one valve without what nobody could say of and was read once more since. */
+export function countingLog(evidence: Evidence, place: ValvePlace): LashEvidence[] {
+  const aside = putAside(evidence, place);
+  return lashLogOf(evidence, place).filter((line) => !aside.includes(line));
+}
 
-/** The log of one valve, oldest first: by the days its lines are of, then as they were entered, unless it was said otherwise. */
-export const lashLogOf = (evidence: Evidence, place: ValvePlace): LashEvidence[] =>
-  asItWasDone(asEntered(evidence, place), evidence);
-
-/** Which of two lines of one day came first, where nobody can tell from the log. */
-export const orderQuestions = (evidence: Evidence, place: ValvePlace): AssessedQuestion[] =>
-  sameDays(asEntered(evidence, place), evidence).map(({ question }) => question);
-
-/** The lash as it is: the newest line of the log, found or set. */
+/** The lash as it is: the newest line of the log that counts, found or set. */
 export const newestLash = (evidence: Evidence, place: ValvePlace): LashEvidence | undefined =>
-  lashLogOf(evidence, place).at(-1);
+  countingLog(evidence, place).at(-1);

@@ -1,5 +1,6 @@
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { inLogOrder } from '../../lash/log-order.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked } from './asked.ts';
@@ -27,11 +28,12 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
-const entered = ({ entered: first, line }: LashEvidence): number => first ?? line;
+/** The line of the first entry: one that was put right keeps its place. */
+export const enteredAt = ({ entered, line }: LashEvidence): number => entered ?? line;
 
 /** By the days that lines are of, then as they were first entered: one that was put right keeps its place. */
 export const inOrder = (lines: readonly LashEvidence[]): LashEvidence[] =>
-  lines.toSorted((a, b) => (a.day === b.day ? entered(a) - entered(b) : a.day < b.day ? -1 : 1));
+  inLogOrder(lines, (line) => ({ day: line.day, entered: enteredAt(line) }));
 
 /** Read alike, it does not matter which was first. */
 const isAlike = (a: LashEvidence, b: LashEvidence): boolean =>
@@ -50,6 +52,10 @@ function settingOf(found: LashEvidence, log: readonly LashEvidence[]): LashEvide
   if (found.moment !== 'found' || !isFirst || first?.moment !== 'set') return undefined;
   return found.toldLater === true && first.toldLater === true && !isAlike(found, first) ? first : undefined;
 }
+
+/** Set again since: the gap of now does not hang on the order, only what it did before that. */
+const isSetSince = (found: LashEvidence, log: readonly LashEvidence[]): boolean =>
+  log.slice(log.indexOf(found) + 1).some(({ moment }) => moment === 'set');
 
 /** What is asked of the log of one valve, its lines in order. */
 export function sameDays(log: readonly LashEvidence[], { answers }: Evidence): SameDay[] {
@@ -75,9 +81,8 @@ export function sameDays(log: readonly LashEvidence[], { answers }: Evidence): S
         choices: CHOICES,
       },
     );
-    return [
-      { found, set, question: chosenOf(question) === undefined ? question : { ...question, weight: 'weak' } },
-    ];
+    const withholds = !isSetSince(found, log) && chosenOf(question) === undefined;
+    return [{ found, set, question: withholds ? question : { ...question, weight: 'weak' } }];
   });
 }
 

@@ -2,7 +2,8 @@ import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { inDoubt } from './asked.ts';
 import { foundTwice } from './found-twice.ts';
 import { isLashDoubted } from './lash-doubt.ts';
-import { newestLash, orderQuestions } from './newest-lash.ts';
+import { orderQuestions } from './lash-log-of.ts';
+import { newestLash } from './newest-lash.ts';
 
 /**
  * The lash to work with: one that is doubted, or found as two gaps, is not used, nor is one before it; nor any while

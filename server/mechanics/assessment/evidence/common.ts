@@ -16,6 +16,8 @@ export interface ValvePlace {
 export interface EvidenceEntry {
   readonly id: string;
   readonly line: number;
+  /** The line it was first entered at, where it was put right since. */
+  readonly entered?: number;
   readonly standing: boolean;
 }
 

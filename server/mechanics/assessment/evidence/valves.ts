@@ -102,8 +102,6 @@ export interface LashEvidence extends EvidenceEntry, ValvePlace {
   readonly shim?: number;
   /** The day it is of, `2026-03-14`; lines are in the order of their days, then as they were entered. */
   readonly day: string;
-  /** The line it was first entered at, where it was put right since. */
-  readonly entered?: number;
   /** It was entered on a later day than the one it is of. */
   readonly toldLater?: true;
 }

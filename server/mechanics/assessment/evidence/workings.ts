@@ -44,4 +44,6 @@ export interface WorkingEvidence {
   readonly timing?: StopEvidence | PeakEvidence;
   /** What is set, ordered or fitted by it. */
   readonly set?: SetEvidence;
+  /** It was answered that no adjuster was turned so far, and its stop was lifted: nothing is told of it any more. */
+  readonly onlyWorkedOut?: true;
 }

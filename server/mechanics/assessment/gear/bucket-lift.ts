@@ -1,6 +1,8 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline, Judgement } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
@@ -8,10 +10,10 @@ import type { Evidence } from '../evidence.ts';
 import { meanOf } from '../ratio/passes.ts';
 import type { SetUpRead } from '../ratio/set-up-read.ts';
 
-/** Lash that was left in is within so much of the lash itself; a dial repeats within as much. Common practice, no source. */
-const NEAR = 0.003 * IN;
+/** Lash that was left in is within so much of the lash itself; a dial repeats within as much. */
+const NEAR = allowance('lash-left-in');
 /** A whole turn of the hand is told within so much. */
-const NEAR_TURN = 0.008 * IN;
+const NEAR_TURN = allowance('whole-turn');
 
 export type BucketRead = Pick<PartSaid<unknown>, 'quantities' | 'judgements' | 'questions' | 'headlines'>;
 
@@ -43,7 +45,7 @@ function liftOf(evidence: Evidence, read: SetUpRead): Lift[] {
 }
 
 interface Doubt {
-  readonly code: string;
+  readonly code: 'lash-left-in' | 'turn-miscounted' | 'card-not-this-lobe';
   readonly ask: string;
   readonly test: string;
   readonly atBench: string;
@@ -136,7 +138,12 @@ function questionsOf(evidence: Evidence, each: Lift): AssessedQuestion[] {
         testAtBench: doubt.atBench,
         restsOn,
       },
-      { about: valveSubject(read.setUp), step: 'ratio', answers: evidence.answers },
+      {
+        about: valveSubject(read.setUp),
+        step: 'ratio',
+        answers: evidence.answers,
+        choices: answersOf(doubt.code),
+      },
     ),
   ];
 }

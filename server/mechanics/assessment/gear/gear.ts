@@ -2,6 +2,7 @@ import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
 import { STEP_NAMES, type StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GearDetail } from './detail.ts';
@@ -56,6 +57,9 @@ export function gearDetail(evidence: Evidence): GearDetail {
   };
 }
 
+/** Whatever the call is about, what it goes by hangs on it. */
+export const VALVE_GEAR = 'valve-gear';
+
 /** Entries that this valve gear has no place for: one of the two was said wrong, and a person knows which. */
 export function gearQuestions(evidence: Evidence): AssessedQuestion[] {
   const found = against(evidence);
@@ -63,34 +67,33 @@ export function gearQuestions(evidence: Evidence): AssessedQuestion[] {
   if (found.length === 0) return [];
   const what = listed(found.map(({ step }) => NAMED[step]));
   const named = VALVE_GEARS[gear].toLowerCase();
-  return [
-    asked(
-      {
-        code: 'valve-gear',
-        weight: 'weak',
-        ask: `The engine is said to have an ${named}, and ${what} are on record. Which of the two is so?`,
-        knownBy: `valve gear ${gear}`,
-        test: 'Ask what is between the cam and the valve, or look under the cover. No entry is changed.',
-        byLooking: true,
-        restsOn: found.flatMap(({ ids }) => ids),
-      },
-      {
-        about: { of: 'build' },
-        step: 'build',
-        answers: evidence.answers,
-        choices: [
-          {
-            code: 'found',
-            label: 'The valve gear was said wrong',
-            changes: 'It is put right in the step on the engine; the entries count as they are.',
-          },
-          {
-            code: 'not-found',
-            label: 'The valve gear is right',
-            changes: 'The entries stay on the record; strike out those that are of another engine.',
-          },
-        ],
-      },
-    ),
-  ];
+  const question = asked(
+    {
+      code: VALVE_GEAR,
+      weight: 'strong',
+      ask: `The engine is said to have an ${named}, and ${what} are on record. Which of the two is so?`,
+      knownBy: `valve gear ${gear}`,
+      test: 'Ask what is between the cam and the valve, or look under the cover. No entry is changed.',
+      byLooking: true,
+      restsOn: found.flatMap(({ ids }) => ids),
+    },
+    {
+      about: { of: 'build' },
+      step: 'build',
+      answers: evidence.answers,
+      choices: [
+        {
+          code: 'found',
+          label: 'The valve gear was said wrong',
+          changes: 'It is put right in the step on the engine; the entries count as they are.',
+        },
+        {
+          code: 'not-found',
+          label: 'The valve gear is right',
+          changes: 'The entries stay on the record; strike out those that are of another engine.',
+        },
+      ],
+    },
+  );
+  return [chosenOf(question) === undefined ? question : { ...question, weight: 'weak' }];
 }

@@ -57,6 +57,12 @@ const PIVOT_SCREW = said(
   'Small steps with a feeler in the gap after each, and the engine maker’s procedure.',
 );
 
+const MARK_MOVED = said(
+  'mark-moved',
+  'What moves the mark on a stem’s tip is not worked out for an overhead-cam rocker: its pivot sets the contact on the cam and the lash as well.',
+  'The engine maker’s heights of pivot and valve, in a qualified shop.',
+);
+
 /** What is not worked out for the valve gear of this engine, each with what is done instead. */
 export function notCovered({ engine: { gear = 'pushrod', lifter } }: Evidence): NotCovered[] {
   const hydraulic = isHydraulicLifter(lifter);
@@ -68,6 +74,6 @@ export function notCovered({ engine: { gear = 'pushrod', lifter } }: Evidence): 
     case 'finger-follower':
       return [THROUGH_LIFT, GAPS, hydraulic ? NO_LASH.follower : PIVOT_SCREW, PART, WEAR];
     case 'cam-rocker':
-      return [THROUGH_LIFT, GAPS, ...(hydraulic ? [NO_LASH.follower] : []), PART, WEAR];
+      return [THROUGH_LIFT, GAPS, ...(hydraulic ? [NO_LASH.follower] : []), MARK_MOVED, PART, WEAR];
   }
 }

@@ -41,7 +41,14 @@ export const GEAR_PLANS: Readonly<Record<ValveGear, GearPlan>> = {
     },
     parts: [...PUSHROD_PARTS, 'adjuster', 'follower-ratio'],
     kinds: [...NO_PUSHROD_KINDS, 'preload', 'rocker-to-retainer'],
-    needs: ['build:mounting', 'cam:assumed-ratio', 'adjuster:turns', 'adjuster:preload'],
+    needs: [
+      'build:mounting',
+      'cam:assumed-ratio',
+      'geometry:tip-mark',
+      'geometry:least-sweep',
+      'adjuster:turns',
+      'adjuster:preload',
+    ],
   },
   'finger-follower': {
     steps: { identify: LOOSE, consequences: CHANGE },

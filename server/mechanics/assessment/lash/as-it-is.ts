@@ -4,9 +4,10 @@ import { gapSaid } from '../common/gap-said.ts';
 import { type LashDone, lashDone } from '../common/lash-done.ts';
 import { listed, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { nutHasMoved } from '../noise/of-record.ts';
 import { lastKept } from '../workings/kept.ts';
 import { turnMade } from '../workings/turn-made.ts';
-import type { LashValveDetail } from './detail.ts';
+import type { LashDetail, LashValveDetail } from './detail.ts';
 
 /** More than so many are read off the log. */
 const FEW = 4;
@@ -14,6 +15,7 @@ const FEW = 4;
 const LEADS: Readonly<Record<LashDone, string>> = {
   held: 'Set, and read again since',
   'as-asked': 'Found as the card asks, with no turn needed',
+  ordinary: 'Changed since it was set by no more than is ordinary, with nothing to set',
 };
 
 const named = (valves: readonly LashValveDetail[]): string =>
@@ -34,12 +36,17 @@ function ofSum(evidence: Evidence): string[] {
  *
  * @param quiet valves of which nothing else is told
  */
-export function asItIs(quiet: readonly LashValveDetail[], evidence: Evidence): Headline[] {
+export function asItIs(
+  quiet: readonly LashValveDetail[],
+  evidence: Evidence,
+  limit: LashDetail['limit'],
+): Headline[] {
   const { asks, logFirst } = planOf(evidence.call.goal);
   if (evidence.engine.gear === 'bucket' || logFirst === true || !asks.includes('adjuster')) return [];
   const told = ofSum(evidence);
-  const left = quiet.filter((valve) => !told.includes(placeOf(valve)));
-  return (['held', 'as-asked'] as const).flatMap((how): Headline[] => {
+  // A lock that let go leaves something to do, however its gap was found.
+  const left = quiet.filter((valve) => !told.includes(placeOf(valve)) && !nutHasMoved(valve, { limit }));
+  return (['held', 'as-asked', 'ordinary'] as const).flatMap((how): Headline[] => {
     const own = left.filter((valve) => lashDone(evidence, valve) === how);
     if (own.length === 0) return [];
     return [

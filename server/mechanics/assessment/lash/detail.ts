@@ -10,7 +10,7 @@ import type { Bounds, LashEvidence, LimitEvidence, ValvePlace } from '../evidenc
 export interface LashValveDetail extends ValvePlace {
   /** Oldest day first; those that stand. */
   readonly lines: readonly LashEvidence[];
-  /** The lash as it is: the newest line, found or set. */
+  /** The lash as it is: the newest line that counts, found or set. */
   readonly newest: Bounds;
   /** Which of two lines of one day came first. */
   readonly order: readonly AssessedQuestion[];

@@ -1,4 +1,5 @@
 import { allowance } from '../../kit/allowances.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import { type GrowthTold, growthTold } from '../../lash/growth.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
@@ -8,18 +9,27 @@ import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
+import type { LashValveRead } from './valves.ts';
+
+/** Nothing below none is told of one end of it: it may not have changed at all. */
+const signed = (si: number): string => (si <= EQUAL ? 'nothing' : inches(si));
 
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
 
-const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
+const OF_GROWTH: ReadonlySet<string> = new Set([
+  'lash-grew',
+  'lash-closed',
+  'lash-closed-nut',
+  'lash-heat-differs',
+  'lash-heat-unsaid',
+]);
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
-  { lines, newest, grewAgain }: LashValveDetail,
+  { now: last, newest, grewAgain }: LashValveRead,
   { code, size = '' }: AssessedQuestion,
 ): string {
-  const last = lines.at(-1);
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
   if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
   const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
@@ -59,8 +69,29 @@ const doubtSaid = (place: ValvePlace, { ask, answered }: AssessedQuestion): stri
     ? `The lash of ${placeOf(place)} was entered wrong: it is put right, or entered again.`
     : `No lash of ${placeOf(place)} counts yet. ${ask}`;
 
+/** What gauges leave of a growth reaches past what is ordinary, and does not begin there: a finer step tells. */
+function openGrowth(
+  { growth, lines, newest, twice, ...place }: LashValveDetail,
+  limit: number,
+): string | undefined {
+  const { low, high } = growth ?? {};
+  if (low === undefined || high === undefined || twice !== undefined) return undefined;
+  if (lines.at(-1)?.moment !== 'found') return undefined;
+  const at = `Lash of ${placeOf(place)}, ${gapSaid(newest)} now.`;
+  const open = 'whether that is more can’t be told by these gauges. A finer step between them tells.';
+  if (low <= limit + EQUAL && high > limit + EQUAL)
+    return `${at} It grew by ${signed(low)} to ${inches(high)}, where ${inches(limit)} is ordinary: ${open}`;
+  if (high >= -limit - EQUAL && low < -limit - EQUAL)
+    return `${at} It closed by ${signed(-high)} to ${inches(-low)}, where ${inches(limit)} is ordinary: ${open}`;
+  return undefined;
+}
+
 /** One line for each valve whose lash grew or closed past what is ordinary, or of which nothing counts yet. */
-export function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
+export function headline(
+  valve: LashValveRead,
+  questions: readonly AssessedQuestion[],
+  limit: number,
+): Headline[] {
   const about = valveSubject(valve);
   const said = (sentence: string): Headline[] => [
     {
@@ -76,7 +107,10 @@ export function headline(valve: LashValveDetail, questions: readonly AssessedQue
     .filter((each) => keyOf(each.about) === keyOf(about))
     .filter(({ code }) => code !== 'sum-against-log')
     .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));
-  if (own === undefined) return heldSince(valve);
+  if (own === undefined) {
+    const open = openGrowth(valve, limit);
+    return open === undefined ? heldSince(valve) : said(open);
+  }
   if (own.code === 'found-twice') return said(own.ask);
   if (own.code === 'lash-unlikely' || own.code === 'lash-order') return said(doubtSaid(valve, own));
   return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`);

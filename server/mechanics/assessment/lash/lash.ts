@@ -10,14 +10,17 @@ import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import { asItIs } from './as-it-is.ts';
-import type { LashDetail, LashValveDetail } from './detail.ts';
+import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
+import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
 import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
+import { sidesSwapped } from './sides-swapped.ts';
+import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
 import { stopOf } from './stop.ts';
-import { valvesOf } from './valves.ts';
+import { type LashValveRead, valvesOf } from './valves.ts';
 
 /** One figure of a gap is as good as its feeler. */
 function boundsWithin(gap: Bounds): Bounds {
@@ -26,10 +29,10 @@ function boundsWithin(gap: Bounds): Bounds {
 }
 
 function quantity(
-  { cylinder, valve, lines, newest, order, twice, hydraulic }: LashValveDetail,
+  { cylinder, valve, now, newest, order, twice, hydraulic }: LashValveRead,
   evidence: Evidence,
 ): AssessedQuantity {
-  const line = twice?.holds ?? lines.at(-1);
+  const line = twice?.holds ?? now;
   const doubted = line !== undefined && isLashDoubted(evidence, line);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
   return {
@@ -60,7 +63,9 @@ export function lashPart(
   const shims = shimsOf(evidence);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
+  const swapped = sidesSwapped(valves, evidence);
   const questions = [
+    ...swapped.questions,
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ order }) => order),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
@@ -70,20 +75,37 @@ export function lashPart(
     ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
-  const told = valves.map((valve) => ({ valve, own: headline(valve, questions) }));
+  const shut = withoutGap(valves, evidence);
+  const closed = closedGaps(valves, questions, limit.value);
+  const told = valves.map((valve) => {
+    const known = closed.find((each) => each.valve === valve);
+    return {
+      valve,
+      own:
+        known === undefined
+          ? headline(valve, questions, limit.value)
+          : closedHeadline(known, evidence, limit.value),
+    };
+  });
   const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
-    headlines: [...told.flatMap(({ own }) => own), ...asItIs(quiet, evidence), ...shims.headlines],
-    notToRun: shims.notToRun,
+    headlines: [
+      ...noGapHeadlines(shut),
+      ...swapped.headlines,
+      ...told.flatMap(({ own }) => own),
+      ...asItIs(quiet, evidence, limit),
+      ...shims.headlines,
+    ],
+    notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence), ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
       adjuster: adjusterKind(evidence.engine),
       limit,
-      valves,
+      valves: valves.map(({ now: _, ...valve }) => valve),
       questionIds: questions.map(({ id }) => id),
       setting: settingDetail(evidence),
     },

@@ -36,6 +36,88 @@ const ASKED_FOR: AssessedQuestion['answers'] = [
   { code: 'found', label: 'No', changes: 'What is asked for is found out before the lash is set again.' },
 ];
 
+/** Answers by which a gap that closed is the valve’s own doing. */
+export const ONE_HEAT = 'one-heat';
+export const HELD = 'held';
+
+/** What may be answered to each question of a growth: a yes is the cause of one, and says of another that it was read right. */
+const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['answers']>> = {
+  'lash-grew': [
+    {
+      code: 'found',
+      label: 'Yes',
+      changes: 'The cause is known; it is put right before the lash is set again.',
+    },
+    {
+      code: 'not-found',
+      label: 'Looked: no',
+      changes: 'The next cause is looked for; the lash is not set again.',
+    },
+  ],
+  'lash-grew-everywhere': [
+    {
+      code: 'not-found',
+      label: 'Yes, all in the same way',
+      changes: 'It is no way of reading: the next cause is looked for, the oil first.',
+    },
+    {
+      code: 'found',
+      label: 'No, or nobody knows',
+      changes: 'One is set again step by step, and read at the heat it was set at.',
+    },
+  ],
+  'lash-closed': [
+    {
+      code: ONE_HEAT,
+      label: 'Yes, at one heat',
+      changes:
+        'The valve may be sinking into its seat: a qualified shop looks, and the gap is not set away before.',
+    },
+    {
+      code: 'other-heat',
+      label: 'No, or nobody knows',
+      changes: 'It is read again at the heat it was set at; until then nothing is told of it.',
+    },
+  ],
+  'lash-closed-nut': [
+    {
+      code: 'moved',
+      label: 'It has moved',
+      changes: 'Its lock let go: that is put right before the gap is set again.',
+    },
+    {
+      code: HELD,
+      label: 'Looked: it held',
+      changes:
+        'The valve may be sinking into its seat: a qualified shop looks, and the gap is not set away before.',
+    },
+  ],
+  'lash-heat-unsaid': [
+    {
+      code: 'same',
+      label: 'Yes, at the same heat',
+      changes: 'That heat is put into the log; then the two are set against each other.',
+    },
+    {
+      code: 'other',
+      label: 'No, or nobody knows',
+      changes: 'They stay apart: it is read again at the heat it was set at.',
+    },
+  ],
+  'lash-heat-differs': [
+    {
+      code: 'not-found',
+      label: 'Yes, as the log has them',
+      changes: 'They stay apart: it is read again at the heat it was set at.',
+    },
+    {
+      code: 'found',
+      label: 'No: a heat in the log is wrong',
+      changes: 'That heat is put right in the log; then the two are set against each other.',
+    },
+  ],
+};
+
 /** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
 export function question(
   found: LashQuestion,
@@ -60,18 +142,7 @@ export function question(
       about,
       step: 'adjuster',
       answers,
-      choices: [
-        {
-          code: 'found',
-          label: 'Yes',
-          changes: 'The cause is known; it is put right before the lash is set again.',
-        },
-        {
-          code: 'not-found',
-          label: 'Looked: no',
-          changes: 'The next cause is looked for; the lash is not set again.',
-        },
-      ],
+      choices: ANSWERS[found.code],
     },
   );
 }

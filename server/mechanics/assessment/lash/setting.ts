@@ -28,6 +28,8 @@ function twoSaid({ twoPositions, whyNot }: SettingOrder, count: number): string 
     return `Or in two positions, a turn of the crank apart, if it fires evenly, every ${720 / count}°: common practice, no published source. With an uneven firing order, or where a valve in the list is seen to move, go cylinder by cylinder.`;
   if (whyNot === 'no-room')
     return `Two positions would leave less than 20° of the crank to the next lobe with this cam and ${count} cylinders: go cylinder by cylinder.`;
+  if (whyNot === 'few-cylinders' && count > 1)
+    return `The angles are for cylinders that fire evenly, every ${720 / count}°. With an uneven firing order go by what each cylinder’s own valves do.`;
   return whyNot === 'odd-count' ? 'Two positions a turn apart need an even count of cylinders.' : '';
 }
 

@@ -10,7 +10,8 @@ import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
 import { foundTwice, WHICH_HOLDS } from '../common/found-twice.ts';
 import { type Lack, toAnswer, toRead, toSay } from '../common/lack.ts';
 import { isLashDoubted, LASH_UNLIKELY } from '../common/lash-doubt.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
+import { newestLash } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
@@ -66,7 +67,7 @@ function shimOf({ fitted, found, wanted }: Pick<Known, 'fitted' | 'found' | 'wan
 
 function knownOf(evidence: Evidence, place: ValvePlace): Known[] {
   const lines = lashLogOf(evidence, place);
-  const newest = foundTwice(evidence, place)?.holds ?? lines.at(-1);
+  const newest = foundTwice(evidence, place)?.holds ?? newestLash(evidence, place);
   if (newest === undefined) return [];
   const wanted = evidence.card[sideOfValve(place.valve)].lash;
   const figures = { found: newest.gap, ...defined({ fitted: fittedIn(lines), wanted }) };

@@ -1,5 +1,5 @@
 import { MM } from '../../kit/si.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 

@@ -2,9 +2,11 @@ import { defined } from '../../../../shared/defined.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine } from '../../lash/types.ts';
+import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
-import { lashLogOf, orderQuestions } from '../common/newest-lash.ts';
+import { lashLogOf, orderQuestions } from '../common/lash-log-of.ts';
+import { countingLog } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -67,8 +69,22 @@ function counts(line: LashEvidence, { holds, lines }: FoundTwice): boolean {
   return ofDay[0] === line;
 }
 
+/** It is not said yet whether the gap that growth is told of was found before its setting or after. */
+const isOpenFor = (order: AssessedQuestion, lines: readonly LashEvidence[]): boolean => {
+  const found = lines.findLast(({ moment }) => moment === 'found');
+  return (
+    inDoubt(order) ||
+    (order.answered === undefined && found !== undefined && order.restsOn.includes(found.id))
+  );
+};
+
+/** The log of one valve, with the newest line of it that counts. */
+export interface LashValveRead extends LashValveDetail {
+  readonly now?: LashEvidence;
+}
+
 /** The log of every valve that has one. */
-export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
+export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
   const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
   const places = [
     ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
@@ -76,18 +92,20 @@ export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
   return places.map((place) => {
     const lines = lashLogOf(evidence, place);
     const twice = foundTwice(evidence, place);
-    const count = lines.filter((line) => twice === undefined || counts(line, twice));
+    const counting = countingLog(evidence, place);
+    const now = counting.at(-1);
+    const count = counting.filter((line) => twice === undefined || counts(line, twice));
     const order = orderQuestions(evidence, place);
     const growth = growthOf(count, most, evidence);
     // While it is open which came first no growth is told; a stop that stands as it was entered stays.
-    const isTold = growth.grewAgain !== undefined || !order.some(inDoubt);
-    const newest = twice === undefined ? (lines.at(-1)?.gap ?? {}) : gapOf(twice);
+    const isTold = growth.grewAgain !== undefined || !order.some((each) => isOpenFor(each, count));
+    const newest = twice === undefined ? (now?.gap ?? {}) : gapOf(twice);
     return {
       ...place,
       lines,
       newest,
       order,
-      ...defined({ twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
+      ...defined({ now, twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
       ...(isTold ? growth : {}),
     };
   });

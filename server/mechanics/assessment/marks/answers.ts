@@ -7,8 +7,11 @@ import { chosenOf } from '../common/chosen.ts';
 export interface MarkAnswer extends AnswerChoice {
   /** Left out where what is done goes on by the marks themselves. */
   readonly leadsTo?: ShortAdvice;
-  /** The marks that were asked of count no more once the valve is inked again. */
-  readonly renews?: true;
+  /**
+   * The marks that were asked of count no more once the valve is inked again; of one that was read wrong those alone whose
+   * setting was inked again.
+   */
+  readonly renews?: true | 'its-setting';
 }
 
 const todo = (said: string): ShortAdvice => ({ said, todo: true });
@@ -141,8 +144,9 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
     {
       code: 'misread',
       label: 'One was read wrong',
-      changes: 'That one is put right or struck out.',
-      leadsTo: todo('Put the mark that was read wrong right, or strike it out.'),
+      changes: 'That one is put right or struck out; inked again at its setting, it counts no more.',
+      leadsTo: todo('Put the mark that was read wrong right, strike it out, or ink it again at its setting.'),
+      renews: 'its-setting',
     },
     {
       code: 'neither',

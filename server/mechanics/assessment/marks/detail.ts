@@ -42,11 +42,15 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly length?:
     | { readonly how: 'open' }
     | { readonly how: 'stays'; readonly at?: number | undefined; readonly over?: LengthOver | undefined };
+  /** Which way the marks ask a stand or pedestal to go. */
+  readonly height?: 'raise' | 'lower';
   readonly questionIds: readonly string[];
 }
 
 export interface MarksDetail {
   readonly limit: LimitEvidence;
+  /** What is told in the place of the height that was worked out, while the marks ask for the other way. */
+  readonly stand?: { readonly said: string };
   readonly valves: readonly MarkedValveDetail[];
   /** The least sweep of either side, for a valve without a mark. */
   readonly leastOfSides: readonly { readonly side: Side; readonly least: LeastSweepDetail }[];

@@ -17,3 +17,10 @@ export function lengthOf(
     ? { how: 'stays', at: advice.at ?? judged.pushrod, over: context.over }
     : { how: 'open' };
 }
+
+/** Which way the marks of a valve ask its stand or pedestal to go; nothing where they ask for no change. */
+export function heightOf(marks: readonly Mark[], context: MarkContext): MarkedValveDetail['height'] {
+  if (context.mounting === undefined || context.mounting === 'stud') return undefined;
+  const advice = adviceOf(marks, context);
+  return advice?.how === 'change' ? (advice.way === 'up' ? 'raise' : 'lower') : undefined;
+}

@@ -16,7 +16,7 @@ import { counted } from './counted.ts';
 import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { leastSweepOf } from './least-sweep.ts';
-import { lengthOf } from './length-of.ts';
+import { heightOf, lengthOf } from './length-of.ts';
 import { OVER_FIRST } from './length-told.ts';
 import { markOf, worstToBest } from './order.ts';
 import { isNearEdge, STEM_FIRST, stemQuestions } from './stem.ts';
@@ -140,6 +140,7 @@ export function markedValve(
           advice: first !== undefined || advice === undefined ? undefined : upperFirst(advice),
           inShort: then ?? markInShort(told, within),
           length: lengthOf(told, within, waits),
+          height: then === undefined ? heightOf(told, within) : undefined,
         }),
         questionIds: questions.map(({ id }) => id),
       },

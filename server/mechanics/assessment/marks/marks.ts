@@ -1,12 +1,16 @@
+import { defined } from '../../../../shared/defined.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { againstStand } from './against-stand.ts';
 import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
+import { lengthsUnlike } from './lengths-unlike.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
+import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 /** How they are mounted is asked once, with the first valve whose marks raise it. */
@@ -29,17 +33,20 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     const beside = standing.filter(({ cylinder, valve }) =>
       own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
     );
-    return markedValve(evidence, { own, beside }, limit, ratios);
+    return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
   });
-  const found = askedOnce(each);
+  const ofStand = againstStand(askedOnce(each), evidence);
+  const ofLengths = lengthsUnlike(ofStand.valves, evidence);
+  const found = ofLengths.valves;
   return {
     quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),
     judgements: found.flatMap(({ valve }) => markJudgement(valve, limit)),
-    questions: found.flatMap(({ questions }) => questions),
+    questions: [...ofStand.questions, ...ofLengths.questions, ...found.flatMap(({ questions }) => questions)],
     stop: found.flatMap(({ stop }) => stop),
     headlines: found.flatMap(({ valve }) => markHeadline(valve, limit)),
     detail: {
       limit,
+      ...defined({ stand: ofStand.stand }),
       valves: found.map(({ valve }) => valve),
       leastOfSides: SIDES.map((side) => ({ side, least: leastSweepOf(evidence, { valve: side }, ratios) })),
     },

@@ -1,42 +1,72 @@
 import { isDial } from '../../kit/lift-tools.ts';
-import { placeOf } from '../common/said.ts';
+import { listed, placeOf } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import type { RatioLack } from '../ratio/lack.ts';
+import type { LackCode } from '../ratio/lack.ts';
 import { wasRead } from '../ratio/lacking.ts';
 import type { SetUpNow } from '../ratio/set-ups.ts';
 import { MUST_TURN, type Need, need } from './need.ts';
 
+/** A lifter that cannot sink; without pushrods there is none. */
+const isFirm = ({ engine: { gear = 'pushrod' } }: Evidence, { lifter }: SetUpNow): boolean =>
+  lifter === 'solid' || lifter === 'locked' || (gear !== 'pushrod' && lifter === 'not-said');
+
 /** It was set up as the lack wants it: the passes that it has not got yet are all that is lacking. */
-function isMetBy({ spring, lifter, lash, alignment }: SetUpNow, { code }: RatioLack): boolean {
-  const isFirm = lifter === 'solid' || lifter === 'locked';
-  if (code === 'light-spring-first') return spring === 'light' && isFirm && lash === 'zero';
-  if (code === 'sinking' || code === 'may-have-sunk') return isFirm;
-  if (code === 'lash-in-known' || code === 'lash-in-unknown') return lash === 'zero';
-  return code === 'plunger-leans' && alignment === 'parallel';
+function isMetBy(evidence: Evidence, setUp: SetUpNow, code: LackCode): boolean {
+  const { spring, lifter, lash, alignment } = setUp;
+  const firm = isFirm(evidence, setUp);
+  // What nobody said of it may be as little what is wanted as what was there before.
+  const said = firm || lifter !== 'not-said';
+  switch (code) {
+    case 'light-spring-first':
+      return spring === 'light' && firm && lash === 'zero';
+    case 'sinking':
+    case 'may-have-sunk':
+      return firm;
+    case 'lash-in-known':
+    case 'lash-in-unknown':
+      return said && lash === 'zero';
+    default:
+      return code === 'plunger-leans' && said && alignment === 'parallel';
+  }
 }
 
 interface Started {
   readonly setUp?: SetUpNow;
   /** What its passes will bring. */
-  readonly meets: (lack: RatioLack) => boolean;
+  readonly meets: (lack: { readonly code: LackCode }) => boolean;
 }
 
 /** The set-up that was begun last, while no lift was read in it. */
-export function startedFor({ known }: GroupExplained): Started {
+export function startedFor(evidence: Evidence, { known }: GroupExplained): Started {
   const last = known.at(-1);
   if (last === undefined || wasRead(last)) return { meets: () => false };
   const { setUp } = last.read;
-  return { setUp, meets: (lack) => isMetBy(setUp, lack) };
+  return { setUp, meets: ({ code }) => isMetBy(evidence, setUp, code) };
+}
+
+/** ` which has the light spring and solid lifter, at zero lash`: as much of it as was said. */
+function hasSaid({ spring, lifter, lash }: SetUpNow): string {
+  const has = [
+    ...(spring === 'light' ? ['light spring'] : []),
+    ...(lifter === 'not-said' ? [] : [`${lifter} lifter`]),
+  ];
+  return [
+    ...(has.length === 0 ? [] : [`which has the ${listed(has)}`]),
+    ...(lash === 'zero' ? ['at zero lash'] : []),
+  ]
+    .map((each) => `, ${each}`)
+    .join('');
 }
 
 /** Nobody is sent to set up once more what is set up already. */
-export function goOn({ group }: GroupExplained, { number, spring, lifter, lash, tool }: SetUpNow): Need {
+export function goOn({ group }: GroupExplained, setUp: SetUpNow): Need {
+  const { number, tool } = setUp;
   const at = placeOf(group);
-  const on = [...(spring === 'light' ? ['light spring'] : []), `${lifter} lifter`].join(' and ');
   return need(
     `go-on:${group.key}`,
     `valve lift ${at}: passes of set-up ${number}`,
-    `${at}: go on with set-up ${number}, which has the ${on}${lash === 'zero' ? ', at zero lash' : ''}: read the valve lift, three passes${isDial(tool) ? ', small hand first' : ''}.`,
+    `${at}: go on with set-up ${number}${hasSaid(setUp)}: read the valve lift, three passes${isDial(tool) ? ', small hand first' : ''}.`,
     false,
     { ...MUST_TURN, begun: true },
   );

@@ -44,6 +44,6 @@ export const MUST: More = { must: true };
 export const MUST_TURN: More = { must: true, turns: true };
 export const TURN: More = { turns: true };
 
-/** The computation was kept with the build. */
+/** The computation was kept with the build, and not only to see what comes out. */
 export const worked = ({ workings }: Evidence, name: string): boolean =>
-  workings.some(({ computation }) => computation === name);
+  workings.some(({ computation, onlyWorkedOut }) => computation === name && onlyWorkedOut !== true);

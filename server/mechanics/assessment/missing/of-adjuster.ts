@@ -3,12 +3,14 @@ import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
+import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
+import { sinkingPlaces } from '../lash/sinking.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { lastKept } from '../workings/kept.ts';
 import { turnMade } from '../workings/turn-made.ts';
@@ -57,6 +59,23 @@ function turnsValve(evidence: Evidence): Need[] {
       { ...MUST, askAtBench: `Say which valve was found at ${inches(from)}, and enter it in the lash log.` },
     ),
   ];
+}
+
+/** A valve without a gap may be held open: its adjuster is backed off before anything else is read or set. */
+function backOff(evidence: Evidence): Need[] {
+  const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
+  return withoutGap(places, evidence)
+    .slice(0, 1)
+    .map((line) =>
+      need(
+        'back-off',
+        `a gap at ${placeOf(line)}`,
+        `${upperFirst(placeOf(line))}: ${backOffSaid(evidence)}`,
+        false,
+        { ...MUST, begun: true },
+      ),
+    );
 }
 
 /** Set last; of a noise one that was found before, and set again since: how it was set at first is read as it is found. */
@@ -120,10 +139,14 @@ const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   ...shimFigures(evidence, noise),
 ];
 
-/** Every valve of the log is as it should be: nothing is left to be turned. */
+/** Every valve of the log is as it should be, or a shop looks at it first: nothing is left to be turned. */
 function isDone(evidence: Evidence): boolean {
   const standing = evidence.lash.filter((line) => line.standing);
-  return standing.length > 0 && standing.every((line) => lashDone(evidence, line) !== undefined);
+  const sinking = sinkingPlaces(evidence);
+  return (
+    standing.length > 0 &&
+    standing.every((line) => sinking.has(placeOf(line)) || lashDone(evidence, line) !== undefined)
+  );
 }
 
 const turns = (evidence: Evidence): Need =>
@@ -139,6 +162,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
   if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
   const valve = noise.active ? [] : turnsValve(evidence);
   return [
+    ...backOff(evidence),
     ...valve,
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
     ...readAgain(evidence, noise),

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
@@ -97,18 +98,24 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ofSolid(springs),
 ];
 
-/** The sides of which a valve was set up or read; of neither, both: nobody knows yet which it will be. */
+/** The sides of which a valve was set up or read; of neither, those where an arm sits; else both: nobody knows yet which it will be. */
 function sidesRead(evidence: Evidence): readonly Side[] {
   const read = [...setUpsNow(evidence), ...evidence.sheet.filter(({ standing }) => standing)].map(
     ({ valve }) => sideOfValve(valve),
   );
-  const own = SIDES.filter((side) => read.includes(side));
+  // With nothing read yet it is where the arms sit.
+  const sits = evidence.seats.map(({ valve }) => sideOfValve(valve));
+  const own = SIDES.filter((side) => (read.length === 0 ? sits : read).includes(side));
   return own.length === 0 ? SIDES : own;
 }
 
 /** A change is of both sides; a ratio that is read needs the lobe under the valve it is read on. */
-const lobesWanted = (evidence: Evidence): readonly Side[] =>
-  planOf(evidence.call.goal).isChange === true ? SIDES : sidesRead(evidence);
+const lobesWanted = (evidence: Evidence): readonly Side[] => {
+  const { isChange, byRatio } = planOf(evidence.call.goal);
+  // A bucket has no ratio that a lobe would be read for.
+  if (evidence.engine.gear === 'bucket' && byRatio === true && isChange !== true) return [];
+  return isChange === true ? SIDES : sidesRead(evidence);
+};
 
 export const ofCam = (evidence: Evidence): Need[] =>
   isWithoutCard(evidence) ? [] : ofCardAndLobes(evidence);
@@ -126,24 +133,35 @@ const ofCardAndLobes = (evidence: Evidence): Need[] => [
   ...ofCard(evidence),
 ];
 
-const ofCard = ({ card }: Evidence): Need[] => [
-  need(
-    'assumed-ratio',
-    'the ratio the card assumes',
-    'Read off the card which rocker ratio it assumes.',
-    card.assumedRatio !== undefined,
-    MUST,
-  ),
-  need(
-    'card-lash',
-    `the ${lashLacking(card)} on the card`,
-    `Read the ${lashLacking(card)} off the cam card.`,
-    known([card.intake.lash, card.exhaust.lash]),
-  ),
-  need(
-    'centrelines',
-    `the ${centrelinesLacking(card)} on the card`,
-    `Read ${centrelinesLacking(card) === 'centrelines' ? 'both' : 'the'} ${centrelinesLacking(card)} off the cam card.`,
-    known([card.intake.centreline, card.exhaust.centreline]),
-  ),
-];
+/** A hydraulic lifter has no lash, and the card of its cam none to read off. */
+const lashOfCard = ({ card, engine }: Evidence): Need[] =>
+  isHydraulicLifter(engine.lifter)
+    ? []
+    : [
+        need(
+          'card-lash',
+          `the ${lashLacking(card)} on the card`,
+          `Read the ${lashLacking(card)} off the cam card.`,
+          known([card.intake.lash, card.exhaust.lash]),
+        ),
+      ];
+
+const ofCard = (evidence: Evidence): Need[] => {
+  const { card } = evidence;
+  return [
+    need(
+      'assumed-ratio',
+      'the ratio the card assumes',
+      'Read off the card which rocker ratio it assumes.',
+      card.assumedRatio !== undefined,
+      MUST,
+    ),
+    ...lashOfCard(evidence),
+    need(
+      'centrelines',
+      `the ${centrelinesLacking(card)} on the card`,
+      `Read ${centrelinesLacking(card) === 'centrelines' ? 'both' : 'the'} ${centrelinesLacking(card)} off the cam card.`,
+      known([card.intake.centreline, card.exhaust.centreline]),
+    ),
+  ];
+};

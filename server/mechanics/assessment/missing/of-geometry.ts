@@ -10,7 +10,8 @@ const followerNeeds = (evidence: Evidence): Need[] =>
           'the arms of the follower: valve shut, and at full lift',
           'Measure the follower’s arms from the pivot’s middle, valve shut and at full lift.',
           worked(evidence, 'follower-ratio'),
-          TURN,
+          // While no mark was read either, the call that is about its geometry waits for this.
+          evidence.tipMarks.some(({ standing }) => standing) ? TURN : MUST_TURN,
         ),
       ]
     : [];

@@ -1,11 +1,8 @@
-import { inAnyUnits } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import type { Group } from '../ratio/groups.ts';
 import { isSaid, type LackCode, type RatioLack, turnsNothing } from '../ratio/lack.ts';
 import { lackSaid, passesSaid } from '../ratio/lack-said.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
-
-const hyphened = (text: string, but: RegExp): string => text.toLowerCase().replace(but, '-');
 
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
 function codeOf(lack: RatioLack): string {
@@ -21,16 +18,25 @@ function codeOf(lack: RatioLack): string {
     case 'read-back-wrong':
       return 'read-back';
     case 'enter-again':
-      return `enter-again-${hyphened(passesSaid(lack), /[^a-z0-9]+/g)}`;
+      return `enter-again-${passesSaid(lack).replaceAll(/[^a-z0-9]+/g, '-')}`;
+    case 'answer':
+    case 'card-lobe-wrong':
+    case 'sold-as-other':
+      return `${lack.code}-${lack.of}`;
+    case 'no-pass':
+    case 'none-back-at-zero':
+    case 'passes-apart':
+      return `${lack.code}-${lack.lift}`;
     default:
-      return ofLift(lack) ?? hyphened(inAnyUnits(lackSaid(lack)), /[^a-z]+/g);
+      return ofLift(lack) ?? lack.code;
   }
 }
 
 /** Of the valve lift alone: the lobe is read in another place. */
 function ofLift(lack: RatioLack): string | undefined {
-  if (lack.code === 'guessed' && lack.lift === 'valve') return 'lift-with-a-tool';
-  return lack.code === 'one-more-pass' && lack.lift === 'valve' ? 'one-more-pass' : undefined;
+  if (lack.code === 'guessed') return lack.lift === 'valve' ? 'lift-with-a-tool' : 'guessed-lobe';
+  if (lack.code !== 'one-more-pass') return undefined;
+  return lack.lift === 'valve' ? 'one-more-pass' : 'one-more-pass-lobe';
 }
 
 /** Readings that are taken; the rest is wanted. */

@@ -35,6 +35,7 @@ function hasGoneOn(evidence: Evidence): boolean {
   );
 }
 
+/** What the step on the arms still asks: which are on, and what they are sold as. */
 export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const { arms, seats, rockers, call } = evidence;
   // Of a change the ratio before is enough: the parts may not be bought.
@@ -153,14 +154,48 @@ function ofItsUse({ engine, passes, sheet }: Evidence, parts: readonly InHand[])
   ];
 }
 
+/** A part that came back is the one arm on record, where nobody said otherwise: its marks are not read again. */
+function withMarksOfArm({ call, arms }: Evidence, parts: readonly InHand[]): readonly InHand[] {
+  const [arm, ...others] = arms;
+  const [part, ...more] = parts;
+  const isArm =
+    call.goal === 'returned-part' && arm !== undefined && others.length === 0 && more.length === 0;
+  const isMarked =
+    isArm && [arm.ratioStamp, arm.otherNumber, arm.boxLabel].some((text) => text.trim() !== '');
+  return isMarked && part !== undefined ? [{ ...part, armId: arm.id }] : parts;
+}
+
+/**
+ * What is lost once a part that came back is cleaned or nobody remembers: kept as a note.
+ *
+ * Source: common practice, no published source.
+ */
+function ofReturned({ call, notes }: Evidence): Need[] {
+  if (call.goal !== 'returned-part') return [];
+  const what = 'its hours, who took it off, where it sat, and photographs before it is cleaned';
+  return [
+    need(
+      'returned-history',
+      what,
+      'Before it is cleaned: have it photographed as it came, and ask for its hours, who took it off and where it sat. Keep that as a note.',
+      notes.some(({ kind }) => kind === 'note'),
+      {
+        ...MUST,
+        askAtBench:
+          'Before it is cleaned: photograph it as it came, and say its hours, who took it off and where it sat.',
+      },
+    ),
+  ];
+}
+
 /** The part is off the engine: nothing of it needs turning. Of several parts it is the first that lacks something. */
 export function ofIdentify(evidence: Evidence): Need[] {
-  const parts = partsInHand(evidence);
+  const parts = withMarksOfArm(evidence, partsInHand(evidence));
   const ofParts = OF_A_PART.flatMap(({ code, what, ask, has, answer }) => {
     const part = parts.find((each) => !has(each)) ?? parts[0];
     if (part === undefined) return [];
     const of = part.about.name === undefined ? '' : ` of ${part.about.name}`;
     return [need(code, `${what(part)}${of}`, todoOf(part, ask), has(part), answer === true ? ANSWER : {})];
   });
-  return [...ofParts, ...ofItsUse(evidence, parts)];
+  return [...ofReturned(evidence), ...ofParts, ...ofItsUse(evidence, parts)];
 }

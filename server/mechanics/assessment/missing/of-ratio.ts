@@ -3,8 +3,8 @@ import { isDial } from '../../kit/lift-tools.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { answerTo, type RatioLack } from '../ratio/lack.ts';
-import { isSameLack } from '../ratio/lack-said.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
+import { answerLack, isSameLack, type RatioLack } from '../ratio/lack.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
@@ -17,9 +17,17 @@ import { oneValve } from './one-valve.ts';
 const PASSES = 3;
 const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
+/** Its passes were struck out, and those of another set-up are there: nobody wants them once more. */
+const isGivenUp = (evidence: Evidence, each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
+  !wasRead(each) &&
+  evidence.passes.some(
+    ({ setUpId, kind, standing }) => setUpId === each.read.setUp.id && kind === 'valve-lift' && !standing,
+  ) &&
+  known.some(({ read }) => read.valve.used.length >= PASSES);
+
 /** `newest`: the number of the set-up that is gone on with; none where another reading is wanted first. */
-function ofPasses({ known, group }: GroupExplained, newest: number | undefined): Need[] {
-  const last = known.at(-1)?.read;
+function ofPasses(evidence: Evidence, { known, group }: GroupExplained, newest: number | undefined): Need[] {
+  const last = known.findLast((each) => !isGivenUp(evidence, each, known))?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
   const [lobes, lifts] = [last.lobe.passes.used.length, last.valve.used.length];
@@ -67,32 +75,25 @@ const isAskedFor = (lack: RatioLack, doubts: readonly RatioLack[]): boolean =>
 /** Without a pass there is nothing to do but to read it: that is asked for by how many are there. */
 const isOfPasses = ({ code }: RatioLack): boolean => code === 'no-pass' || code === 'none-back-at-zero';
 
-/** It is set up as wanted, and no pass is read yet: only the passes are lacking. */
-function isSetUpForLight({ known }: GroupExplained): boolean {
-  const last = known.at(-1);
-  if (last === undefined || wasRead(last)) return false;
-  const { spring, lifter, lash } = last.read.setUp;
-  return spring === 'light' && (lifter === 'solid' || lifter === 'locked') && lash === 'zero';
-}
-
-function ofLacks(explained: GroupExplained): Need[] {
+function ofLacks(evidence: Evidence, explained: GroupExplained): Need[] {
   const resting = restingOn(explained);
   // Which of several set-ups holds is asked as a question too.
   const which = resting?.differs?.question;
   const asked = [
     ...(resting?.doubts ?? []),
-    ...(which === undefined || which.answered !== undefined ? [] : [answerTo(which)]),
+    ...(which === undefined || which.answered !== undefined ? [] : [answerLack(which)]),
   ];
   const all = lacksOfGroup(explained);
+  const { setUp, meets } = startedFor(evidence, explained);
   const lacks =
     resting === undefined
-      ? isSetUpForLight(explained)
+      ? // It is set up as wanted, and no pass is read yet: only the passes are lacking.
+        meets({ code: 'light-spring-first' })
         ? []
         : all.filter(({ code }) => code === 'enter-again' || code === 'light-spring-first')
       : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !isOfPasses(lack));
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === all[0];
-  const { setUp, meets } = startedFor(explained);
   const goesOn = setUp !== undefined && lacks.some(meets) ? [goOn(explained, setUp)] : [];
   const left = goesOn.length === 0 ? lacks : lacks.filter((lack) => !meets(lack));
   return [...goesOn, ...left.map((lack) => ofLack(lack, explained.group, begun))];
@@ -137,8 +138,8 @@ export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]
   return [
     ...explained.flatMap((each) => {
       if (isForLobe(each, explained)) return [];
-      const lacks = ofLacks(each);
-      return [...lacks, ...ofPasses(each, lacks.length === 0 ? newest : undefined)];
+      const lacks = ofLacks(evidence, each);
+      return [...lacks, ...ofPasses(evidence, each, lacks.length === 0 ? newest : undefined)];
     }),
     ...ofLobes(evidence, explained),
   ];

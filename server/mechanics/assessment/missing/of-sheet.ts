@@ -1,6 +1,6 @@
 import { isSolidLifter } from '../../../../shared/lifters.ts';
 import type { Evidence } from '../evidence.ts';
-import { isBegun, placesSaid, valvesToRead } from '../sheet/rows-to-read.ts';
+import { isBegun, placesSaid, sidesOfFew, valvesToRead } from '../sheet/rows-to-read.ts';
 import { ANSWER, type Need, need, TURN } from './need.ts';
 
 /** Lifts of valves say with which spring and lifter they were read. */
@@ -11,6 +11,22 @@ const howSaid = ({ sheet, engine }: Evidence): boolean =>
       ({ spring, lifter }) =>
         spring !== 'not-said' && (lifter !== 'not-said' || isSolidLifter(engine.lifter)),
     );
+
+/** Nobody said how many cylinders there are, and fewer valves were read than tell which of them is off. */
+const ofFew = (evidence: Evidence): Need[] =>
+  evidence.engine.cylinders !== undefined
+    ? []
+    : sidesOfFew(evidence)
+        .slice(0, 1)
+        .map((side) =>
+          need(
+            'rows',
+            `the valve lift of more ${side} valves`,
+            `Read the valve lift of another ${side} valve, the same way: three or more tell which one is off.`,
+            false,
+            { ...ANSWER, ...TURN },
+          ),
+        );
 
 export function ofSheet(evidence: Evidence): Need[] {
   const begun = isBegun(evidence);
@@ -34,6 +50,7 @@ export function ofSheet(evidence: Evidence): Need[] {
             { askAtBench: 'Say which spring and which lifter were in when the valves were read.' },
           ),
         ]),
+    ...(begun && toRead.length === 0 ? ofFew(evidence) : []),
     ...(toRead.length === 0
       ? []
       : [

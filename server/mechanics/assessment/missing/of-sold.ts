@@ -20,7 +20,7 @@ export function ofSoldAs(evidence: Evidence): Need {
   );
 }
 
-/** Somebody said what was ordered, and what they are sold as is put down otherwise. */
+/** Somebody said what was ordered, and the build has them sold as something else. */
 export function ofSoldRight(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const [ordered] = explained.flatMap((each) => soldToPutRight(evidence, each) ?? []);
   if (ordered === undefined) return [];

@@ -79,8 +79,14 @@ const sheet = (detail: Details['sheet']): Details['sheet'] => ({
   sides: detail.sides.map((side) => ({ ...side, odd: side.odd.map(swapLater) })),
 });
 
+/** What a mark lacks, while nothing is turned. */
+const MARK_LATER = 'what another mark tells, once the stop is gone';
+
 /** Of what a valve lacks to be told from its siblings the swap waits; the rest is named as a thing, not as work. */
 function judgement(each: Judgement, odds: readonly SheetOddDetail[]): Judgement {
+  // Another mark is made by turning it: nothing is asked for before the stop is gone.
+  if (each.id.startsWith('mark:') && each.lacks.some((lack) => lack.includes('mark')))
+    return { ...each, lacks: [MARK_LATER] };
   const odd = odds.find(({ judgementId }) => judgementId === each.id);
   return odd === undefined ? each : { ...each, lacks: oddLacks(swapLater(odd)) };
 }

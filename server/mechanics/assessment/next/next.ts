@@ -3,6 +3,7 @@ import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { NextOfChange } from '../change/next-of-change.ts';
 import { LASH_UNLIKELY } from '../common/lash-doubt.ts';
+import { VALVE_GEAR } from '../gear/gear.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
@@ -52,6 +53,10 @@ const isOfSteps = ({ step, code, answered }: AssessedQuestion, steps: readonly S
   (code === LASH_UNLIKELY && steps.includes('adjuster')) ||
   (code === CAM_THEN && answered === undefined && steps.includes('timing'));
 
+/** Where the indicator stood: asking costs nothing, and may give the passes that would be read next. */
+const isOfIndicator = ({ code, answered }: AssessedQuestion): boolean =>
+  answered === undefined && (code === 'pass-of-other-lift' || code === 'lifts-exchanged');
+
 /** What the answer of the goal is made of, in the order in which it is asked for. */
 function forAnswer({
   lacking,
@@ -84,9 +89,10 @@ function forAnswer({
     ofNoise.ask ??
     ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
+    questionNext(questions.filter((each) => isOfIndicator(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
-    questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
+    questionNext(questions.filter((each) => isOfSteps(each, steps) || each.code === VALVE_GEAR)) ??
     ofNoise.again ??
     toReadBeforeRunning(notToRun, isPlanning) ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??

@@ -15,7 +15,20 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
 const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
   (code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) && answered?.found === true;
 
+/** What an answer leads to that is not the entry of that reading once more. */
+const LEADS_TO: Readonly<Partial<Record<string, string>>> = {
+  'lobes-apart':
+    'read both lobes again at equal drop with the pointer left alone, coming up to the lift in running direction.',
+  'scan-far-from-tdc': 'prove top dead centre by the positive stop on both sides, then scan it again.',
+  'scan-copied': 'scan that valve by itself, and strike out the one that was copied.',
+  'lash-left-in': 'take the lash up, read that lift again, and enter it.',
+  'lash-grew-everywhere': 'set one again step by step, and read it at the heat that it was set at.',
+  'springs-at-different-lash': 'read both springs again at one lash, and enter those.',
+};
+
 function againSaid({ code, restsOn }: AssessedQuestion): string {
+  const leads = LEADS_TO[code];
+  if (leads !== undefined) return leads;
   if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
   if (code === 'stud-load')

@@ -118,6 +118,9 @@ const MOUNTING: Open = {
 /** Damage is asked after first, then what lifters and mounting it has, and which valve it is: the rest counts by that. */
 const FIRST: readonly string[] = ['noise-signs', LIFTER.code, MOUNTING.code, 'noise-which'];
 
+/** Asked before everything else, whatever it would part. */
+export const comesFirst = ({ code }: Pick<NoiseCheck, 'code'>): boolean => FIRST.includes(code);
+
 /** What is said again after `not known`: nothing is turned before it is looked at. */
 const SIGNS_AGAIN = 'Open the filter and look at the oil before anything is turned. What is in it?';
 

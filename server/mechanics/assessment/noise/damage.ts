@@ -86,7 +86,8 @@ export const NOT_RUN: readonly (Damage & { readonly first: string })[] = [
     question: 'noise-oil',
     answer: 'low',
     why: 'the oil, or its pressure, is low',
-    first: 'Find out why; it runs again once the oil is on its mark and its pressure is known.',
+    first:
+      'Fill the oil to its mark, have its pressure read on a gauge, and see whether oil comes up at the valves. It runs again once all three are as they should be.',
   },
   {
     question: 'noise-nut',

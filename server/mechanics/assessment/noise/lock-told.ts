@@ -1,5 +1,5 @@
 import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
-import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
+import { ADJUSTER_WORDS } from '../../lash/adjuster-words.ts';
 import { LOCKING } from '../../noise/causes.ts';
 import { effectOf } from '../../noise/effects.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -56,7 +56,7 @@ export function lockTold(evidence: Evidence, record: Pick<NoiseRecord, 'lash'>):
     );
   });
   if (valve === undefined || told.length === 0) return { aside: [] };
-  const { lock } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
+  const { lock } = ADJUSTER_WORDS[record.lash.adjuster];
   const question = asked(
     {
       code: 'lock-told-when',

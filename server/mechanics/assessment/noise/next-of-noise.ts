@@ -1,6 +1,7 @@
-import type { NextAction, Subject } from '../assessment.ts';
+import type { AssessedQuestion, NextAction, Subject } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
-import { asItStands, readAtLast } from './checks.ts';
+import { questionNext } from '../next/question-next.ts';
+import { asItStands, comesFirst, readAtLast } from './checks.ts';
 import type { NoiseCheck, NoiseDetail } from './detail.ts';
 
 /** What a call about noise asks for next, in the places where it comes among what else is next. */
@@ -35,12 +36,22 @@ function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextActio
   return { id: `next:noise:${code}`, action: code, step, about, sentence, reason: reasonOf(check), turns };
 }
 
-export function nextOfNoise(detail: NoiseDetail): NextOfNoise {
+/**
+ * @param contrary what was answered one way and the record has another way
+ * @param oil what is put right before anything is read
+ */
+export function nextOfNoise(
+  detail: NoiseDetail,
+  contrary: readonly AssessedQuestion[] = [],
+  oil?: NextAction,
+): NextOfNoise {
   const { active, checks, moved } = detail;
   const first = (fits: (check: NoiseCheck) => boolean) =>
     active ? actionOf(detail, checks.find(fits)) : undefined;
+  const contradicted = questionNext(contrary);
   return {
-    ask: first(asItStands),
+    // Damage and what the engine has are asked first; the rest counts by what was contradicted.
+    ask: first(comesFirst) ?? contradicted ?? first(asItStands) ?? oil,
     look: first((check) => !readAtLast(check) && !asItStands(check)),
     read: first(readAtLast),
     again: active ? moved?.again : undefined,

@@ -6,7 +6,7 @@ import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
-import type { AssessedQuestion, Headline, NotToRun, Subject } from '../assessment.ts';
+import type { AssessedQuestion, Headline, NextAction, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -16,6 +16,7 @@ import { noiseQuestions } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
 import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
+import { elsewhereTold } from './elsewhere-told.ts';
 import { factsOfAnswers } from './facts.ts';
 import { lockTold } from './lock-told.ts';
 import { movedNext } from './moved-next.ts';
@@ -25,6 +26,7 @@ import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
+import { oilNext } from './oil-low.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
@@ -152,8 +154,13 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
 const isAllAsked = (evidence: Evidence, open: ReturnType<typeof openChecks>): boolean =>
   open.length === 0 && QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
 
+/** What is said of a noise, and what is not run until its cause is found. */
 export interface NoisePart extends PartSaid<NoiseDetail> {
   readonly notToRun: readonly NotToRun[];
+  /** What is put right before anything is read. */
+  readonly oil?: NextAction;
+  /** What was answered one way and the lash log has another way: what counts hangs on it. */
+  readonly contrary: readonly AssessedQuestion[];
 }
 
 /** Causes of noise, a loosening adjuster or a failure: candidates with their evidence, and what would part them. */
@@ -162,6 +169,8 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const place = noisyValve(evidence);
   const nut = nutTold(evidence, record);
   const lock = lockTold(evidence, record);
+  const elsewhere = elsewhereTold(evidence, record);
+  const contrary = [elsewhere, nut.question, lock.question].flatMap((each) => each ?? []);
   const answers = factsOfAnswers(evidence, nut, lock);
   const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
@@ -172,13 +181,15 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const nearest = nearestOf(left, open);
   const questions = askedOf(evidence, known);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
-  const said = noiseSaid(left, foundSaid(evidence), nearest);
+  const said = noiseSaid(left, foundSaid(evidence), nearest === undefined ? undefined : open[0]?.check);
   const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };
   return {
     quantities: [],
     judgements: [],
-    questions: active ? [...questions, ...[nut.question, lock.question].flatMap((each) => each ?? [])] : [],
+    questions: active ? [...questions, ...contrary] : [],
     stop: noiseStops(evidence),
+    contrary: active ? contrary : [],
+    ...defined({ oil: active ? oilNext(evidence) : undefined }),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && (facts.length > 0 || isAllAsked(evidence, open)) ? [headline] : [],
     detail: {

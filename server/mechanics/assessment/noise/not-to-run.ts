@@ -12,11 +12,23 @@ const BUILD: Subject = { of: 'build' };
 
 const OF_ENGINE: ReadonlySet<string> = new Set(['noise-oil']);
 
-/** Nuts of the lash log that had moved, where none was answered of. */
-const movedInLog = ({ lash }: NoiseRecord, place: ValvePlace | undefined): ValvePlace[] =>
+/**
+ * Nuts of the lash log that had moved, whichever valve is heard; where one was answered of, it is told with that: of the
+ * valve that is named, or of those of the log where none is.
+ */
+const movedInLog = (
+  { lash }: NoiseRecord,
+  place: ValvePlace | undefined,
+  { answered }: { readonly answered: boolean },
+): ValvePlace[] =>
   lash.valves.filter(
-    (valve) => nutHasMoved(valve, lash) && (place === undefined || placeOf(place) === placeOf(valve)),
+    (valve) =>
+      nutHasMoved(valve, lash) && !(answered && (place === undefined || placeOf(place) === placeOf(valve))),
   );
+
+/** The one valve that it is told of, where it is one and one valve is heard; else the build. */
+const subjectOf = ([only, ...more]: readonly ValvePlace[], place: ValvePlace | undefined): Subject =>
+  only !== undefined && more.length === 0 && place !== undefined ? valveSubject(only) : BUILD;
 
 /** What is done first to a lock that let go goes by what it is. */
 function firstOf(question: NoiseQuestion, first: string, { engine }: Evidence): string {
@@ -58,7 +70,8 @@ export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun
         ]
       : [];
   const told = NOT_RUN.filter(({ question, answer }) => lastSaid(question, evidence)?.answer === answer);
-  const logged = told.some(({ question }) => question === 'noise-nut') ? [] : movedInLog(record, place);
+  const answered = told.some(({ question }) => question === 'noise-nut');
+  const logged = movedInLog(record, place, { answered });
   return [
     ...runs,
     ...told.map(
@@ -76,7 +89,7 @@ export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun
           ({ question, first }): NotToRun => ({
             id: 'not-to-run:noise-nut:log',
             what: 'run',
-            about,
+            about: subjectOf(logged, place),
             sentence: `Do not run it: the ${ADJUSTER_WORDS[record.lash.adjuster].part} of ${listed(logged.map(placeOf))} has moved.`,
             wayOut: firstOf(question, first, evidence),
           }),

@@ -1,5 +1,5 @@
 import { beginsWith } from '../../../../shared/begins-with.ts';
-import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
+import { ADJUSTER_WORDS } from '../../lash/adjuster-words.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
@@ -46,9 +46,9 @@ export function nutTold(evidence: Evidence, { lash }: Pick<NoiseRecord, 'lash'>)
     {
       code: 'nut-told-twice',
       weight: 'strong',
-      ask: `The ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].part} of ${placeOf(first.valve)} ${NUT_SAID[answer]}, it was answered; by the lash log it ${NUT_SAID[other]}. Which is so?`,
+      ask: `The ${ADJUSTER_WORDS[lash.adjuster].part} of ${placeOf(first.valve)} ${NUT_SAID[answer]}, it was answered; by the lash log it ${NUT_SAID[other]}. Which is so?`,
       knownBy: 'nut told twice',
-      test: `Look at ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].lock} before anything is touched, or ask who looked.`,
+      test: `Look at ${ADJUSTER_WORDS[lash.adjuster].lock} before anything is touched, or ask who looked.`,
       byLooking: true,
       restsOn: [said.entry.id, first.line.id],
     },

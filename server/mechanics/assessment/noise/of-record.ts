@@ -95,7 +95,7 @@ export const nutLine = ({ lines }: LashValveDetail) => lines.findLast(({ nut }) 
  * A nut that had moved, until it was set again and found held, with its gap, at the heat it was set at: one look at
  * another heat says nothing of what it did.
  */
-export function nutHasMoved({ lines }: LashValveDetail, { limit }: LashDetail): boolean {
+export function nutHasMoved({ lines }: LashValveDetail, { limit }: Pick<LashDetail, 'limit'>): boolean {
   const moved = lines.findLastIndex(({ nut }) => nut === 'moved');
   if (moved < 0) return false;
   const since = lines.slice(moved + 1);
@@ -112,6 +112,10 @@ export function nutHasMoved({ lines }: LashValveDetail, { limit }: LashDetail): 
           limit.value + EQUAL,
     );
 }
+
+/** Its gap grew, or its lock let go and was not set and found held since. */
+const isLoose = (valve: LashValveDetail, lash: LashDetail): boolean =>
+  hasGrown(valve, lash) || nutHasMoved(valve, lash);
 
 /** What was answered in the words of the log is one fact, not two; where it says otherwise, that is asked. */
 function nutFact(valve: LashValveDetail, lash: LashDetail, { question, counts }: NutTold): Fact[] {
@@ -155,6 +159,32 @@ function markFacts({ raised }: NoiseRecord, place: ValvePlace | undefined): Fact
 const everywhere = ({ raised }: NoiseRecord): AssessedQuestion | undefined =>
   raised.find(({ code }) => code === 'lash-grew-everywhere');
 
+/** Valves that stayed as they were beside those that did not: it is not what all have in common. */
+function othersStayed({ lash }: NoiseRecord, told: readonly LashValveDetail[]): Fact[] {
+  const stayed = lash.valves.filter(
+    (valve) =>
+      !told.includes(valve) &&
+      tellsOfAdjuster(valve.hydraulic) &&
+      valve.growth?.high !== undefined &&
+      !valve.growth.heatDiffers &&
+      valve.growth.high <= lash.limit.value + EQUAL,
+  );
+  const [only] = stayed;
+  if (only === undefined || told.every((valve) => !isLoose(valve, lash))) return [];
+  return [
+    {
+      for: [],
+      against: OF_ALL,
+      key: 'lash:others',
+      restsOn: stayed.flatMap(lineIds).sort(),
+      text:
+        stayed.length === 1
+          ? `Lash log: the gap of ${placeOf(only)} has not grown`
+          : `Lash log: the gaps of ${stayed.length} other valves have not grown`,
+    },
+  ];
+}
+
 /** The valves that a gap or a lobe is told of, where no one valve was named: those that grew. */
 export function placesAbout(record: NoiseRecord, place: ValvePlace | undefined): ValvePlace[] {
   if (place !== undefined) return [place];
@@ -169,11 +199,17 @@ export function placesAbout(record: NoiseRecord, place: ValvePlace | undefined):
 export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined, nut: NutTold): Fact[] {
   const { lash, sheet } = record;
   const logged = lash.valves.filter((valve) => inScope(place, valve));
-  const all = everywhere(record);
+  // A lock that let go is a lock, on however many valves; what stayed elsewhere says nothing of those.
+  const loose = logged.filter((valve) => isLoose(valve, lash));
+  const told = place === undefined && loose.length > 0 ? loose : logged;
+  const all = loose.some((valve) => nutHasMoved(valve, lash)) ? undefined : everywhere(record);
   const about = placesAbout(record, place);
   const gaps: Fact[] =
     all === undefined
-      ? logged.flatMap((valve) => gapFact(valve, lash, nut))
+      ? [
+          ...told.flatMap((valve) => gapFact(valve, lash, nut)),
+          ...(place === undefined ? othersStayed(record, told) : []),
+        ]
       : [
           {
             for: OF_ALL,
@@ -194,7 +230,7 @@ export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined
     );
   return [
     ...gaps,
-    ...logged.flatMap((valve) => nutFact(valve, lash, nut)),
+    ...told.flatMap((valve) => nutFact(valve, lash, nut)),
     ...lobes,
     ...gapFacts(sheet, (row) => inScope(place, row)),
     ...markFacts(record, place),

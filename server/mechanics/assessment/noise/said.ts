@@ -1,7 +1,7 @@
 import { CAUSES, type CauseName, LOCKING, WEAR } from '../../noise/causes.ts';
 import type { Candidate } from '../../noise/weigh.ts';
 import { listed } from '../common/said.ts';
-import type { NoiseDetail } from './detail.ts';
+import type { NoiseCheck } from './detail.ts';
 
 /** So many are named; of more it is said how many there are. */
 const MOST_NAMED = 3;
@@ -41,11 +41,12 @@ const wordsIn = (text: string): number => text.split(' ').length;
  * tell more. It rules on nothing.
  *
  * @param found damage that was told, as clauses, the worst first
+ * @param next what is asked or looked at next, where it tells causes apart
  */
 export function noiseSaid(
   left: readonly Candidate[],
   found: readonly string[],
-  nearest: NoiseDetail['nearest'],
+  next: NoiseCheck | undefined,
 ): string {
   const names = firstNames(left);
   const some = left.some((each) => each.seen || each.for.length > 0);
@@ -54,7 +55,7 @@ export function noiseSaid(
     : names.length > MOST_NAMED
       ? `${names.length} causes are alike so far.`
       : `Most speaks for ${listed(names)}.`;
-  const tell = nearest === undefined ? '' : ` What would tell: ${nearest.check.thing}.`;
+  const tell = next === undefined ? '' : ` What would tell: ${next.thing}.`;
   const said = (clauses: readonly string[], leads: string, more: string): string =>
     `No verdict. ${clauses.length === 0 ? '' : `Found: ${listed(clauses)}. `}${leads}${more}`;
   const forms = [

@@ -1,5 +1,5 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
-import { computation as coverRoom } from '../../computations/cover-room.ts';
+import { COVER_HEIGHT, computation as coverRoom } from '../../computations/cover-room.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit, limitSource } from '../../kit/limits.ts';
@@ -55,7 +55,8 @@ export function coverOf(
       readAs: widest.readAs,
       word: told ? middle.verdict : 'close',
       reason: told ? middle.reason : 'by how far off the reading may be, it can be on either side',
-      settledBy: middle.settledBy,
+      // Width and cover are on record: by them it is told.
+      settledBy: told && middle.verdict !== 'close' ? upperFirst(COVER_HEIGHT) : middle.settledBy,
       judgementId: `${key}:cover-sideways`,
     },
   };

@@ -17,7 +17,7 @@ function proven({ named }: StudDetail, once: readonly string[]): string {
       ? 'the hole is still to read'
       : goes.length > 0
         ? 'the hole goes with it'
-        : 'the hole does not go with it';
+        : 'the hole does not go with it, so it is not put on that stud; a bushing is a qualified shop’s work';
   return `the thread that came out is ${said}; ${hole}.`;
 }
 

@@ -21,7 +21,7 @@ interface Meaning {
 /** Holes made for one size differ by no more than a rounding. */
 const SAME_HOLE = 0.0006 * IN;
 
-function studOf({ sizes, features }: FamilyEvidence): Meaning | undefined {
+function studOf({ sizes, features }: FamilyEvidence, threadRead: boolean): Meaning | undefined {
   const hole = sizes['hole-across-trunnion'];
   if (hole === undefined || features.mount === 'shaft') return undefined;
   const threads = CANDIDATES.filter(({ nominalHole }) => Math.abs(nominalHole - hole) <= SAME_HOLE);
@@ -29,7 +29,7 @@ function studOf({ sizes, features }: FamilyEvidence): Meaning | undefined {
   if (names.length === 0) return undefined;
   return {
     key: names.join(),
-    sentence: `a ${sizeSaid(hole)} hole, so a ${listed(names).replace(' and ', ' or ')} stud or bolt; its thread is still to read`,
+    sentence: `a ${sizeSaid(hole)} hole, so a ${listed(names).replace(' and ', ' or ')} stud or bolt${threadRead ? '' : '; its thread is still to read'}`,
   };
 }
 
@@ -65,15 +65,21 @@ const THINGS = [
 /**
  * What the family that stands first means for stud, cover and guide plate: never without its chance, and with that of
  * all families that mean the same. Nothing, while none of the families stands first.
+ *
+ * @param threadRead the thread that came out was read, diameter and pitch
  */
-export function impliedBy(families: readonly Weighted[], noneOfThese: number): ImpliedDetail[] {
+export function impliedBy(
+  families: readonly Weighted[],
+  noneOfThese: number,
+  { threadRead }: { readonly threadRead: boolean },
+): ImpliedDetail[] {
   const [first] = families;
   if (first === undefined || first.probability <= noneOfThese) return [];
   return THINGS.flatMap(({ what, title, of }): ImpliedDetail[] => {
-    const meaning = of(first.family);
+    const meaning = of(first.family, threadRead);
     if (meaning === undefined) return [];
     const together = families.reduce(
-      (sum, { family, probability }) => sum + (of(family)?.key === meaning.key ? probability : 0),
+      (sum, { family, probability }) => sum + (of(family, threadRead)?.key === meaning.key ? probability : 0),
       0,
     );
     return [

@@ -14,6 +14,7 @@ import { fastenerHeadline } from './fastener-headline.ts';
 import { holesOf } from './holes.ts';
 import { partsApart } from './holes-apart.ts';
 import { type InHand, partsInHand } from './in-hand.ts';
+import { twoOfOneArm } from './one-arm.ts';
 import { ordinaryOf } from './ordinary.ts';
 import { rankingOf } from './ranking.ts';
 import { ratiosTold } from './ratio-told.ts';
@@ -120,6 +121,7 @@ export function partPart(evidence: Evidence): PartSaid<readonly PartDetail[]> {
     judgements: parts.flatMap(({ judgements }) => judgements),
     questions: [
       ...parts.flatMap(({ questions }) => questions),
+      ...twoOfOneArm(evidence),
       ...partsApart(
         evidence,
         parts.map(({ detail }) => detail),

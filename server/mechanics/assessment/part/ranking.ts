@@ -101,6 +101,9 @@ function reasonOf({ kind, word, reading, madeFor, difference, within, guess }: R
   return { ...reason, said: reasonSaid(reason) };
 }
 
+const isThreadRead = (readings: readonly PartEvidence[]): boolean =>
+  ['stud-diameter', 'stud-pitch'].every((kind) => readings.some((each) => each.kind === kind));
+
 const kindsOf = (readings: readonly PartEvidence[]): ReadonlySet<string> =>
   new Set(readings.map(({ kind }) => kind).filter((kind) => isPartSize(kind) || isPartFeature(kind)));
 
@@ -132,6 +135,6 @@ export function rankingOf(
     candidates,
     noneOfThese: chanceOf(found.noneOfThese),
     offers: found.offers,
-    implied: impliedBy(all, found.noneOfThese),
+    implied: impliedBy(all, found.noneOfThese, { threadRead: isThreadRead(readings) }),
   };
 }

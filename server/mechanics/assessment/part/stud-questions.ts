@@ -113,7 +113,11 @@ export const studAgainstHole =
         among: amongOf(ids),
         choices: [
           choice('found', 'No, it is of another part', 'The stud does not count for this part.'),
-          choice('not-found', 'Yes, it is', 'Both count as they were read.'),
+          choice(
+            'not-found',
+            'Yes, it is',
+            'Both count as they were read; the part is not put on that stud.',
+          ),
         ],
         effect: (now, chosen) => (chosen === 'found' ? without(now, ids) : now),
       },

@@ -5,6 +5,7 @@ import { threadsOfHoles } from './holes.ts';
 import { holeAgainstEngine } from './holes-apart.ts';
 import { impossibleSizes, milsTyped } from './impossible.ts';
 import type { InHand } from './in-hand.ts';
+import { boxAgainstStamp, mountAgainstEngine, stampsApart } from './marks-apart.ts';
 import { micrometerInHole } from './micrometer-in-hole.ts';
 import { studNoThread } from './no-thread.ts';
 import { askAlone, oddReading } from './odd-reading.ts';
@@ -12,6 +13,7 @@ import { markDoubts, ringsAndWidth, stampOfTwo, twoSizes } from './questions.ts'
 import { STANDS_ALONE } from './stands-alone.ts';
 import { crestsCounted, studAgainstHole, twoFittings } from './stud-questions.ts';
 import { swappedSizes } from './swapped.ts';
+import { triedAgainstHole } from './tried-against-hole.ts';
 
 type Find = (readings: readonly CountedReading[]) => readonly PartDoubt[];
 
@@ -50,6 +52,10 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
     studNoThread(threadsOfHoles),
     studAgainstHole(threadsOfHoles),
     holeAgainstEngine(evidence),
+    mountAgainstEngine(evidence),
+    stampsApart,
+    boxAgainstStamp,
+    triedAgainstHole,
     micrometerInHole,
     oddReading(families),
     (own) => (part.armId === undefined ? stampOfTwo(own) : []),

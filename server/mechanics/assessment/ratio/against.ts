@@ -25,8 +25,8 @@ interface Told {
   readonly inHand?: ArmsInHand;
   /** The mark that is asked about: one that the reading is far off, or one without its point. */
   readonly stamp?: StampAsked;
-  /** What the arm was sold as is not what is stamped on it; else empty. */
-  readonly sold: string;
+  /** What the arm was sold as is not what is stamped on it, else empty; `told`: what it is sold as was told already. */
+  readonly sold: (told: boolean) => string;
 }
 
 /** What it is held to be beside the first claim: two names for one arm are told as that. */
@@ -74,6 +74,12 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
   }
 }
 
+/** The word against the mark has said already that it is level with what it is sold as. */
+const isLevelTold = (explained: GroupExplained, claim: Claim, read: RatioRead): boolean =>
+  wordAgainst(explained, claim) !== 'agrees' &&
+  ['over', 'under'].includes(bandTold(explained, claim) ?? '') &&
+  alsoLevel(explained, read) !== '';
+
 function againstClaim(
   explained: GroupExplained,
   claim: Claim,
@@ -91,7 +97,7 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${explained.claims[0] === claim && stamp?.odd === undefined ? how.sold : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${explained.claims[0] === claim && stamp?.odd === undefined ? how.sold(isLevelTold(explained, claim, read)) : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
       : `${runningSaid(explained, `not yet set against ${claimSaid(claim, nominalSaid(claim.ratio))}`)} ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),

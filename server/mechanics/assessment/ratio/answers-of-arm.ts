@@ -1,3 +1,4 @@
+import { partsOfId } from '../common/asked.ts';
 import type { AnswerEvidence, ValvePlace } from '../evidence.ts';
 import { codeOf } from './answers.ts';
 import { groupKey } from './group-key.ts';
@@ -29,10 +30,10 @@ export function answersOfArm(
       groupKey(setUp),
       ...(armId !== undefined && answer.line > since ? [groupKey({ cylinder, valve })] : []),
     ];
-    // What follows is the question's own words; with a colon more it is of another arm on this valve.
-    const isOurs = keys
-      .map((key) => `question:${codeOf(answer)}:${key}:`)
-      .some((start) => questionId.startsWith(start) && !questionId.slice(start.length).includes(':'));
-    return isOurs ? [{ ...answer, code }] : [];
+    const asked = partsOfId(questionId);
+    if (asked === undefined || asked.code !== codeOf(answer)) return [];
+    // The key of an arm has its valve and itself; where none was named the valve alone.
+    const of = asked.among === '' ? asked.about : `${asked.about}:${asked.among}`;
+    return keys.includes(of) ? [{ ...answer, code }] : [];
   });
 }

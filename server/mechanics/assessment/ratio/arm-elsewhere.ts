@@ -55,7 +55,10 @@ const nameOf = ({ arms }: Evidence, armId: string | undefined): string =>
   arms.find(({ id }) => id === armId)?.name ?? 'the arm';
 
 /** An arm that by the record sat on another valve: it was moved and nobody said so, or another arm or valve was meant. */
-export function armElsewhereAsked(evidence: Evidence, { setUp, valve }: SetUpRead): Doubt[] {
+export function armElsewhereAsked(
+  evidence: Evidence,
+  { setUp, valve }: SetUpRead,
+): (Doubt & { readonly code: typeof ARM_ELSEWHERE })[] {
   const sat = elsewhere(setUp);
   if (sat === undefined) return [];
   const name = nameOf(evidence, setUp.armId);

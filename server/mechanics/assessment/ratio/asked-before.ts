@@ -33,8 +33,10 @@ export function askedBefore(
     switch (lack.code) {
       case 'enter-again':
         return (
-          lack.byFellows &&
-          otherLift.some((each) => liftOf(each) === lack.lift && lack.passes.includes(each.pass))
+          lack.byOthers &&
+          lack.passes.some(({ lift, pass }) =>
+            otherLift.some((each) => liftOf(each) === lift && each.pass === pass),
+          )
         );
       case 'one-more-pass':
         return !lack.smallHand && drifting.includes(lack.lift);

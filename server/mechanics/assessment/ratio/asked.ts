@@ -8,11 +8,12 @@ import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
-import { answerTo, codeOf, foundBy, passNamed } from './answers.ts';
-import { ARM_ELSEWHERE, armElsewhereAsked } from './arm-elsewhere.ts';
-import { choicesOf } from './choices.ts';
+import { answerTo, codeOf } from './answers.ts';
+import { armElsewhereAsked } from './arm-elsewhere.ts';
+import { choicesOf, type SetUpDoubt } from './choices.ts';
+import { answeredBeside, foundOn } from './found-on.ts';
 import { questionInput } from './question-input.ts';
-import { SPRINGS_SWAPPED, saysZero, withSayings } from './sayings.ts';
+import { SPRINGS_SWAPPED, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 import { isSlip, isToldTwice } from './told-by-swap.ts';
@@ -24,23 +25,6 @@ export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject
   setUpId: id,
   number,
 });
-
-/** Found on one pass: so it is while that pass is among those that do not fit, else it was put right since. */
-function foundOn(
-  { standing }: SetUpRead,
-  question: AssessedQuestion,
-  answer: AnswerEvidence,
-): boolean | undefined {
-  // Asked again by what was read since, it is of other readings than those that were turned round.
-  if (question.code === SPRINGS_SWAPPED && foundBy(answer) === true) return undefined;
-  // That it was not moved leaves open which arm or valve it was.
-  if (question.code === ARM_ELSEWHERE) return undefined;
-  const number = passNamed(answer);
-  // That it was out is what was looked for: nobody asks for it again.
-  if (question.code === 'lash-left-in' && saysZero(answer)) return false;
-  if (number === undefined) return foundBy(answer);
-  return standing.some(({ id, pass }) => pass === number && question.restsOn.includes(id));
-}
 
 /** Doubts that only a dial and its plunger raise. */
 const OF_A_DIAL: ReadonlySet<string> = new Set([
@@ -56,10 +40,6 @@ const OF_A_DIAL: ReadonlySet<string> = new Set([
   'drifting-passes',
 ]);
 
-/** How far it leans is said with how it stood, and not asked once more. */
-const leanAnswered = ({ code }: AssessedQuestion, { setUp }: SetUpRead): AnswerEvidence | undefined =>
-  code === 'plunger-tilted' ? setUp.answers.findLast(({ lean }) => lean !== undefined) : undefined;
-
 /** `12 deg` */
 const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 
@@ -71,7 +51,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     ({ code }) =>
       (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );
-  const doubts = [...armElsewhereAsked(evidence, own), ...ofReadings];
+  const doubts: SetUpDoubt[] = [...armElsewhereAsked(evidence, own), ...ofReadings];
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
@@ -82,7 +62,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     !OF_ONE_READING.has(question.code) ||
     answerTo(question, questions, own.setUp.answers) !== undefined;
   return questions.filter(isOpen).map((question) => {
-    const answer = answerTo(question, questions, own.setUp.answers) ?? leanAnswered(question, own);
+    const answer = answerTo(question, questions, own.setUp.answers) ?? answeredBeside(question, own);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);
     const { id: entryId, value, lean } = answer;
@@ -118,13 +98,16 @@ function knownBefore(evidence: Evidence, own: SetUpRead, answer: AnswerEvidence)
   return { ...own, setUp: { ...then, ...defined({ armId: then.armId ?? armId }), armTaken, answers } };
 }
 
+/** Answers that are said of another set-up too: which spring each was read on. */
+const OF_PAIR: ReadonlySet<string> = new Set([SPRINGS_SWAPPED]);
+
 /** The same of every set-up that the answer was said of. */
 const allBefore = (
   evidence: Evidence,
   all: readonly SetUpRead[],
   answer: AnswerEvidence,
 ): readonly SetUpRead[] =>
-  codeOf(answer) === SPRINGS_SWAPPED
+  OF_PAIR.has(codeOf(answer))
     ? all.map((each) =>
         each.setUp.answers.some(({ id }) => id === answer.id) ? knownBefore(evidence, each, answer) : each,
       )

@@ -3,8 +3,7 @@ import { inDoubt } from '../common/asked.ts';
 import { inches, ratioSaid } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
-import { isLashKnownIn } from './lack.ts';
-import { isSameLack } from './lack-said.ts';
+import { isLashKnownIn, isSameLack } from './lack.ts';
 import { restingOn } from './lacking.ts';
 import { meanOf } from './passes.ts';
 

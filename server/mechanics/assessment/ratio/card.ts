@@ -8,7 +8,7 @@ import type { GroupExplained } from './explain.ts';
 import { type HeldAs, soldHeld } from './held-as.ts';
 import { restingOn } from './lacking.ts';
 import { claimSaid, isOfPlan } from './marks.ts';
-import { stampOf } from './stamp.ts';
+import { type MarkState, markState } from './stamp.ts';
 import { soldToPutRight } from './stamp-against-sold.ts';
 
 /** What the card is told by, and in one line where it answers why the lift is not the card's. */
@@ -37,13 +37,25 @@ function complaintSaid(off: number, ofRatio: number, said: string, sold?: HeldAs
     : `${start}, and ${inches(Math.abs(off - ofRatio))} is left to be explained.`;
 }
 
-/** The card names a ratio, and nobody said what the arm is: that is said, with what would tell it. */
+/** Nobody looked, or what was read there is not known to be its ratio. */
+function markSaid(mark: MarkState): string {
+  switch (mark.is) {
+    case 'not-said':
+      return 'its mark is not said';
+    case 'no-ratio':
+      return 'it has no mark that is its ratio';
+    case 'several':
+      return 'which of the marks on it is its ratio is not said';
+    case 'other-number':
+      return `the “${mark.text}” on it was said to be another number`;
+    case 'undecided':
+      return `whether the “${mark.text}” on it is its ratio is not said`;
+  }
+}
+
+/** The card names a ratio, and nobody said what the arm is: said so, and what would tell it. */
 function againstNothing(evidence: Evidence, { group, given }: GroupExplained, ratio: number): CardJudged {
-  const stamp = stampOf(evidence, group.armId);
-  const mark =
-    stamp === undefined || stamp.dotted
-      ? 'it has no mark that is its ratio'
-      : `whether the “${stamp.text}” on it is its ratio is not said`;
+  const mark = markSaid(markState(evidence, group.armId));
   const sentence = `The card works with ${nominalSaid(Number(ratio.toFixed(2)))}, and nothing is there to set against it: what the arm is sold as is not known, and ${mark}.`;
   return {
     judgement: {

@@ -1,9 +1,11 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { QuestionCode } from '../../questions/types.ts';
 import type { AnswerChoice } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import type { Doubt } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
-import { armElsewhereChoices } from './arm-elsewhere.ts';
+import { ARM_ELSEWHERE, armElsewhereChoices } from './arm-elsewhere.ts';
 import { lashOffered } from './lash-offered.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -54,7 +56,7 @@ const LIFTERS: readonly AnswerChoice[] = [
 ];
 
 /** Questions whose answer is a state of the set-up, or that no yes answers. */
-const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
+const STATES = {
   'lifter-sunk': LIFTERS,
   'lifter-of-engine': LIFTERS,
   'spring-not-said': [
@@ -84,7 +86,7 @@ const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
     choice('valve-tip', 'Valve tip', 'A lean would make it read short.'),
     choice('spring-seat', 'Somewhere else', 'It is put on the retainer or the valve tip, and read again.'),
   ],
-};
+} as const satisfies Readonly<Record<string, readonly AnswerChoice[]>>;
 
 const MISSING = 'The lash is missing from the lift: it is read again at zero.';
 const left = (label: string): AnswerChoice => ({ ...choice('set', label, MISSING), takesValue: true });
@@ -139,14 +141,27 @@ function valveChoices({ setUp }: SetUpRead): readonly AnswerChoice[] {
   ];
 }
 
-const ABOUT_LASH: ReadonlySet<string> = new Set(['lash-not-said', 'lash-left-in', 'lash-setting-not-said']);
+type StateCode = keyof typeof STATES;
+/** A doubt of a set-up: each word has its answers, or does not compile. */
+export type SetUpDoubt = Doubt & { readonly code: QuestionCode | typeof ARM_ELSEWHERE };
+
+const isState = (code: SetUpDoubt['code']): code is StateCode => code in STATES;
 
 /** The answers that a question of a set-up may have. */
-export function choicesOf(evidence: Evidence, own: SetUpRead, doubt: Doubt): readonly AnswerChoice[] {
+export function choicesOf(evidence: Evidence, own: SetUpRead, doubt: SetUpDoubt): readonly AnswerChoice[] {
   const { code } = doubt;
-  if (ABOUT_LASH.has(code)) return lashChoices(evidence, own, code);
-  if (code === 'turn-miscounted') return turnChoices(own, doubt);
-  if (code === 'valve-swapped') return valveChoices(own);
-  if (code === 'arm-sits-elsewhere') return armElsewhereChoices(evidence, own);
-  return STATES[code] ?? CHECKED;
+  switch (code) {
+    case 'lash-not-said':
+    case 'lash-left-in':
+    case 'lash-setting-not-said':
+      return lashChoices(evidence, own, code);
+    case 'turn-miscounted':
+      return turnChoices(own, doubt);
+    case 'valve-swapped':
+      return valveChoices(own);
+    case ARM_ELSEWHERE:
+      return armElsewhereChoices(evidence, own);
+    default:
+      return isState(code) ? STATES[code] : answersOf(code, CHECKED);
+  }
 }

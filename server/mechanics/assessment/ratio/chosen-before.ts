@@ -48,6 +48,9 @@ export const beforeSaid = (before: readonly ChosenBefore[]): string =>
 
 /** What was said then is what most of them come to now. */
 export const isBorneOut = (before: readonly ChosenBefore[], most: readonly SetUpKnown[]): boolean =>
-  before.every(({ question }) =>
-    most.some(({ read }) => chosenOf(question) === `set-up-${read.setUp.number}`),
+  before.every(
+    ({ question }) =>
+      // That now the one comes up and now the other has named none: what they come to since says it.
+      chosenOf(question) === 'both' ||
+      most.some(({ read }) => chosenOf(question) === `set-up-${read.setUp.number}`),
   );

@@ -1,11 +1,12 @@
 import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { answerSaid } from '../common/chosen.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
-import { answerTo, type RatioLack } from './lack.ts';
-import { askedSaid, eachOnce } from './lack-said.ts';
+import { answerLack, cardLobeLack, eachOnce, type RatioLack, soldAsLack } from './lack.ts';
+import { askedSaid } from './lack-said.ts';
 import { againOf } from './passes-repeat.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { sinks, sunkLacks } from './sinking.ts';
@@ -49,7 +50,7 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
 }
 
 /** So many passes that agree outweigh one that was looked at and does not. */
-const ENOUGH_FELLOWS = 3;
+const ENOUGH_OTHERS = 3;
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
 function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] {
@@ -66,7 +67,7 @@ function apartLacks({ setUp, valve, lobe }: SetUpRead, questions: readonly Asses
     if (!looked(pass.id, false)) return again('');
     const isLobe = pass.kind === 'lobe-lift';
     // Counted, it is as good as the others: one more pass that is counted says which of them are right.
-    if ((isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS)
+    if ((isLobe ? lobe.passes : valve).used.length >= ENOUGH_OTHERS)
       return again(', though its count was looked at');
     return {
       code: 'one-more-pass',
@@ -110,31 +111,41 @@ const ABOUT_CARD: ReadonlySet<string> = new Set([
   'valve-lift-as-lobe',
 ]);
 
+/** Doubts that are of a reading where they rest on one, and else of the card. */
+const OF_CARD_OR_READING: ReadonlySet<string> = new Set(['gross-lift-as-lobe', 'slip', 'unit-or-decimal']);
+
 /** Of the card too where a question that may be about a reading rests on none. */
 export const isAboutCard = ({ code, restsOn }: Pick<AssessedQuestion, 'code' | 'restsOn'>): boolean =>
-  ABOUT_CARD.has(code) || (code === 'gross-lift-as-lobe' && restsOn.length === 0);
+  ABOUT_CARD.has(code) || (OF_CARD_OR_READING.has(code) && restsOn.length === 0);
+
+/** What the card has of the lobe is wrong; which valve it is, is not in question. */
+export const isOfCardLobe = (question: Pick<AssessedQuestion, 'code' | 'restsOn'>): boolean =>
+  isAboutCard(question) && question.code !== 'wrong-card-row';
 
 /** A doubt that was found to be so. */
-export function foundLack({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): RatioLack {
+export function foundLack(question: AssessedQuestion, own: SetUpRead): RatioLack {
+  const { code, ask, restsOn, answered } = question;
   const pass = answered === undefined ? undefined : passNamed(answered);
   // With a caliper again it would come out the same.
   const how = code === 'caliper-on-lobe' ? '; at the lifter it is read right' : '';
-  const why = `${askedSaid(ask)}${how}`;
-  if (pass !== undefined) return { code: 'enter-again', passes: [pass], byFellows: false, why };
-  if (isAboutCard({ code, restsOn })) return { code: 'card-lobe-wrong', ask };
-  if (code === 'ratio-not-listed') return { code: 'sold-as-other', ask };
-  return againOf(
-    own.standing.filter(({ id }) => restsOn.includes(id)),
-    false,
-    why,
-  );
+  const why = `${askedSaid(ask, answerSaid(question))}${how}`;
+  const again = own.standing.filter(({ id }) => restsOn.includes(id));
+  // The number alone is that of a pass of each lift: those that were asked about.
+  if (pass !== undefined)
+    return againOf(
+      again.filter((each) => each.pass === pass),
+      false,
+      why,
+    );
+  if (isAboutCard(question)) return cardLobeLack(question);
+  return code === 'ratio-not-listed' ? soldAsLack(question) : againOf(again, false, why);
 }
 
 /** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */
 export const doubtsOf = (own: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] =>
   questions
     .filter((each) => isOpen(each, own))
-    .map((question) => (question.answered?.found === true ? foundLack(question, own) : answerTo(question)));
+    .map((question) => (question.answered?.found === true ? foundLack(question, own) : answerLack(question)));
 
 /** Passes in another unit lie apart by as much: whether they are is asked first. */
 const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[]): boolean =>

@@ -1,3 +1,5 @@
+import { AT_LOBE } from '../../questions/words.ts';
+import { wordsOf } from '../common/asked.ts';
 import type { AnswerEvidence, PassEvidence } from '../evidence.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import type { SetUpNow } from './set-ups.ts';
@@ -9,7 +11,7 @@ export function countedSince({ answers }: SetUpNow): (pass: PassEvidence) => boo
       codeOf(answer) === 'turn-miscounted' && (foundBy(answer) === true || passNamed(answer) !== undefined),
   );
   const isOfLobe = ({ questionId = '', question }: AnswerEvidence) =>
-    questionId.includes('-at-the-lobe') || question.includes(' at the lobe');
+    questionId.includes(wordsOf(AT_LOBE)) || question.includes(AT_LOBE);
   return ({ kind, line }) =>
     found.some((answer) => answer.line < line && isOfLobe(answer) === (kind === 'lobe-lift'));
 }

@@ -23,12 +23,12 @@ export function countedPasses(own: SetUpRead, questions: readonly AssessedQuesti
       .filter(({ counted, kind }) => counted || (all && kind === 'valve-lift'))
       .map(({ id }) => id),
     ...lookedAt.flatMap(({ restsOn }) => restsOn),
-    ...fellowsOfNamed(own, questions),
+    ...othersOfNamed(own, questions),
   ]);
 }
 
 /** Where a turn was found missing from one pass, the others of the question were looked at and are right. */
-function fellowsOfNamed({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+function othersOfNamed({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   return questions.flatMap(({ code, answered, restsOn }) => {
     const number = answered === undefined ? undefined : passNamed(answered);
     if (!ABOUT_TURNS.has(code) || number === undefined) return [];
@@ -36,19 +36,20 @@ function fellowsOfNamed({ standing }: SetUpRead, questions: readonly AssessedQue
   });
 }
 
-const NOT_FIT = 'count-does-not-fit';
+/** The word of the question of a count that was looked at. */
+export const COUNT_DOES_NOT_FIT = 'count-does-not-fit';
 
 /** Nothing waits for its answer: the reading that tells most is asked for at once. */
 function doesNotFit(question: AssessedQuestion, answers: readonly AnswerEvidence[]): AssessedQuestion {
   const { answered: _, ...rest } = question;
-  const id = question.id.replace(`:${question.code}:`, `:${NOT_FIT}:`);
+  const id = question.id.replace(`:${question.code}:`, `:${COUNT_DOES_NOT_FIT}:`);
   const given = answers.findLast((answer) =>
-    answer.questionId === undefined ? codeOf(answer) === NOT_FIT : answer.questionId === id,
+    answer.questionId === undefined ? codeOf(answer) === COUNT_DOES_NOT_FIT : answer.questionId === id,
   );
   return {
     ...rest,
     id,
-    code: NOT_FIT,
+    code: COUNT_DOES_NOT_FIT,
     weight: 'weak',
     ask: 'The turns were counted, and the count still does not fit. Was the small hand read at zero too?',
     test: 'Take one more pass, and write the small hand down at zero and at full lift.',

@@ -6,7 +6,7 @@ import type { Cause, ExplainInput, Question } from '../../explain-readings/types
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere } from './alike-elsewhere.ts';
-import { foundLack } from './conditions.ts';
+import { foundLack, isOfCardLobe } from './conditions.ts';
 import { impossibleIn, ruledOutIn } from './explain-answers.ts';
 import { type ExplainGiven, explainInput } from './explain-input.ts';
 import type { ExplanationResult } from './explanation.ts';
@@ -146,7 +146,10 @@ function explainAs(
 function withFound(known: readonly SetUpKnown[], questions: readonly AssessedQuestion[]): SetUpKnown[] {
   const found = questions.filter(({ answered }) => answered?.found === true);
   return known.map((each) => {
-    const lacks = found.map((question) => foundLack(question, each.read));
+    // With the lobe read at the lifter nothing of the ratio is from the card.
+    const lobeRead = each.read.lobe.source === 'indicator' && each.read.lobe.value !== undefined;
+    const own = found.filter((question) => !(lobeRead && isOfCardLobe(question)));
+    const lacks = own.map((question) => foundLack(question, each.read));
     return { ...each, lacks: [...each.lacks, ...lacks], doubts: [...each.doubts, ...lacks] };
   });
 }

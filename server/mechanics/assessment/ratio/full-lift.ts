@@ -4,6 +4,7 @@ import { computation as ratioAtFullLift } from '../../computations/ratio-at-full
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
+import { lowerFirst } from '../common/said.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import type { RatioLack } from './lack.ts';
 import type { LobeInUse } from './lobe.ts';
@@ -57,8 +58,6 @@ export function faultsSaid(error: InputFaults): string[] {
   );
   return [...new Set(said)].map((text) => text.replace(/\.$/, ''));
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** The ratio, or why these figures give none: the record of a call is shown whatever was entered. */
 export function ratioResult(input: RatioInput | undefined): { result?: RatioResult; refused: RatioLack[] } {

@@ -1,10 +1,12 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { Cause, Question } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf, CARD_SLIP } from '../common/answers-of.ts';
 import { asked, beforeNamed } from '../common/asked.ts';
-import { inches, valveSubject } from '../common/said.ts';
+import { inches, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { isAskedAs } from './asked-as.ts';
 import { STANDS } from './choices.ts';
@@ -12,7 +14,9 @@ import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
 import { type LobeOff, readOthers } from './lobe-low.ts';
+import { isBackAtZero } from './passes.ts';
 import { saysZero } from './sayings.ts';
+import { sinks } from './sinking.ts';
 import { isSlip } from './told-by-swap.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
@@ -43,6 +47,8 @@ const isTold = ({ cause, probability }: Raised, own: Group['own']): boolean =>
 function isSaid(raised: Raised, { own }: Group): boolean {
   if (isTold(raised, own)) return false;
   const { cause } = raised;
+  // The hand was seen to come back after every pass: that is the test of it, done.
+  if (cause === 'zero-moved') return own.every(({ valve }) => valve.used.every(isBackAtZero));
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
   return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
@@ -65,6 +71,10 @@ function passOf({ entry }: Raised, given: ExplainGiven, own: Group['own']): Pass
   return own.flatMap(({ standing }) => standing).find((pass) => pass.id === id);
 }
 
+/** A figure of the card that may be a slip: no reading is put right for it. */
+const isOfCard = ({ cause, entry }: Raised): boolean =>
+  entry?.of === 'card' && (cause === 'slip' || cause === 'unit-or-decimal');
+
 /** A digit that is off by whole turns of the dial is the turn that is asked about already. */
 function isTurn(raised: Raised, pass: PassEvidence, { own }: Group, put: ReadonlySet<string>): boolean {
   const setUp = own.find(({ setUp: { id } }) => id === pass.setUpId)?.setUp;
@@ -74,6 +84,20 @@ function isTurn(raised: Raised, pass: PassEvidence, { own }: Group, put: Readonl
 }
 
 const TOUCHED: readonly Cause[] = ['wrong-valve', 'wrong-card-row'];
+
+/** How the plunger stood is no yes or no; a slip of the card is put right there. */
+function choicesOf({ cause, entry }: Raised): AssessedQuestion['answers'] {
+  if (cause === 'plunger-tilted') return STANDS;
+  return answersOf(cause, entry?.of === 'card' ? CARD_SLIP : undefined);
+}
+
+/** `.577 in over its lobe of .360 in is a ratio of 1.603.`: what makes the other valve worth asking about. */
+function otherLobeSaid(evidence: Evidence, { own, valve }: Group): string | undefined {
+  const lobe = evidence.card[sideOfValve(valve) === 'intake' ? 'exhaust' : 'intake'].lobeLift;
+  const lift = own.at(-1)?.lift?.read;
+  if (lobe === undefined || lobe <= 0 || lift === undefined) return undefined;
+  return `${inches(lift)} over the other lobe of ${inches(lobe)} is a ratio of ${ratioSaid(lift / lobe)}.`;
+}
 
 /** One test settles both: they are one question. */
 function asOne(raised: readonly Raised[]): { readonly raised: Raised; readonly causes: readonly Cause[] }[] {
@@ -110,9 +134,12 @@ export function groupQuestions(
   const asks = (cause: Cause) => !isAskedAs(cause, put) && !isSettled(cause, group);
   const own = questions.filter(isMistake).filter(({ cause }) => asks(cause));
   const lobeRead = group.own.some(({ lobe }) => lobe.source === 'indicator' && lobe.value !== undefined);
+  const sinking = setUps.some((each) => sinks(each.questions));
   const all = asOne(own).flatMap(({ raised, causes }): GroupQuestion[] => {
     const { cause, text, test } = raised;
     const pass = cause === 'slip' ? passOf(raised, given, group.own) : undefined;
+    // Passes that sink differ by themselves: no digit has to have slipped.
+    if (pass !== undefined && sinking) return [];
     // Digits slip as they were typed: in millimetres other ones.
     if (pass !== undefined && (isTurn(raised, pass, group, put) || pass.readAs.includes('mm'))) return [];
     const raisedAs = asked(
@@ -120,9 +147,10 @@ export function groupQuestions(
         code: cause,
         weight: isTold(raised, group.own) ? 'strong' : 'weak',
         ask: pass === undefined ? text : slipSaid(pass, raised.becomes ?? 0),
+        ...defined({ size: TOUCHED.includes(cause) ? otherLobeSaid(evidence, group) : undefined }),
         // It was read at the lifter already: the lobes beside it tell.
         test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(lobe ?? group) : test,
-        restsOn: pass === undefined ? given.entryIds : [pass.id],
+        restsOn: pass !== undefined ? [pass.id] : isOfCard(raised) ? [] : given.entryIds,
       },
       {
         about: valveSubject(group),
@@ -132,7 +160,8 @@ export function groupQuestions(
           group.armId,
           group.own.flatMap(({ standing }) => standing),
         ),
-        ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
+        ...defined({ among: group.armId }),
+        choices: choicesOf(raised),
       },
     );
     const question = cause === 'lash-left-in' ? withZero(raisedAs, evidence) : raisedAs;

@@ -36,7 +36,7 @@ const weighedSaid = (result: ExplanationResult): string =>
 
 const WAITS: Readonly<Record<Exclude<Chances, 'told'>, string>> = {
   none: 'Chances come after what the answer still needs.',
-  open: 'No chances are told while that is open.',
+  open: 'No chances are told while what was read leaves it open.',
 };
 
 function weighedOrNot(result: ExplanationResult, chances: Chances): string {

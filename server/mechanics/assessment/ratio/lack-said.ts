@@ -1,7 +1,7 @@
 import { valveSaid } from '../../../../shared/schemas/words.ts';
 import type { Lack } from '../common/lack.ts';
 import { inches, listed } from '../common/said.ts';
-import { type EnteredAgain, type PlainLack, type RatioLack, turnsNothing } from './lack.ts';
+import { type EnteredAgain, type LiftRead, type PlainLack, type RatioLack, turnsNothing } from './lack.ts';
 
 const PLAIN: Readonly<Record<PlainLack, string>> = {
   'which-spring': 'which spring is on the valve',
@@ -19,10 +19,19 @@ const PLAIN: Readonly<Record<PlainLack, string>> = {
 
 const LIGHT_SPRING_FIRST = 'a reading on a light spring with a solid lifter, at zero lash';
 
-/** `pass 2`, `passes 1, 2 and 3 of the lobe`; without one of them `the reading`. A pass of each lift may have the same number. */
-export function passesSaid({ passes, lift }: Pick<EnteredAgain, 'passes' | 'lift'>): string {
+const ofLift = (passes: EnteredAgain['passes'], lift: LiftRead, end: string): string[] => {
+  const own = passes.filter((each) => each.lift === lift).map(({ pass }) => String(pass));
+  return own.length === 0 ? [] : [`${own.length === 1 ? 'pass' : 'passes'} ${listed(own)}${end}`];
+};
+
+/**
+ * `pass 2`, `passes 1, 2 and 3 of the lobe`, `pass 2 of the lobe and pass 2 of the valve`; without one of them `the
+ * reading`. A pass of each lift may have the same number.
+ */
+export function passesSaid({ passes }: Pick<EnteredAgain, 'passes'>): string {
   if (passes.length === 0) return 'the reading';
-  return `${passes.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(passes.map(String))])}${lift === 'lobe' ? ' of the lobe' : ''}`;
+  const lobe = ofLift(passes, 'lobe', ' of the lobe');
+  return listed([...lobe, ...ofLift(passes, 'valve', lobe.length === 0 ? '' : ' of the valve')]);
 }
 
 /** The words of a lack, named as a thing: they go on from “it lacks” and “first:”. */
@@ -53,9 +62,9 @@ export function lackSaid(lack: RatioLack): string {
     case 'answer':
       return `the answer to “${lack.ask}”`;
     case 'card-lobe-wrong':
-      return `the lobe lift of the card put right: ${askedSaid(lack.ask)}`;
+      return `the lobe lift of the card put right: ${askedSaid(lack.ask, lack.label)}`;
     case 'sold-as-other':
-      return `the ratio that the part number has, as what they are sold as: ${askedSaid(lack.ask)}`;
+      return `the ratio that the part number has, as what they are sold as: ${askedSaid(lack.ask, lack.label)}`;
     case 'which-arm':
       return `which arm was on in ${lack.setUps}, each put right in its set-up`;
     case 'what-moves':
@@ -80,17 +89,5 @@ export const asLack = (lack: RatioLack): Lack => ({
 });
 
 /** Why an entry is put right: what was asked, and was so. */
-export const askedSaid = (ask: string): string => `asked “${ask}”, the answer was yes`;
-
-/** Two that say the same are one thing to do. */
-export const isSameLack = (one: RatioLack, other: RatioLack): boolean => lackSaid(one) === lackSaid(other);
-
-/** Each once, the first that says it. */
-export function eachOnce(lacks: readonly RatioLack[]): RatioLack[] {
-  const once = new Map<string, RatioLack>();
-  for (const lack of lacks) {
-    const said = lackSaid(lack);
-    if (!once.has(said)) once.set(said, lack);
-  }
-  return [...once.values()];
-}
+export const askedSaid = (ask: string, label = ''): string =>
+  `asked “${ask}”, the answer was ${label === '' || /^yes\b/i.test(label) ? 'yes' : `“${label}”`}`;

@@ -1,5 +1,6 @@
 import type { ValveName } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answerSaid } from '../common/chosen.ts';
 import { isAsked } from '../common/is-asked.ts';
 
 /** Which of the two lifts it is about. */
@@ -52,16 +53,20 @@ type NotRepeated =
   | { readonly code: 'passes-apart'; readonly lift: LiftRead; readonly apart: number }
   | { readonly code: 'passes-scatter'; readonly passes: number; readonly apart: number };
 
+/** A pass by its number and its lift: lobe and valve have passes of one number. */
+export interface PassOf {
+  readonly lift: LiftRead;
+  readonly pass: number;
+}
+
 /**
- * A reading that only a person enters again or strikes out. `passes` are their numbers, none where the reading is one
- * of another set-up; `lift`: what they are of, left out where they are of both or none; `byFellows`: it reads otherwise
- * than the passes beside it.
+ * A reading that only a person enters again or strikes out. `passes`: which, each once; none where the reading is one
+ * of another set-up. `byOthers`: it reads otherwise than the passes beside it.
  */
 export interface EnteredAgain {
   readonly code: 'enter-again';
-  readonly passes: readonly number[];
-  readonly lift?: LiftRead;
-  readonly byFellows: boolean;
+  readonly passes: readonly PassOf[];
+  readonly byOthers: boolean;
   readonly why: string;
 }
 
@@ -70,10 +75,25 @@ type NoLobe =
   | { readonly code: 'lobe-lift'; readonly valve: ValveName }
   | { readonly code: 'lobe-lift-from'; readonly value: number };
 
-/** What was asked is not answered, by the code of its question, or was answered so that an entry has to be put right. */
+/** What was asked is not answered, or was answered so that an entry has to be put right. */
+interface OfQuestion {
+  readonly ask: string;
+  /** The question, by its code and its own words without figures. */
+  readonly of: string;
+}
+
 type OfAnswer =
-  | { readonly code: 'answer'; readonly ask: string; readonly question: string; readonly turns: boolean }
-  | { readonly code: 'card-lobe-wrong' | 'sold-as-other'; readonly ask: string };
+  | (OfQuestion & {
+      readonly code: 'answer';
+      /** Its code, and whether something has to be turned for its answer. */
+      readonly question: string;
+      readonly turns: boolean;
+    })
+  | (OfQuestion & {
+      readonly code: 'card-lobe-wrong' | 'sold-as-other';
+      /** The answer, as it was offered. */
+      readonly label: string;
+    });
 
 /** Set-ups of one arm on one valve that came out otherwise, by how they are called: `set-ups 1 and 3`. */
 interface OfSetUps {
@@ -102,15 +122,59 @@ export type RatioLack =
   | OfSetUps
   | Refused;
 
+/** What a lack is, whatever it is about. */
 export type LackCode = RatioLack['code'];
+/** One of which there is no more to say than its words. */
 export type PlainLack = Plain['code'];
 
-export const answerTo = (question: Pick<AssessedQuestion, 'ask' | 'code' | 'byLooking'>): RatioLack => ({
+type Asked = Pick<AssessedQuestion, 'id' | 'code' | 'ask' | 'byLooking'>;
+
+const ofQuestion = ({ id, code, ask }: Asked): OfQuestion => ({
+  ask,
+  of: `${code}-${id.split(':').at(-1) ?? ''}`,
+});
+
+/** Its answer. */
+export const answerLack = (question: Asked): RatioLack => ({
   code: 'answer',
-  ask: question.ask,
+  ...ofQuestion(question),
   question: question.code,
   turns: !isAsked(question),
 });
+
+/** It was answered that the lobe lift of the card is wrong: the card is put right. */
+export const cardLobeLack = (question: AssessedQuestion): RatioLack => ({
+  code: 'card-lobe-wrong',
+  label: answerSaid(question),
+  ...ofQuestion(question),
+});
+
+/** It was answered that they are sold as another ratio: that is put right. */
+export const soldAsLack = (question: AssessedQuestion): RatioLack => ({
+  code: 'sold-as-other',
+  label: answerSaid(question),
+  ...ofQuestion(question),
+});
+
+/** What tells a lack from another: its code and what it is about, whatever words it is said in. */
+export function lackKey(lack: RatioLack): string {
+  const about = Object.entries(lack)
+    .filter(
+      ([member]) => member !== 'byOthers' && member !== 'ask' && member !== 'label' && member !== 'turns',
+    )
+    .toSorted(([a], [b]) => (a < b ? -1 : 1));
+  return JSON.stringify(about);
+}
+
+/** Two that are of the same are one thing to do. */
+export const isSameLack = (one: RatioLack, other: RatioLack): boolean => lackKey(one) === lackKey(other);
+
+/** Each once, the first of those that are the same. */
+export const eachOnce = (lacks: readonly RatioLack[]): RatioLack[] => {
+  const once = new Map<string, RatioLack>();
+  for (const lack of lacks) if (!once.has(lackKey(lack))) once.set(lackKey(lack), lack);
+  return [...once.values()];
+};
 
 /** Lash that was left in by a known amount: nothing else may be wrong with the reading. */
 export const isLashKnownIn = ({ code }: RatioLack): boolean => code === 'lash-in-known';
@@ -124,6 +188,7 @@ const SAID: ReadonlySet<LackCode> = new Set([
   'lash-not-said',
 ]);
 
+/** Whether it only has to be said. */
 export const isSaid = ({ code }: RatioLack): boolean => SAID.has(code);
 
 /** Entries that are put right, or looked at once more. */

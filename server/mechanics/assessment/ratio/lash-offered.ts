@@ -3,7 +3,7 @@ import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { UNITS } from '../../../../shared/quantities/units.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { codeOf } from './answers.ts';

@@ -37,11 +37,13 @@ function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boole
 }
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */
-export function offSaid(off: LobeOff, ratio: number | undefined): string {
+export function offSaid(off: LobeOff, ratio: number | undefined, cardIsOther = false): string {
   const { read, printed, alike, alone, valve, underOthers } = off;
   const by = Math.abs(read - printed);
   const under = read < printed;
   const start = `The lobe reads ${inches(read)}, ${inches(by)} ${under ? 'under' : 'over'} the ${inches(printed)} on the card`;
+  if (cardIsOther)
+    return `${start}, which is not right for it, as was answered: put the lobe lift of the card right.`;
   const why = alike
     ? `as do the other ${sideOfValve(valve)} lobes: another cam, or another card`
     : alone
@@ -58,12 +60,16 @@ export function offSaid(off: LobeOff, ratio: number | undefined): string {
   return `${start}${alike || alone ? `, ${why}.` : `: ${why}`}${lift}`;
 }
 
-/** The lobe as read at the lifter against the lobe that the card prints. */
+/**
+ * The lobe as read at the lifter against the lobe that the card prints. `cardIsOther`: it was answered that the card is
+ * another one’s, or was misread.
+ */
 export function lobeAgainstCard(
   evidence: Evidence,
   known: SetUpKnown,
   all: readonly SetUpKnown[],
   stopped: boolean,
+  cardIsOther = false,
 ): LobeJudged[] {
   const { setUp, lobe } = known.read;
   const printed = evidence.card[sideOfValve(setUp.valve)].lobeLift;
@@ -92,7 +98,7 @@ export function lobeAgainstCard(
         ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
         : off === undefined
           ? lobeSaid(word, lobe.value, printed, stopped)
-          : offSaid(off, known.result?.ratio),
+          : offSaid(off, known.result?.ratio, cardIsOther),
     lacks,
     restsOn: [...lobe.entryIds].sort(),
   };

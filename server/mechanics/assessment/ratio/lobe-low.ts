@@ -2,10 +2,11 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { downOnOthers } from '../../valve-sheet/lobes-down.ts';
-import type { NotToRun, StopReason } from '../assessment.ts';
+import type { AssessedQuestion, NotToRun, StopReason } from '../assessment.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { isAboutCard } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { siblingLobes } from './lobe-siblings.ts';
@@ -65,13 +66,13 @@ export function lobeOff(
 export const isDown = ({ read, printed, alike }: LobeOff): boolean =>
   !alike && printed - read >= allowance('lobe-down') - 1e-9;
 
-/** Somebody found that the card is of another cam: then no lobe is down on it. */
+/** What says that the lobe lift of the card is wrong; a slip of a reading rests on that reading. */
+const isCardWrong = ({ code, restsOn, answered }: AssessedQuestion): boolean =>
+  answered?.found === true && code !== 'wrong-card-row' && isAboutCard({ code, restsOn });
+
+/** Somebody found that the card is of another cam, or was misread: then no lobe is down on it. */
 export const cardIsOther = (explained: readonly GroupExplained[], place: string): boolean =>
-  explained.some(
-    ({ group, questions }) =>
-      placeOf(group) === place &&
-      questions.some(({ code, answered }) => code === 'card-not-this-lobe' && answered?.found === true),
-  );
+  explained.some(({ group, questions }) => placeOf(group) === place && questions.some(isCardWrong));
 
 /** What tells the lobe from its card: the lobes beside it; of two that do not agree the rest of the side. */
 export function readOthers({

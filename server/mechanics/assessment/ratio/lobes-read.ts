@@ -1,13 +1,13 @@
 import { inDoubt } from '../common/asked.ts';
 import type { PassEvidence, ValvePlace } from '../evidence.ts';
 import type { SetUpKnown } from './known.ts';
-import { answerTo, type RatioLack } from './lack.ts';
+import { answerLack, type RatioLack } from './lack.ts';
 
 /** Doubts about the very passes that the lobe is read by: till they are answered nothing stands on it. */
 export const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): RatioLack[] =>
   questions
     .filter((each) => inDoubt(each) && each.restsOn.some((id) => lobe.entryIds.includes(id)))
-    .map(answerTo);
+    .map(answerLack);
 
 /** A lobe that was read at the lifter in a set-up, with nothing in doubt about it. */
 export interface LobeOfSetUp extends ValvePlace {

@@ -1,4 +1,3 @@
-import { defined } from '../../../../shared/defined.ts';
 import { IN } from '../../kit/si.ts';
 import { controlConstants } from '../../statistics/control-constants.ts';
 import { inches } from '../common/said.ts';
@@ -23,25 +22,22 @@ export const spreadOf = (passes: readonly PassEvidence[]): number => {
   return values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
 };
 
+/** Which of the two lifts a pass is of. */
 export const liftOf = ({ kind }: Pick<PassEvidence, 'kind'>): LiftRead =>
   kind === 'lobe-lift' ? 'lobe' : 'valve';
 
 /** Passes that only a person enters again or strikes out; lobe and valve have passes of one number. */
 export function againOf(
   passes: readonly Pick<PassEvidence, 'pass' | 'kind'>[],
-  byFellows: boolean,
+  byOthers: boolean,
   why: string,
 ): RatioLack {
-  const [lift, ...others] = new Set(passes.map(liftOf));
-  return {
-    code: 'enter-again',
-    passes: passes.map(({ pass }) => pass),
-    byFellows,
-    why,
-    ...defined({ lift: others.length === 0 ? lift : undefined }),
-  };
+  const all = passes.map((each) => ({ lift: liftOf(each), pass: each.pass }));
+  const once = new Map(all.map((each) => [`${each.lift} ${each.pass}`, each]));
+  return { code: 'enter-again', passes: [...once.values()], byOthers, why };
 }
 
+/** What passes of one lift lack where they lie further apart than they should. */
 export function lacksOf(used: readonly PassEvidence[], spread: number, lift: LiftRead): RatioLack[] {
   const apart = spreadOf(used);
   if (apart <= spread + EQUAL) return [];

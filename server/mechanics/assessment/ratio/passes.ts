@@ -4,6 +4,7 @@ import { IN } from '../../kit/si.ts';
 import { passesApart } from '../../valve-sheet/apart.ts';
 import { inches, listed } from '../common/said.ts';
 import type { Evidence, PassEvidence, PassKind } from '../evidence.ts';
+import { codeOf, foundBy } from './answers.ts';
 import { countedSince } from './counted-since.ts';
 import type { AsideCode } from './detail.ts';
 import type { LiftRead, RatioLack } from './lack.ts';
@@ -61,9 +62,19 @@ const aside = (pass: PassEvidence, code: AsideCode, why: string, so: string): Pa
 const zeroOff = ({ zeroReturn }: PassEvidence): boolean =>
   zeroReturn !== undefined && Math.abs(zeroReturn) > ZERO_RETURNS_WITHIN + EQUAL;
 
+/** It was looked at after the pass, and the hand was on its zero. */
+export const isBackAtZero = (pass: PassEvidence): boolean => pass.zeroReturn !== undefined && !zeroOff(pass);
+
+/** It was looked at since, and the zero had not moved: the pass counts. */
+function zeroLookedAt({ answers }: SetUpNow): (pass: PassEvidence) => boolean {
+  const looked = answers.findLast((answer) => codeOf(answer) === 'zero-not-returned');
+  return ({ line }) => looked !== undefined && foundBy(looked) === false && line < looked.line;
+}
+
 /** Passes without their zero are left out while others came back to it. */
-function withoutZeroOff(passes: readonly PassEvidence[]): PassAside[] {
-  const off = passes.filter(zeroOff);
+function withoutZeroOff(passes: readonly PassEvidence[], setUp: SetUpNow): PassAside[] {
+  const counts = zeroLookedAt(setUp);
+  const off = passes.filter((pass) => zeroOff(pass) && !counts(pass));
   return off.map((pass) =>
     aside(
       pass,
@@ -144,7 +155,7 @@ export function usedPasses(
   const none = passes
     .filter(({ value }) => value <= 0)
     .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
-  const zeros = withoutZeroOff(real);
+  const zeros = withoutZeroOff(real, setUp);
   const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
   const since = countedSince(setUp);
   const byCount = turnsByCount(returned, perTurn, spread, (pass) => pass.counted || since(pass));

@@ -3,7 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { LobeSource } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
-import { plansOf } from '../change/plans.ts';
+import { forSide, plansOf } from '../change/plans.ts';
 import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, PassEvidence, PassKind, Spring } from '../evidence.ts';
 import { lashesOnLog } from './lash-offered.ts';
@@ -62,9 +62,9 @@ const leanTold = (answers: readonly AnswerEvidence[]): number | undefined =>
   answers.flatMap(({ lean }) => lean ?? []).at(-1);
 
 /** Of a planned change the card is for what was sold before, whatever arm is read: it is for no other rocker. */
-function soldNow(evidence: Evidence, { soldAsThen }: SetUpRead['setUp']): number[] {
+function soldNow(evidence: Evidence, { soldAsThen, valve }: SetUpRead['setUp']): number[] {
   const { soldAs } = evidence.rockers;
-  const isChange = soldAsThen !== undefined || plansOf(evidence).length > 0;
+  const isChange = soldAsThen !== undefined || plansOf(forSide(evidence, sideOfValve(valve))).length > 0;
   return soldAs === undefined || !isChange ? [] : [soldAs];
 }
 

@@ -41,10 +41,13 @@ const ASK: Readonly<Record<Exclude<Telling, typeof PART_WAY>, string>> = {
 /** Half way up and a little: a round figure of whichever dial is on the lifter. */
 const STATION: Readonly<Record<UnitSystem, string>> = { inch: '.200 in', metric: '5 mm' };
 
+/** The lobe lift that is turned to, as it is said and as it is entered. */
+export const stationSaid = (): string => STATION[spokenUnits()];
+
 /** A next reading as the sentence that asks for it. */
 export const askFor = (action: Telling): string =>
   action === PART_WAY
-    ? `Turn to ${STATION[spokenUnits()]} of lobe lift by a second dial at the lifter, and read the valve there.`
+    ? `Turn to ${stationSaid()} of lobe lift by a second dial at the lifter, and read the valve there.`
     : ASK[action];
 
 /** Said in place of a reading that would take turning the engine under a stop. */

@@ -121,11 +121,13 @@ export function ratioPart(
     judgedGroup(each, {
       stopped,
       stamp: stampAsked(evidence, each),
-      sold: soldOtherwiseSaid(evidence, each),
+      sold: (told) => soldOtherwiseSaid(evidence, each, told),
       ...defined({ inHand: handOf(each) }),
     });
   const cards = cardJudged(evidence, explained);
-  const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
+  const lobes = known.flatMap((each) =>
+    lobeAgainstCard(evidence, each, known, stopped, cardIsOther(explained, placeOf(each.read.setUp))),
+  );
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),

@@ -1,9 +1,11 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { AnswerEvidence, SetUpEvidence, SetUpFact, SetUpStatementEvidence } from '../evidence.ts';
 import { codeOf, foundBy, stateIn, yesOrNo } from './answers.ts';
 import { armBy } from './arm-elsewhere.ts';
 
 type Facts = Pick<SetUpEvidence, SetUpFact>;
 
+/** The word of the question whether two springs were noted the wrong way round. */
 export const SPRINGS_SWAPPED = 'springs-swapped';
 
 /** What somebody said of a set-up after it was started: a statement of its own, or the answer to a question. */
@@ -94,17 +96,28 @@ const counting = (answers: readonly AnswerEvidence[]): AnswerEvidence[] => {
 };
 
 /** The set-up without these facts, each of them one that a set-up may lack. */
-function without<SetUp extends SetUpEvidence>(setUp: SetUp, facts: SetUpStatementEvidence['notKnown']): SetUp;
-function without(setUp: object, facts: readonly string[]): object {
-  return Object.fromEntries(Object.entries(setUp).filter(([fact]) => !facts.includes(fact)));
+function without(setUp: SetUpEvidence, facts: SetUpStatementEvidence['notKnown']): SetUpEvidence {
+  if (facts.length === 0) return setUp;
+  const { armId, lashSetting, travel, pushedIn, ...rest } = setUp;
+  const known = <Known>(fact: (typeof facts)[number], value: Known): Known | undefined =>
+    facts.includes(fact) ? undefined : value;
+  return {
+    ...rest,
+    ...defined({
+      armId: known('armId', armId),
+      lashSetting: known('lashSetting', lashSetting),
+      travel: known('travel', travel),
+      pushedIn: known('pushedIn', pushedIn),
+    }),
+  };
 }
 
 /** The set-up with what was said of it, a later word before an earlier one. */
-export function withSayings<SetUp extends SetUpEvidence>(
-  setUp: SetUp,
+export function withSayings(
+  setUp: SetUpEvidence,
   statements: readonly SetUpStatementEvidence[],
   answers: readonly AnswerEvidence[],
-): SetUp {
+): SetUpEvidence {
   const sayings: Saying[] = [
     ...statements
       .filter(({ setUpId }) => setUpId === setUp.id)

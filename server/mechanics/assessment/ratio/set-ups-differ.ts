@@ -7,8 +7,7 @@ import type { Evidence } from '../evidence.ts';
 import { beforeSaid, chosenBefore, isBorneOut } from './chosen-before.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpKnown } from './known.ts';
-import { answerTo, isLashKnownIn, type RatioLack } from './lack.ts';
-import { eachOnce } from './lack-said.ts';
+import { answerLack, eachOnce, isLashKnownIn, type RatioLack } from './lack.ts';
 import { meanOf } from './passes.ts';
 import { lobesAlike, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
 
@@ -131,7 +130,7 @@ export function putAside(known: readonly SetUpKnown[]) {
 const ofLobe = (lobe: SetUpKnown['read']['lobe'], all: readonly SetUpKnown[]): RatioLack[] =>
   all
     .filter((each) => lobe.from?.setUpId === each.read.setUp.id && isLobeUndecided(each))
-    .flatMap(({ differs }) => (differs === undefined ? [] : [answerTo(differs.question)]));
+    .flatMap(({ differs }) => (differs === undefined ? [] : [answerLack(differs.question)]));
 
 /** What is asked of them, each once; where the arm was read again `since`, in another way, nobody waits for it. */
 export function differingAsked(

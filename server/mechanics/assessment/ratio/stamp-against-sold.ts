@@ -122,8 +122,8 @@ export function soldToPutRight(evidence: Evidence, explained: GroupExplained): n
   return soldAs === undefined || isOne(found.stamped, soldAs) ? undefined : found.stamped;
 }
 
-/** What that adds to the word against the stamp. */
-export function soldOtherwiseSaid(evidence: Evidence, explained: GroupExplained): string {
+/** What that adds to the word against the stamp; `isTold`: that it is level with what it is sold as was told already. */
+export function soldOtherwiseSaid(evidence: Evidence, explained: GroupExplained, isTold: boolean): string {
   const found = soldOtherwise(evidence, explained);
   const [question] = stampAgainstSold(evidence, explained);
   if (found === undefined || question === undefined) return '';
@@ -133,6 +133,8 @@ export function soldOtherwiseSaid(evidence: Evidence, explained: GroupExplained)
     case 'stamp':
       return ` The ${nominalSaid(found.stamped)} was ordered: put right what they are sold as.`;
     default:
+      // What it is sold as was told with the ratio: it is not told twice in a row.
+      if (isTold) return ' Stamp and order do not go together: which was ordered?';
       return ` But ${listed(found.says)}: stamp and order do not go together. Which was ordered?`;
   }
 }

@@ -51,18 +51,47 @@ const askOf = (stamp: Stamp, on: string): string =>
 /** Arms that all carry one mark are asked about at once. */
 const ON_THE_ARMS = 'the arms';
 
-/** Answers about this mark of this arm, or of all arms that carry it; with one arm alone the word of the question is enough. */
+/** It is about this mark of all arms that carry it. */
+const isOfAll = ({ questionId, question }: AnswerEvidence, stamp: Stamp): boolean =>
+  questionId === undefined
+    ? isAskedAs(question, askOf(stamp, ON_THE_ARMS))
+    : questionId === idOf(keyOf(BUILD), stamp);
+
+/** It is about this mark of this arm; with one arm alone the word of the question is enough. */
+const isOfArm = (answer: AnswerEvidence, evidence: Evidence, armId: string, stamp: Stamp): boolean =>
+  answer.questionId === undefined
+    ? codeOf(answer) === CODE && evidence.arms.length === 1
+    : answer.questionId === idOf(armId, stamp);
+
+/** Whether the mark of this arm was answered of it alone: then it is none of those that are asked about together. */
+export const isAnsweredAlone = (evidence: Evidence, armId: string, stamp: Stamp): boolean =>
+  evidence.answers.some((answer) => isOfArm(answer, evidence, armId, stamp));
+
+/** Answers about this mark of this arm, or of all arms that carry it. */
 const answersTo = (evidence: Evidence, armId: string, stamp: Stamp): AnswerEvidence[] =>
   evidence.answers
-    .filter(({ questionId, ...answer }) =>
-      questionId === undefined
-        ? isAskedAs(answer.question, askOf(stamp, ON_THE_ARMS)) ||
-          (codeOf(answer) === CODE && evidence.arms.length === 1)
-        : questionId === idOf(armId, stamp) || questionId === idOf(keyOf(BUILD), stamp),
-    )
+    .filter((answer) => isOfAll(answer, stamp) || isOfArm(answer, evidence, armId, stamp))
     .toSorted((a, b) => a.line - b.line);
 
 const saidOf = (answer: AnswerEvidence | undefined): string => answer?.answer.split(':')[0]?.trim() ?? '';
+
+/** What is known of the mark of an arm that is not held to be its ratio. */
+export type MarkState =
+  | { readonly is: 'not-said' | 'no-ratio' | 'several' }
+  | { readonly is: 'other-number' | 'undecided'; readonly text: string };
+
+/** Nobody entered it, it is no ratio, two were read on it; it was said to be another number, or not what it is. */
+export function markState(evidence: Evidence, armId: string | undefined): MarkState {
+  const stamp = stampOf(evidence, armId);
+  if (armId === undefined) return { is: 'not-said' };
+  if (stamp !== undefined) {
+    const said = saidOf(answersTo(evidence, armId, stamp).at(-1));
+    return { is: said === 'other-number' ? 'other-number' : 'undecided', text: stamp.text };
+  }
+  const own = evidence.arms.find(({ id }) => id === armId)?.ratioStamp.trim() ?? '';
+  const read = own === '' ? new Set(ofHand(evidence, armId)) : new Set([own]);
+  return { is: read.size === 0 ? 'not-said' : read.size === 1 ? 'no-ratio' : 'several' };
+}
 
 /** The ratio stamped on an arm: with its point unless it was said to be another number, without it once it was said. */
 export function markOn(evidence: Evidence, armId: string | undefined): number | undefined {
@@ -97,6 +126,10 @@ export function stampQuestion(
   const name = evidence.arms.find(({ id }) => id === armId)?.name ?? 'the arm';
   const about = others.length === 0 ? ({ of: 'arm', armId, name } as const) : BUILD;
   const questionId = idOf(keyOf(about), stamp);
+  const answers =
+    others.length === 0
+      ? answersTo(evidence, armId, stamp)
+      : evidence.answers.filter((answer) => isOfAll(answer, stamp));
   return asked(
     {
       code: CODE,
@@ -111,7 +144,7 @@ export function stampQuestion(
     {
       about,
       step,
-      answers: answersTo(evidence, armId, stamp).map((answer) => ({ ...answer, questionId })),
+      answers: answers.map((answer) => ({ ...answer, questionId })),
       choices: CHOICES,
     },
   );

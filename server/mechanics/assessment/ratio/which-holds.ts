@@ -1,10 +1,10 @@
 import { allowance } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked, beforeNamed } from '../common/asked.ts';
-import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
+import { inches, listed, placeOf, ratioSaid, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from './known.ts';
-import { answerTo, type RatioLack } from './lack.ts';
+import { answerLack, type RatioLack } from './lack.ts';
 import { meanOf } from './passes.ts';
 
 /** The lobe that was read in this very set-up. */
@@ -33,12 +33,29 @@ const numbersOf = (own: readonly SetUpKnown[]): string[] => own.map(({ read }) =
 export const setUpsSaid = (own: readonly SetUpKnown[]): string =>
   `set-up${own.length > 1 ? 's' : ''} ${listed(numbersOf(own))}`;
 
-const choicesOf = (own: readonly SetUpKnown[]): AnswerChoice[] => [
-  ...own.map(({ read: { setUp }, result }) => ({
-    code: `set-up-${setUp.number}`,
-    label: `Set-up ${setUp.number} holds, ${ratioSaid(result?.ratio ?? 0)}`,
-    changes: 'It is told and calculated with; the other stays on record and is put aside.',
-  })),
+/** Those that come to the same hold together: they are one answer. */
+function holding(own: readonly SetUpKnown[], most: readonly SetUpKnown[]): AnswerChoice[] {
+  const said = (each: SetUpKnown) => `${ratioSaid(each.result?.ratio ?? 0)}`;
+  const [first] = most;
+  return own.flatMap((each) => {
+    const { number } = each.read.setUp;
+    const changes = 'It is told and calculated with; the other stays on record and is put aside.';
+    if (most.length < 2 || !most.includes(each))
+      return [{ code: `set-up-${number}`, label: `Set-up ${number} holds, ${said(each)}`, changes }];
+    if (each !== first) return [];
+    const label = `${upperFirst(setUpsSaid(most))} hold, ${listed([...new Set(most.map(said))])}`;
+    return [
+      {
+        code: `set-up-${number}`,
+        label,
+        changes: 'They are told and calculated with; the other stays on record and is put aside.',
+      },
+    ];
+  });
+}
+
+const choicesOf = (own: readonly SetUpKnown[], most: readonly SetUpKnown[]): AnswerChoice[] => [
+  ...holding(own, most),
   {
     code: 'other-arm',
     label: 'Another arm was on in one of them',
@@ -90,7 +107,11 @@ export function whichHolds(
       ask: `${place}${name === undefined ? '' : ` with ${name}`} came out ${listed(cameOut)}. Which one holds?`,
       knownBy: 'which of the set-ups holds',
       size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.${elsewhereSaid(elsewhere)}`,
-      test: 'Set it up once more the same way, and read three passes: what they agree with holds.',
+      test:
+        most.length > 1
+          ? `${upperFirst(setUpsSaid(most))} come to the same: say that they hold, or which holds after all, and why.`
+          : 'Set it up once more the same way, and read three passes: what they agree with holds.',
+      ...(most.length > 1 ? { byLooking: true } : {}),
       restsOn: inQuestion(own),
     },
     {
@@ -105,7 +126,7 @@ export function whichHolds(
         [setUp?.spring, ...numbersOf(own)].join('-'),
       ),
       answers: evidence.answers,
-      choices: choicesOf(own),
+      choices: choicesOf(own, most),
     },
   );
 }
@@ -118,5 +139,5 @@ export function openLack(
 ): RatioLack {
   if (chosen === 'other-arm') return { code: 'which-arm', setUps: setUpsSaid(own) };
   if (chosen === 'both') return { code: 'what-moves', setUps: setUpsSaid(own) };
-  return answerTo(question);
+  return answerLack(question);
 }

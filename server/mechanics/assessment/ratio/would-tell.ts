@@ -4,6 +4,7 @@ import { inDoubt, keptWords } from '../common/asked.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import { WITHIN } from './bands.ts';
 import { testOfOtherwise } from './beside-set-ups.ts';
+import { COUNT_DOES_NOT_FIT } from './counted.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
@@ -33,17 +34,27 @@ function narrower(explained: GroupExplained): Telling | undefined {
   return read.valve.used.length < ENOUGH_PASSES ? 'one-more-pass' : undefined;
 }
 
-const OF_COUNT: ReadonlySet<string> = new Set(['turn-too-many', 'turn-too-few', 'hand-read-backwards']);
+const OF_COUNT: ReadonlySet<string> = new Set([
+  'turn-too-many',
+  'turn-too-few',
+  'hand-read-backwards',
+  'turn-miscounted',
+]);
+const NOT_FIT: ReadonlySet<string> = new Set([COUNT_DOES_NOT_FIT]);
 
 /** Nobody read the small hand, and a mistake of the hands is asked about: one pass with it settles that in minutes. */
 function smallHand(explained: GroupExplained): Telling | undefined {
   const resting = restingOn(explained);
   if (resting === undefined || !isDial(resting.read.setUp.tool)) return undefined;
-  if (resting.read.valve.used.some(({ id }) => resting.counted.has(id))) return undefined;
-  const isOpen = explained.questions.some(
-    ({ code, answered }) => OF_COUNT.has(code) && answered === undefined,
-  );
-  return isOpen ? 'one-more-pass' : undefined;
+  const isAsked = (codes: ReadonlySet<string>) =>
+    [...explained.questions, ...resting.questions].some(
+      ({ code, answered }) => codes.has(code) && answered === undefined,
+    );
+  const { used } = resting.read.valve;
+  // Counted, and still apart by what a turn makes: once more with the small hand written down, and then something else.
+  if (used.some(({ id }) => resting.counted.has(id)))
+    return isAsked(NOT_FIT) && used.length <= ENOUGH_PASSES ? 'one-more-pass' : undefined;
+  return isAsked(OF_COUNT) ? 'one-more-pass' : undefined;
 }
 
 /** The reading that would tell more, and was not taken that way already. */

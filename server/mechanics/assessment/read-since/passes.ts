@@ -1,3 +1,4 @@
+import { isSince, wasThere } from '../common/since.ts';
 import type { AnswerEvidence, Evidence, PassEvidence } from '../evidence.ts';
 import { foundBy, passNamed } from '../ratio/answers.ts';
 import { foundIn } from '../ratio/asked.ts';
@@ -11,7 +12,7 @@ const standingIn = ({ passes }: Evidence, { id }: SetUpNow): PassEvidence[] =>
 
 /** The passes that an answer found wrong, of those that were there when it was given. */
 function foundWrong(evidence: Evidence, setUp: SetUpNow, answer: AnswerEvidence): PassEvidence[] {
-  const then = { ...evidence, passes: evidence.passes.filter(({ line }) => line < answer.line) };
+  const then = { ...evidence, passes: evidence.passes.filter((pass) => wasThere(pass, answer)) };
   const reads = setUpsRead(then);
   const own = reads.find((read) => read.setUp.id === setUp.id);
   if (own === undefined) return [];
@@ -25,16 +26,16 @@ function foundWrong(evidence: Evidence, setUp: SetUpNow, answer: AnswerEvidence)
 }
 
 /** Passes of one kind that came after the answer as new ones; one that was put right keeps its number. */
-function readSince(own: readonly PassEvidence[], wrong: PassEvidence, { line }: AnswerEvidence): boolean {
+function readSince(own: readonly PassEvidence[], wrong: PassEvidence, answer: AnswerEvidence): boolean {
   const alike = own.filter(({ kind, atLobeLift }) => kind === wrong.kind && atLobeLift === wrong.atLobeLift);
-  const last = Math.max(...alike.filter((each) => each.line < line).map(({ pass }) => pass));
-  return alike.some((each) => each.line > line && each.pass > last);
+  const last = Math.max(...alike.filter((each) => wasThere(each, answer)).map(({ pass }) => pass));
+  return alike.some((each) => isSince(each, answer) && each.pass > last);
 }
 
 function ofSetUp(evidence: Evidence, setUp: SetUpNow): string[] {
   const own = standingIn(evidence, setUp);
-  const isCured = ({ line }: AnswerEvidence) =>
-    [-1, 1].every((way) => own.some((pass) => way * (pass.line - line) > 0));
+  const isCured = (answer: AnswerEvidence) =>
+    own.some((pass) => wasThere(pass, answer)) && own.some((pass) => isSince(pass, answer));
   return setUp.answers
     .filter((answer) => (foundBy(answer) === true || passNamed(answer) !== undefined) && isCured(answer))
     .flatMap((answer) => foundWrong(evidence, setUp, answer).filter((wrong) => readSince(own, wrong, answer)))

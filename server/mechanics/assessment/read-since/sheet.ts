@@ -1,26 +1,17 @@
 import { foundSaid } from '../../../../shared/begins-with.ts';
-import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { lastAnswers, partsOfId } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
+import { isSince, wasThere } from '../common/since.ts';
 import type { AnswerEvidence, Evidence, SheetEvidence } from '../evidence.ts';
-import { heldByAnswer } from '../sheet/group-answered.ts';
+import { heldByAnswer, isInScope } from '../sheet/group-answered.ts';
 import { raisedByRows } from '../sheet/raised.ts';
 import { rowsOf } from '../sheet/rows.ts';
 import { saidOfSheet } from '../sheet/said-of-sheet.ts';
 import { SAYS_MISREAD } from './says-misread.ts';
 
-const ASKED = /^question:([a-z-]+):/;
-
-/** Of one question the last answer counts. */
-const isLast = ({ answers }: Evidence, { questionId, question, line }: AnswerEvidence): boolean =>
-  answers.every(
-    (each) =>
-      each.line <= line ||
-      (questionId === undefined ? each.question !== question : each.questionId !== questionId),
-  );
-
 /** Answers that may be of the sheet: of no set-up, and by their id of a misread figure, or known by their words alone. */
 const mayBeOfSheet = ({ setUpId, questionId, answer, found }: AnswerEvidence): boolean => {
-  const code = ASKED.exec(questionId ?? '')?.[1];
+  const { code } = partsOfId(questionId) ?? {};
   return (
     setUpId === undefined &&
     (found ?? foundSaid(answer) === true) &&
@@ -30,7 +21,7 @@ const mayBeOfSheet = ({ setUpId, questionId, answer, found }: AnswerEvidence): b
 
 /** Readings that an answer found wrong, of those that were there when it was given. */
 function foundWrong(evidence: Evidence, answer: AnswerEvidence): ReadonlySet<string> {
-  const sheet = evidence.sheet.filter(({ line }) => line < answer.line);
+  const sheet = evidence.sheet.filter((entry) => wasThere(entry, answer));
   const { evidence: then } = saidOfSheet({ ...evidence, sheet });
   const asked = raisedByRows(then, rowsOf(then), []).filter(
     ({ answered }) => answered?.entryId === answer.id,
@@ -50,32 +41,26 @@ const isAgain = (one: SheetEvidence, again: SheetEvidence): boolean =>
 
 const isLift = ({ standing, kind }: SheetEvidence): boolean => standing && kind.endsWith('lift');
 
-/** Readings of one thing before and after the line of an answer. */
-const readAgainAt = (lifts: readonly SheetEvidence[], line: number): SheetEvidence[] => {
-  const after = lifts.filter((each) => each.line > line);
-  return lifts.filter((each) => each.line < line && after.some((again) => isAgain(each, again)));
+/** Readings of one thing that were there when an answer was given, and were taken once more since. */
+const readAgainSince = (lifts: readonly SheetEvidence[], answer: AnswerEvidence): SheetEvidence[] => {
+  const after = lifts.filter((each) => isSince(each, answer));
+  return lifts.filter((each) => wasThere(each, answer) && after.some((again) => isAgain(each, again)));
 };
 
 /** Readings of the sheet that were found wrong by an answer, and taken again because of it. */
 export function sheetReadSince(evidence: Evidence): ReadonlySet<string> {
   const lifts = evidence.sheet.filter(isLift);
   if (lifts.length === 0) return new Set();
-  const ofOne = evidence.answers
-    .filter((answer) => mayBeOfSheet(answer) && isLast(evidence, answer))
+  const ofOne = lastAnswers(evidence.answers)
+    .filter(mayBeOfSheet)
     .flatMap((answer) => {
-      const again = readAgainAt(lifts, answer.line);
+      const again = readAgainSince(lifts, answer);
       if (again.length === 0) return [];
       const wrong = foundWrong(evidence, answer);
       return again.filter(({ id }) => wrong.has(id));
     });
-  const ofAll = heldByAnswer(evidence).flatMap(({ line, kind, spring, side, cylinders }) =>
-    readAgainAt(lifts, line).filter(
-      (each) =>
-        each.kind === kind &&
-        (spring === undefined || each.spring === spring) &&
-        (side === undefined || sideOfValve(each.valve) === side) &&
-        (cylinders === undefined || cylinders.has(String(each.cylinder))),
-    ),
+  const ofMany = heldByAnswer(evidence).flatMap(({ answer, scope }) =>
+    readAgainSince(lifts, answer).filter((each) => isInScope(scope, each)),
   );
-  return new Set([...ofOne, ...ofAll].map(({ id }) => id));
+  return new Set([...ofOne, ...ofMany].map(({ id }) => id));
 }

@@ -38,13 +38,8 @@ function gapsRead({ scans = [], sheet }: Evidence): GapRead[] {
   return [...scans, ...typed].filter(({ standing }) => standing);
 }
 
-/** The question as it was put for the `turn`th time, of what was read and not answered before. */
-function askedAt(
-  turn: number,
-  of: readonly GapRead[],
-  found: CamFound,
-  evidence: Evidence,
-): AssessedQuestion {
+/** The question, of these gaps. */
+function askedOfGaps(of: readonly GapRead[], found: CamFound, evidence: Evidence): AssessedQuestion {
   const scans = new Set((evidence.scans ?? []).map(({ id }) => id));
   const places = [...new Set(of.toSorted(byPlace).map(placeOf))];
   return asked(
@@ -52,10 +47,7 @@ function askedAt(
       code: CAM_THEN,
       knownBy: CAM_THEN,
       weight: 'strong',
-      ask:
-        turn === 1
-          ? 'Was piston to valve read with the cam where it is now, or was the cam moved after that?'
-          : 'Piston to valve was read again since: with the cam where it is now, or was the cam moved after that?',
+      ask: 'Was piston to valve read with the cam where it is now, or was the cam moved after that?',
       size: `${foundSaid(found)} Advance brings the intake nearer to the piston, retard the exhaust. It is asked of ${listed(places)}.`,
       test: 'Say which came first, and what was done to the cam between. What was read before it was moved is struck out, where only some of it was.',
       byLooking: true,
@@ -64,7 +56,7 @@ function askedAt(
     {
       about: { of: 'build' },
       step: of.some(({ id }) => scans.has(id)) ? 'scan' : 'sheet',
-      among: turn === 1 ? found.place : `${found.place}:${turn}`,
+      among: found.place,
       answers: evidence.answers,
       choices: CHOICES,
     },
@@ -72,30 +64,36 @@ function askedAt(
 }
 
 /** The line at which it was answered first: said again, it is still of what was read till then. */
-function answeredAt({ id, answered }: AssessedQuestion, { answers }: Evidence): number | undefined {
+function answeredAt({ id, answered }: AssessedQuestion, { answers }: Evidence): number {
   const own = answers.filter(({ questionId, id: said }) => questionId === id || said === answered?.entryId);
-  return answered === undefined || own.length === 0 ? undefined : Math.min(...own.map(({ line }) => line));
+  return Math.min(...own.map(({ line }) => line));
 }
 
 /**
  * A gap to the piston holds for the cam as it stood. Which came first says nothing, since either may be told late: once
- * the cam was found off its card, or in two places, it is asked of all gaps at once. The answer is of those that were read
- * before it; what is read later is asked about when it is there.
+ * the cam was found off its card, or in two places, it is asked of all gaps at once, and once. That it was not moved
+ * holds for all of them; that it was moved, for those that were there: what is read later is read with the cam where it
+ * is.
  */
-export function camQuestions(evidence: Evidence): AssessedQuestion[] {
+function camQuestion(evidence: Evidence): AssessedQuestion | undefined {
   const found = camFound(evidence);
-  if (found === undefined) return [];
-  const all: AssessedQuestion[] = [];
-  let left = gapsRead(evidence);
-  for (let turn = 1; left.length > 0; turn += 1) {
-    const at = answeredAt(askedAt(turn, left, found, evidence), evidence);
-    const own = at === undefined ? left : left.filter(({ line }) => line < at);
-    if (own.length > 0) all.push(askedAt(turn, own, found, evidence));
-    if (at === undefined) break;
-    left = left.filter(({ line }) => line >= at);
-  }
-  return all;
+  const gaps = gapsRead(evidence);
+  if (found === undefined || gaps.length === 0) return undefined;
+  const question = askedOfGaps(gaps, found, evidence);
+  if (question.answered?.found !== true) return question;
+  const at = answeredAt(question, evidence);
+  return askedOfGaps(
+    gaps.filter(({ line }) => line < at),
+    found,
+    evidence,
+  );
 }
+
+/** The same as a list, of none or one. */
+export const camQuestions = (evidence: Evidence): AssessedQuestion[] => {
+  const question = camQuestion(evidence);
+  return question === undefined || question.restsOn.length === 0 ? [] : [question];
+};
 
 /** What is asked of the gap that was read there. */
 const askedOf = ({ id }: { readonly id: string }, evidence: Evidence): AssessedQuestion | undefined =>

@@ -2,8 +2,8 @@ import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { apartSaid, crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { DEG, IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -11,10 +11,18 @@ import { camAsked } from './cam-then.ts';
 import { copiesAsked } from './repeats.ts';
 import { errorOf, inOrder, type Scanned } from './scanned.ts';
 
-type Found = Omit<Doubt, 'restsOn'>;
+type Found = Omit<Doubt, 'restsOn' | 'code'> & {
+  readonly code:
+    | 'scan-side-of-tdc'
+    | 'scan-far-from-tdc'
+    | 'scan-below-nothing'
+    | 'scan-angle-twice'
+    | 'scan-jumps'
+    | 'scan-apart';
+};
 
-/** Past this from top dead centre a least gap is asked about (common practice, no published source). */
-const USUAL_WITHIN = 25 * DEG;
+/** Past this from top dead centre a least gap is asked about. */
+const USUAL_WITHIN = allowance('least-gap-within');
 
 /**
  * At top dead centre the piston stands, so that only the valve moves there: an intake that opens still closes the gap,
@@ -85,10 +93,10 @@ function readTwice({ scan, stations }: Scanned): Found[] {
   ];
 }
 
-/** A gap that stands this far from between its neighbours is no curve (common practice, no published source). */
-const JUMP = 0.05 * IN;
+/** A gap that stands this far from between its neighbours is no curve. */
+const JUMP = allowance('scan-jump');
 /** Neighbours further apart than this say nothing of what lies between them. */
-const NEAR = 12 * DEG;
+const NEAR = allowance('scan-neighbours');
 
 /** Of three gaps in a row the middle one lies between, or near: one that stands far off was read or written wrong. */
 function jumps({ scan, stations }: Scanned): Found[] {
@@ -156,7 +164,13 @@ export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQues
     ].map((found) =>
       asked(
         { ...found, knownBy: found.code, restsOn: [scan.id] },
-        { about: valveSubject(scan), step: 'scan', among: scan.id, answers },
+        {
+          about: valveSubject(scan),
+          step: 'scan',
+          among: scan.id,
+          answers,
+          choices: answersOf(found.code),
+        },
       ),
     ),
   ];

@@ -1,6 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { byId, byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
@@ -155,7 +156,13 @@ export function copiesAsked(evidence: Evidence): AssessedQuestion[] {
           byLooking: true,
           restsOn: [scan.id, twin.id],
         },
-        { about: valveSubject(scan), step: 'scan', among: scan.id, answers: evidence.answers },
+        {
+          about: valveSubject(scan),
+          step: 'scan',
+          among: scan.id,
+          answers: evidence.answers,
+          choices: answersOf('scan-copied'),
+        },
       ),
     ];
   });

@@ -76,7 +76,7 @@ function quantityOf({ least, lacks, ...scan }: ScanDetail, { entry }: JudgedGap)
 const isOfOthers = ({ entry: { arms, otherArms } }: JudgedGap): boolean =>
   arms === 'before' || otherArms === 'off-since';
 
-/** The worst of a valve stands first, whenever it was read. */
+/** Of one valve those of the arms that are on come first, and of these the worst. */
 const leastOf = ({ detail: { least } }: { readonly detail: ScanDetail }): number =>
   least.value ?? least.low ?? least.high ?? Number.POSITIVE_INFINITY;
 

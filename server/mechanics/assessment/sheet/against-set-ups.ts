@@ -1,7 +1,20 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { answerSaid } from '../common/chosen.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
-import { answerTo } from '../ratio/lack.ts';
+import { answerLack, type RatioLack } from '../ratio/lack.ts';
+import { askedSaid } from '../ratio/lack-said.ts';
+
+/** Answered that one of them was misread, that one is entered again: nobody waits for an answer any more. */
+const lackOf = (question: AssessedQuestion): RatioLack =>
+  question.answered?.found === true
+    ? {
+        code: 'enter-again',
+        passes: [],
+        byOthers: false,
+        why: askedSaid(question.ask, answerSaid(question)),
+      }
+    : answerLack(question);
 
 /**
  * The set-ups, where one that the sheet reads otherwise waits for the answer which of the two holds: no word stands on
@@ -14,6 +27,6 @@ export const waitingForSheet = (
   const open = questions.filter((each) => each.code === 'read-otherwise' && inDoubt(each));
   return known.map((each) => {
     const own = open.filter(({ restsOn }) => each.read.valve.used.some(({ id }) => restsOn.includes(id)));
-    return own.length === 0 ? each : { ...each, lacks: [...each.lacks, ...own.map(answerTo)] };
+    return own.length === 0 ? each : { ...each, lacks: [...each.lacks, ...own.map(lackOf)] };
   });
 };

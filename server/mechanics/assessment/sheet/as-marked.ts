@@ -1,12 +1,13 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, Spring } from '../evidence.ts';
 import { bandsOf } from '../ratio/bands.ts';
-import { claimsOn } from '../ratio/marks.ts';
 import { markOn } from '../ratio/stamp.ts';
+import { armOfRow, claimOfRow } from './claim-of-row.ts';
 import type { SheetOddDetail } from './detail.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
@@ -23,16 +24,20 @@ function mostHeld(held: readonly (number | undefined)[]): number | undefined {
 /**
  * An odd valve that reads as the stamp of its own arm has it, while the others are held to be another ratio: it is
  * another arm, and no fault of it. What siblings differ by counts here too.
+ *
+ * Equation: lift expected = middle of (lift · most / its own) · mark / most + mark · lobe off, where most is what the
+ * others are held to be
+ * Source: lift at the valve = ratio · lobe lift, at zero lash.
  */
 export function asMarked(
   evidence: Evidence,
-  odd: OddValve,
+  { odd, spring }: { readonly odd: OddValve; readonly spring: Spring },
   rows: readonly SheetRow[],
   beside: readonly SheetValve[],
 ): SheetOddDetail['asMarked'] {
-  const armOn = (place: SheetValve | OddValve) => rows.find((row) => placeOf(row) === placeOf(place))?.armId;
-  const held = (place: SheetValve) => claimsOn(evidence, armOn(place))[0]?.ratio;
-  const mark = markOn(evidence, armOn(odd));
+  const rowOf = (place: SheetValve | OddValve) => rows.find((row) => placeOf(row) === placeOf(place));
+  const held = (place: SheetValve) => claimOfRow(evidence, rowOf(place), spring)?.ratio;
+  const mark = markOn(evidence, armOfRow(rowOf(odd), spring));
   const own = beside.find((each) => placeOf(each) === placeOf(odd))?.valveLift;
   const others = beside.filter((each) => placeOf(each) !== placeOf(odd) && each.valveLift !== undefined);
   const most = mostHeld(others.map(held));
@@ -48,12 +53,11 @@ export function asMarked(
 /** A lift that its own lobe and the stamp of its arm make: no slip of one reading is left to ask. */
 export function readsAsStamped(
   evidence: Evidence,
-  { lobe }: SheetRow,
+  { lobe, valve }: SheetRow,
   { armId, figure, spring }: LiftLot,
-  cardLobe: number | undefined,
 ): boolean {
   const mark = markOn(evidence, armId);
-  const over = lobe?.value ?? cardLobe;
+  const over = lobe?.value ?? evidence.card[sideOfValve(valve)].lobeLift;
   if (mark === undefined || over === undefined || over <= 0 || figure.value === undefined) return false;
   const ratio = figure.value / over;
   return spring === 'light' && bandsOf(mark, ratio, ratio).every((band) => band === 'within');

@@ -5,6 +5,7 @@ import { IN } from '../../kit/si.ts';
 import { chanceOfSoMany, divisionOf, sameDivisionChance } from '../../valve-sheet/honest-repeats.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { claimOfRow } from './claim-of-row.ts';
@@ -95,6 +96,7 @@ function acrossSides(evidence: Evidence, rows: readonly SheetRow[]): AssessedQue
           step: 'sheet',
           among: `valve-lift-${spring}-sides`,
           answers: evidence.answers,
+          choices: answersOf('copied-reading'),
         },
       ),
     );
@@ -136,6 +138,7 @@ function lobesAsLifts(evidence: Evidence, rows: readonly SheetRow[]): AssessedQu
             step: 'sheet',
             among: `valve-lift-${spring}-lobes`,
             answers: evidence.answers,
+            choices: answersOf('copied-reading'),
           },
         ),
       ];

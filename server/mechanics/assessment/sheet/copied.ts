@@ -7,6 +7,7 @@ import {
   sameDivisionChance,
 } from '../../valve-sheet/honest-repeats.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
 import { type Column, columnsOf } from './columns.ts';
@@ -104,6 +105,7 @@ function ofColumn(evidence: Evidence, column: Column): AssessedQuestion[] {
           '-',
         ),
         answers: evidence.answers,
+        choices: answersOf('copied-reading'),
       },
     ),
   );

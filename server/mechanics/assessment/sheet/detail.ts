@@ -19,7 +19,7 @@ export interface SheetCellDetail {
   readonly half: number;
   readonly passes: number;
   readonly spread?: number;
-  /** Passes that stand apart from their fellows and are not in the figure. */
+  /** Passes that stand apart from the others and are not in the figure. */
   readonly apart: readonly { readonly entryId: string; readonly off: number; readonly turns: number }[];
   /** Passes that do not go together, and nothing says which is right. */
   readonly undecided?: true;
@@ -67,7 +67,7 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   /** As the figures have it; once a swap has told, the part or the position alone; another arm by its mark. */
   readonly cause: OddCause | 'part' | 'position' | 'mark';
   readonly judgementId: string;
-  /** It is low on a lifter that may sink: that comes before its arm. */
+  /** It is off on a lifter that may sink, its own or those of the others: that comes before its arm. */
   readonly sinks?: true;
   /** It is low by just its lash, and nobody said whether that was out: that comes before its arm too. */
   readonly lash?: true;
@@ -91,8 +91,10 @@ export interface SheetGroups {
   readonly banks: boolean;
 }
 
-export interface SheetSideDetail extends Omit<SideJudged, 'odd'> {
+export interface SheetSideDetail extends Omit<SideJudged, 'odd' | 'apart'> {
   readonly spring: Spring;
+  /** The lifts read so far have no middle: which of them is off can’t be told. */
+  readonly noMiddle?: { readonly apart: number; readonly places: readonly ValvePlace[] };
   /** They fall into two groups: each valve is set against its own. */
   readonly groups?: SheetGroups;
   readonly odd: readonly SheetOddDetail[];

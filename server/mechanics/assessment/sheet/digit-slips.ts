@@ -4,6 +4,7 @@ import { IN } from '../../kit/si.ts';
 import { digitsAround } from '../../questions/digits-swapped.ts';
 import { ENTER_AGAIN } from '../../questions/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
@@ -96,6 +97,7 @@ export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly She
             step: 'sheet',
             ...knownAmong(row, lot),
             answers: evidence.answers,
+            choices: answersOf('digits-swapped'),
           },
         ),
       ];

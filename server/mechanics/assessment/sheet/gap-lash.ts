@@ -4,7 +4,7 @@ import { mostLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { toSay } from '../common/lack.ts';
+import { toRead, toSay } from '../common/lack.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
@@ -16,6 +16,12 @@ const LASH_IN_GAP = 'gap-lash-not-said';
 export const LASH_SAID = 'whether the lash was in it: with lash in, it reads that much larger';
 
 export const LASH_UNSAID = toSay('lash-unsaid', LASH_SAID, LASH_IN_GAP);
+
+/** What tells a gap that its lash is in from its limit. */
+export const ZERO_LASH = toRead(
+  'zero-lash',
+  'a reading at zero lash: with lash in it reads that much larger',
+);
 
 const CHOICES: AssessedQuestion['answers'] = [
   { code: 'zero', label: 'It was read at zero lash', changes: 'The gap counts as it was read.' },
@@ -38,6 +44,8 @@ function lashOf(entry: SheetEvidence, evidence: Evidence): number {
 export interface LashInGap {
   /** By how much the gap may be less with the lash taken up. */
   readonly most: number;
+  /** It was answered that it was in it. */
+  readonly isIn: boolean;
   readonly question: AssessedQuestion;
 }
 
@@ -65,5 +73,6 @@ export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap |
       choices: CHOICES,
     },
   );
-  return chosenOf(question) === 'zero' ? { most: 0, question } : { most, question };
+  const said = chosenOf(question);
+  return { most: said === 'zero' ? 0 : most, isIn: said === 'set', question };
 }

@@ -68,7 +68,8 @@ export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Ev
     {
       code: 'gap-short',
       weight: 'weak',
-      ask: `Is the ${said} short, or was it read or written wrong?`,
+      ask: `Is ${entry.kind === 'cover' ? '' : 'the '}${said} short, or was it read or written wrong?`,
+      knownBy: `Is the ${said} short, or was it read or written wrong?`,
       size: `As it was read: ${size} (${limit.source}).`,
       test,
       restsOn: [entry.id],

@@ -16,7 +16,7 @@ import { withArms } from '../scans/with-arms.ts';
 import type { GapWord } from '../words.ts';
 import { bendIn, bendNeeds } from './gap-bend.ts';
 import { type GapReading, isFoundOff, READ_AGAIN } from './gap-found-off.ts';
-import { LASH_UNSAID, type LashInGap, lashInGap } from './gap-lash.ts';
+import { LASH_UNSAID, type LashInGap, lashInGap, ZERO_LASH } from './gap-lash.ts';
 
 /** One gap as it was read, with what it lies between and how it stands against its limit. */
 export interface JudgedGap {
@@ -89,16 +89,21 @@ function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): Lack[] {
   ];
 }
 
-/** Lash that was left in takes its whole size off the low end: told only where a word hangs on it. */
+/**
+ * Lash that was left in takes its whole size off the low end: told where a word hangs on it. `atWorst` has it off unless the
+ * gap is clear all the same, for what is worked out from a reading: it may be that much less in whatever is planned.
+ */
 export function withLash<Gap extends GapBounds>(
   gap: Gap,
   limit: number,
   lash: LashInGap | undefined,
-): { readonly gap: Gap; readonly hangs: boolean } {
-  if (lash === undefined || lash.most <= 0 || gap.low === undefined) return { gap, hangs: false };
+): { readonly gap: Gap; readonly atWorst: Gap; readonly hangs: boolean } {
+  if (lash === undefined || lash.most <= 0 || gap.low === undefined)
+    return { gap, atWorst: gap, hangs: false };
   const less = { ...gap, low: gap.low - lash.most };
-  const hangs = verdictOfGap(less, limit) !== verdictOfGap(gap, limit);
-  return { gap: hangs ? less : gap, hangs };
+  const word = verdictOfGap(less, limit);
+  const hangs = word === 'close';
+  return { gap: hangs ? less : gap, atWorst: word === 'clear' ? gap : less, hangs };
 }
 
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
@@ -118,6 +123,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
       limit,
       asksLash: false,
       lacks: [toRead('with-a-tool', 'a reading with a tool: this one is a guess')],
+      ...more,
     };
   const needs = [
     ...(foundOff ? [READ_AGAIN] : []),
@@ -135,7 +141,8 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
   if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...more };
   const isUnsaid = hangs && lash?.question.answered === undefined;
-  const lacks = isUnsaid && bare === 'close' ? [LASH_UNSAID] : lacksOf(entry, bare);
+  const lashIn = hangs && lash?.isIn === true ? [ZERO_LASH] : undefined;
+  const lacks = isUnsaid && bare === 'close' ? [LASH_UNSAID] : (lashIn ?? lacksOf(entry, bare));
   return { entry, gap, limit, word: bare, lacks, asksLash, ...more };
 }
 

@@ -5,9 +5,14 @@ import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { TwoGroups } from '../../valve-sheet/two-groups.ts';
 import type { SheetValve } from '../../valve-sheet/types.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
-import type { AnswerEvidence, Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
-import { HELD } from './group-words.ts';
+import { isOfSame, lastAnswers, partsOfId } from '../common/asked.ts';
+import { placeOf } from '../common/said.ts';
+import { isSince, wasThere } from '../common/since.ts';
+import type { AnswerEvidence, Evidence, SheetEvidence, Side, Spring, ValvePlace } from '../evidence.ts';
+import { GROUP_CHOICES, GROUP_OFF, HELD } from './group-words.ts';
 import { wereReadSince } from './read-since.ts';
+import { LASH_OF_SHEET } from './said-of-sheet.ts';
+import { LOBES_OFF_CARD, SIDE_OFF } from './side-words.ts';
 
 /** What was answered of valves that were off alike. */
 interface GroupAnswer {
@@ -18,56 +23,119 @@ interface GroupAnswer {
   readonly cylinders: ReadonlySet<string>;
 }
 
-const ASKED = /^question:group-off:(build|intake|exhaust):([a-z-]+)-(\d+(?:-\d+)*):/;
+/** The cylinders of a group in the id of its question: `light-2-4-6-8`. */
+const AMONG = /^([a-z-]+)-(\d+(?:-\d+)*)$/;
 
-/** The answers as they were given, each with the valves that it was given of: the last first. */
-const answersOf = ({ answers }: Evidence): GroupAnswer[] =>
-  answers
-    .flatMap((answer) => {
-      const [, about, spring, cylinders] = ASKED.exec(answer.questionId ?? '') ?? [];
-      if (about === undefined || spring === undefined || cylinders === undefined) return [];
-      return [{ answer, about, spring, cylinders: new Set(cylinders.split('-')) }];
-    })
-    .toSorted((a, b) => b.answer.line - a.answer.line);
+/** An answer as it was given, with the valves that it was given of. */
+function groupOf(answer: AnswerEvidence): GroupAnswer[] {
+  const { code, about, among } = partsOfId(answer.questionId) ?? {};
+  const [, spring, cylinders] = AMONG.exec(among ?? '') ?? [];
+  if (code !== GROUP_OFF || about === undefined || spring === undefined || cylinders === undefined) return [];
+  return [{ answer, about, spring, cylinders: new Set(cylinders.split('-')) }];
+}
 
-const chosenIn = ({ answer }: GroupAnswer): string => answer.answer.split(':')[0]?.trim() ?? '';
+const chosenIn = ({ answer }: GroupAnswer): string | undefined =>
+  GROUP_CHOICES.find(({ code }) => isAnswer(answer.answer, code))?.code;
 
 const isIn = ({ cylinders }: GroupAnswer, { cylinder }: ValvePlace): boolean =>
   cylinders.has(String(cylinder));
 
-const WHOLE = /^question:(side-off|lobes-off-card):(build|intake|exhaust):([a-z-]+):/;
+const sideIn = (about: string): Pick<Scope, 'side'> => (about === 'build' ? {} : { side: about });
 
-/** Readings that an answer about many valves at once found wrong: nothing but the newer ones counts. */
-interface HeldByAnswer {
-  readonly line: number;
+/** Lifts that an answer about many valves at once is of. */
+interface Scope {
   readonly kind: 'lobe-lift' | 'valve-lift';
   readonly spring?: string;
   readonly side?: string;
   readonly cylinders?: ReadonlySet<string>;
 }
 
-const sideIn = (about: string): Pick<HeldByAnswer, 'side'> => (about === 'build' ? {} : { side: about });
+const scopeOf = ({ about, spring, cylinders }: GroupAnswer): Scope => ({
+  kind: 'valve-lift',
+  spring,
+  cylinders,
+  ...sideIn(about),
+});
 
-/** What was answered of groups, sides and columns of lobes that has them read again. */
-export const heldByAnswer = (evidence: Evidence): HeldByAnswer[] => [
+/** Whether a lift is one of those. */
+export const isInScope = (
+  { kind, spring, side, cylinders }: Scope,
+  entry: Pick<SheetEvidence, 'kind' | 'spring' | 'valve' | 'cylinder'>,
+): boolean =>
+  entry.kind === kind &&
+  (spring === undefined || entry.spring === spring) &&
+  (side === undefined || sideOfValve(entry.valve) === side) &&
+  (cylinders === undefined || cylinders.has(String(entry.cylinder)));
+
+/** An answer, and the lifts that it is of. */
+interface OfMany {
+  readonly answer: AnswerEvidence;
+  readonly scope: Scope;
+}
+
+/** All that were there were read once more after the one answer and before the other. */
+function isReadBetween(
+  sheet: readonly SheetEvidence[],
+  { answer, scope }: OfMany,
+  later: AnswerEvidence,
+): boolean {
+  const own = sheet.filter((entry) => isInScope(scope, entry));
+  const between = own.filter((entry) => isSince(entry, answer) && wasThere(entry, later));
+  const places = new Set(between.map(placeOf));
+  return (
+    between.length > 0 &&
+    own.filter((entry) => wasThere(entry, answer)).every((entry) => places.has(placeOf(entry)))
+  );
+}
+
+/**
+ * Answers of many that count. Given again, an answer puts the one before it right; where all of them were read again
+ * between the two, it is of what was read since, and both hold.
+ */
+const counting = <Each extends OfMany>(
+  all: readonly Each[],
+  { answers, sheet }: Pick<Evidence, 'answers' | 'sheet'>,
+): Each[] =>
+  all.filter(
+    (each) =>
+      !answers.some(
+        (other) =>
+          other.line > each.answer.line && isOfSame(other, each.answer) && !isReadBetween(sheet, each, other),
+      ),
+  );
+
+/** The answers of groups that count, the last first. */
+const answersOf = (evidence: Evidence): GroupAnswer[] =>
+  counting(
+    evidence.answers.flatMap(groupOf).map((each) => ({ ...each, scope: scopeOf(each) })),
+    evidence,
+  ).toSorted((a, b) => b.answer.line - a.answer.line);
+
+/** Answers that have a whole side or a column of lobes read again. */
+function ofSide(answer: AnswerEvidence): OfMany[] {
+  const { code, about = '', among = '' } = partsOfId(answer.questionId) ?? {};
+  if (code === SIDE_OFF && isAnswer(answer.answer, 'set-up'))
+    return [{ answer, scope: { kind: 'valve-lift', spring: among, ...sideIn(about) } }];
+  return code === LOBES_OFF_CARD && isAnswer(answer.answer, 'dial')
+    ? [{ answer, scope: { kind: 'lobe-lift', ...sideIn(about) } }]
+    : [];
+}
+
+/** The lash of the whole sheet was left in. How it was is asked once: read again or not, the last answer counts. */
+function ofSheet(answer: AnswerEvidence): OfMany[] {
+  const { code, among } = partsOfId(answer.questionId) ?? {};
+  return code === LASH_OF_SHEET && among === 'sheet' && isAnswer(answer.answer, 'set')
+    ? [{ answer, scope: { kind: 'valve-lift' } }]
+    : [];
+}
+
+/** Readings that an answer about many valves at once found wrong: nothing but the newer ones counts. */
+export const heldByAnswer = (evidence: Evidence): OfMany[] => [
   ...answersOf(evidence)
-    .filter((each) => HELD[chosenIn(each)] !== undefined)
-    .map(
-      ({ answer: { line }, about, spring, cylinders }): HeldByAnswer => ({
-        ...{ line, kind: 'valve-lift', spring, cylinders },
-        ...sideIn(about),
-      }),
-    ),
-  ...evidence.answers.flatMap(({ questionId, answer, line }): HeldByAnswer[] => {
-    if (questionId?.startsWith('question:lash-not-said:build:sheet:') && isAnswer(answer, 'set'))
-      return [{ line, kind: 'valve-lift' }];
-    const [, code, about = '', spring = ''] = WHOLE.exec(questionId ?? '') ?? [];
-    if (code === 'side-off' && isAnswer(answer, 'set-up'))
-      return [{ line, kind: 'valve-lift', spring, ...sideIn(about) }];
-    return code === 'lobes-off-card' && isAnswer(answer, 'dial')
-      ? [{ line, kind: 'lobe-lift', ...sideIn(about) }]
-      : [];
-  }),
+    .filter((each) => HELD[chosenIn(each) ?? ''] !== undefined)
+    .map((each) => ({ answer: each.answer, scope: scopeOf(each) })),
+  ...counting(evidence.answers.flatMap(ofSide), evidence),
+  ...lastAnswers(evidence.answers).flatMap(ofSheet),
 ];
 
 /** As some of them are read again, fewer are off: what was answered of all holds for those that are left. */
@@ -101,7 +169,7 @@ export const wasRead = (evidence: Evidence, place: ValvePlace, spring: string): 
   answersOf(evidence)
     .filter((each) => each.spring === spring && isIn(each, place))
     .filter(({ about }) => about === 'build' || about === sideOfValve(place.valve))
-    .flatMap((each) => WAS_READ[chosenIn(each)] ?? [])[0];
+    .flatMap((each) => WAS_READ[chosenIn(each) ?? ''] ?? [])[0];
 
 /** Those that were low had their lash in, as was answered: the others, and all that were read again, have it out. */
 export const isLashOut = (evidence: Evidence, side: Side, spring: string): boolean =>
@@ -121,7 +189,7 @@ export function leftOfGroup(
   const read = valves.filter(({ valveLift }) => valveLift !== undefined);
   return answersOf(evidence)
     .filter((each) => each.spring === spring && (each.about === 'build' || each.about === side))
-    .filter((each) => HELD[chosenIn(each)] !== undefined)
+    .filter((each) => HELD[chosenIn(each) ?? ''] !== undefined)
     .flatMap((each): TwoGroups[] => {
       const middle = medianKnown(read.filter((valve) => !isIn(each, valve)).map(liftOf));
       if (middle === undefined) return [];

@@ -3,7 +3,15 @@ import { asked } from '../common/asked.ts';
 import { inches, listed } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { stillAnswered } from './group-answered.ts';
-import { cylindersOf, GROUP_CHOICES, type Grouped, isHydraulic, lashesOf, testOf } from './group-words.ts';
+import {
+  cylindersOf,
+  GROUP_CHOICES,
+  GROUP_OFF,
+  type Grouped,
+  isHydraulic,
+  lashesOf,
+  testOf,
+} from './group-words.ts';
 import { openOnceRead } from './read-since.ts';
 
 /** A group of valves that are off alike: what is read of it, and what that rests on. */
@@ -32,7 +40,7 @@ export function groupAsked(
 ): AssessedQuestion {
   const put = asked(
     {
-      code: 'group-off',
+      code: GROUP_OFF,
       weight: 'weak',
       ask: `${read}. ${isHydraulic(evidence) ? 'Did the lifters sink there' : 'Was the lash left in there'}, or were they read with another indicator base or another spring?`,
       knownBy: `are valves ${cylindersOf(own)} off for what they have in common`,

@@ -83,8 +83,9 @@ function groupOf(
 function twoSets(evidence: Evidence, rows: readonly SheetRow[], { first, own }: Group): string | undefined {
   const { others, off } = first.groups;
   const [claim, other] = [own, others].map((each) => claimOf(evidence, rows, each, first.spring));
-  if (claim === undefined || other === undefined || claim === other || claim < other !== off < 0)
-    return undefined;
+  if (claim === undefined || other === undefined || claim === other) return undefined;
+  const [isHeldLower, readsLower] = [claim < other, off < 0];
+  if (isHeldLower !== readsLower) return undefined;
   return `${nominalSaid(claim)} against ${nominalSaid(other)}`;
 }
 

@@ -8,6 +8,9 @@ import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SheetGroups, SheetSideDetail } from './detail.ts';
 import { placesSaid } from './rows-to-read.ts';
 
+/** The word of the question what several valves that are off have in common. */
+export const GROUP_OFF = 'group-off';
+
 export const GROUP_CHOICES: readonly AnswerChoice[] = [
   {
     code: 'lash',

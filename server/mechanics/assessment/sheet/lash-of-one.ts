@@ -3,12 +3,14 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { lashMakesIt } from '../common/lash-makes-it.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
+import { middleOfSiblings } from './siblings-middle.ts';
 
 /** As many others as this have a middle; as many off alike are no lash of one valve. */
 const FEWEST = 2;
@@ -28,13 +30,10 @@ function shortBy(
   rows: readonly SheetRow[],
 ): number | undefined {
   const others = rows.filter((each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve));
-  const lifts = others.flatMap(({ lifts: own }) =>
-    own.flatMap(({ spring, figure }) => (spring === lot.spring ? (figure.value ?? []) : [])),
-  );
   const lobes = others.flatMap(({ lobe }) => lobe?.value ?? []);
-  const lift = medianKnown(lifts);
+  const lift = middleOfSiblings(rows, row, lot.spring, 'lifts');
   const lobe = lobes.length < FEWEST ? card[sideOfValve(row.valve)].lobeLift : medianKnown(lobes);
-  if (lot.figure.value === undefined || lift === undefined || lifts.length < FEWEST) return undefined;
+  if (lot.figure.value === undefined || lift === undefined) return undefined;
   const ofLobe =
     lobe === undefined || lobe <= 0 || row.lobe?.value === undefined
       ? 0
@@ -44,7 +43,7 @@ function shortBy(
 
 function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
   const known = [usableLash(evidence, row)?.gap.value, evidence.card[sideOfValve(row.valve)].lash];
-  const open = row.lifts.filter(({ readings }) => readings.some(({ lash }) => lash !== 'zero'));
+  const open = row.lifts.filter(({ lash }) => lash !== 'zero');
   return open.flatMap((lot) => {
     const short = shortBy(evidence, row, lot, rows);
     if (short === undefined || short <= allowance('odd-beyond') || !isFirm(evidence, lot)) return [];
@@ -61,7 +60,13 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
           test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
           restsOn: lot.readings.map(({ id }) => id),
         },
-        { about: valveSubject(row), step: 'sheet', among: lot.spring, answers: evidence.answers },
+        {
+          about: valveSubject(row),
+          step: 'sheet',
+          among: lot.spring,
+          answers: evidence.answers,
+          choices: answersOf(LASH_OF_ONE),
+        },
       ),
     ];
   });

@@ -14,7 +14,7 @@ export interface ArmLot extends ValvePlace {
   readonly spring: Spring;
   /** Readings taken the same way alone are set against each other: `light|firm|out`. */
   readonly method: string;
-  /** The lash was said to be out; a sheet does not say how it was. */
+  /** The lash was said to be out: of a sheet as was answered of all of it. */
   readonly lashOut: boolean;
   /** Left out where the passes do not go together. */
   readonly value?: number;
@@ -34,7 +34,7 @@ function lifterOf({ engine }: Evidence, lifters: readonly LifterState[]): string
 }
 
 function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
-  return row.everyLift.map(({ spring, armId, soldAsThen, comesOff, readings, figure }) => ({
+  return row.everyLift.map(({ spring, armId, soldAsThen, comesOff, readings, lash, figure }) => ({
     cylinder: row.cylinder,
     valve: row.valve,
     spring,
@@ -45,9 +45,9 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
         evidence,
         readings.map(({ lifter }) => lifter),
       ),
-      readings.some(({ lash }) => lash === 'set') ? 'set not said' : 'out',
+      lash === 'set' ? 'set not said' : 'out',
     ].join('|'),
-    lashOut: readings.every(({ lash }) => lash === 'zero'),
+    lashOut: lash === 'zero',
     half: liftHalf(evidence, readings),
     passes: figure.passes - figure.apart.length,
     restsOn: readings.map(({ id }) => id),

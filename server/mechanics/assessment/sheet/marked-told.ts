@@ -4,9 +4,11 @@ import { lowOrHigh, nominalSaid, placeOf, valveSubject } from '../common/said.ts
 import { sameRatio } from '../common/same-ratio.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { SheetOddDetail, SheetSideDetail } from './detail.ts';
+import { plural } from './side-words.ts';
 
 type Marked = SheetOddDetail & Required<Pick<SheetOddDetail, 'asMarked'>>;
 
+/** Whether an odd valve reads as the stamp of its own arm has it. */
 export const isMarked = (odd: SheetOddDetail): odd is Marked => odd.asMarked !== undefined;
 
 /** Each has the mark that the others of the other have: of several the one on the same cylinder. */
@@ -24,7 +26,7 @@ function said(odd: Marked, all: readonly Marked[]): string {
   const { asMarked, valveOff = 0, armName = 'its arm' } = odd;
   const other = crossedWith(odd, all);
   const side = sideOfValve(odd.valve);
-  const reads = `${placeOf(odd)} reads ${lowOrHigh(valveOff)}, as the ${nominalSaid(asMarked.mark)} stamped on ${armName} has it: the other ${side}s are held to be ${nominalSaid(asMarked.others)}.`;
+  const reads = `${placeOf(odd)} reads ${lowOrHigh(valveOff)}, as the ${nominalSaid(asMarked.mark)} stamped on ${armName} has it: the other ${plural(side)} are held to be ${nominalSaid(asMarked.others)}.`;
   return other === undefined
     ? `${reads} It is another arm by its mark: look whether it belongs there.`
     : `${reads} By their marks its arm and that of ${placeOf(other)} sit crossed: look whether they changed places.`;

@@ -34,6 +34,12 @@ const notYet = (question: AssessedQuestion): string =>
     ? `“${question.ask}” was answered “${answerSaid(question)}”: enter it again, or strike it out with the reason.`
     : `First: ${question.ask}`;
 
+/** What is done about it; of an answer, to what. */
+const waitsFor = (question: AssessedQuestion): string =>
+  question.answered?.found
+    ? 'what was read wrong entered again, or struck out'
+    : `the answer to “${question.ask}”`;
+
 /** A row in doubt is not set against its siblings: the question comes first. */
 function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {
   return {
@@ -41,7 +47,7 @@ function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgemen
     about: valveSubject(place),
     against: { to: 'siblings' },
     sentence: `${placeOf(place)} is not set against the others yet. ${notYet(question)}`,
-    lacks: ['the answer to it'],
+    lacks: [waitsFor(question)],
     restsOn: question.restsOn,
   };
 }
@@ -53,7 +59,7 @@ function columnJudgement(side: Side, question: AssessedQuestion): Judgement {
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
     sentence: `The ${side} valves are not set against one another yet. ${notYet(question)}`,
-    lacks: ['the answer to it'],
+    lacks: [waitsFor(question)],
     restsOn: question.restsOn,
   };
 }

@@ -16,7 +16,9 @@ export function oddSaid({
 }: SheetOddDetail): string {
   if (valveOff === undefined) return words;
   if (sinks === true && cause !== 'part' && cause !== 'position')
-    return `${off(valveOff)}, on a hydraulic lifter: one that sinks reads low, so that comes before the rocker.`;
+    return valveOff > 0
+      ? `${off(valveOff)}, on a hydraulic lifter: the others read low where theirs sink more, so that comes before the rocker.`
+      : `${off(valveOff)}, on a hydraulic lifter: one that sinks reads low, so that comes before the rocker.`;
   if (lash === true)
     return `${off(valveOff)}, as much as its lash, if that was left in: look at that before the rocker.`;
   const lobe = lobeOff === undefined ? '' : ' on a lobe like the others’';

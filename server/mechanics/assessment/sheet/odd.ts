@@ -88,14 +88,10 @@ export function sideOf(
   const odd = odds.map((each): SheetOddDetail => {
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
-    const marked = asMarked(evidence, each, own, besideOf(each, compared));
+    const marked = asMarked(evidence, { odd: each, spring: of.spring }, own, besideOf(each, compared));
     const { cause, touched } =
       marked === undefined ? causeBy(each, armId, swaps) : ({ cause: 'mark', touched: true } as const);
-    const sinks =
-      marked === undefined &&
-      maySink(evidence, row, of.spring) &&
-      (each.valveOff ?? 0) < 0 &&
-      each.cause !== 'lobe';
+    const sinks = marked === undefined && maySink(evidence, row, of.spring) && each.cause !== 'lobe';
     const lash = lashAsked.has(placeOf(each)) && !touched && each.cause !== 'lobe';
     const toSwap =
       touched || sinks || lash ? undefined : swapToDo(each, besideOf(each, compared), odds, evidence);
@@ -113,8 +109,21 @@ export function sideOf(
   });
   // A caliper on a loose cam reads low: such lobes are compared with one another alone.
   const besides = calipers ? [] : ofSetUps.filter(({ valve }) => sideOfValve(valve) === of.side);
+  const { apart, ...side } = judged;
+  const sinking = own.some((row) => maySink(evidence, row, of.spring));
   return {
-    ...judged,
+    ...side,
+    // Of groups that lie apart something is told of its own, and of lifters that sink nothing yet.
+    ...(apart === undefined || groups !== undefined || sinking
+      ? {}
+      : {
+          noMiddle: {
+            apart,
+            places: siblings
+              .filter(({ valveLift }) => valveLift !== undefined)
+              .map(({ cylinder, valve }) => ({ cylinder, valve })),
+          },
+        }),
     lobesDown: lobesDown(withSetUps(siblings, besides)),
     spring: of.spring,
     odd,

@@ -56,6 +56,7 @@ export function onceOfSide(
           step: 'sheet',
           among: kind.split(':').slice(1, -1).join('-'),
           answers,
+          choices: first.answers,
         },
       );
       return [{ question, instead: alike }];

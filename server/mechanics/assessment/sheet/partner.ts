@@ -9,9 +9,9 @@ export interface Partner extends ValvePlace {
 }
 
 /**
- * The valve to swap with: of those that read alike one of the same bank, where the engine's cover is off already, and
- * of these the nearest along it, of two as near the one whose arm is on record; where nothing says how the banks are,
- * the nearest by number. Common practice, no published source.
+ * The valve to swap with: of those that read alike one of the same bank, where the engine's cover is off already; of
+ * these one whose arm is on record, and then the nearest along it; where nothing says how the banks are, the nearest by
+ * number. Common practice, no published source.
  */
 export function partnerOf(
   evidence: Evidence,
@@ -21,16 +21,21 @@ export function partnerOf(
 ): Partner | undefined {
   const banks = banksOf(evidence.engine.bankOrder, cylinders);
   const own = banks.find((bank) => bank.includes(odd.cylinder));
+  const isOwn = (cylinder: number): boolean => own?.includes(cylinder) === true;
   const along = (cylinder: number): number =>
-    own?.includes(cylinder) === true
+    own !== undefined && isOwn(cylinder)
       ? Math.abs(own.indexOf(cylinder) - own.indexOf(odd.cylinder))
-      : banks.length * cylinders + Math.abs(cylinder - odd.cylinder);
+      : Math.abs(cylinder - odd.cylinder);
   const isNamed = (place: ValvePlace): number =>
     Number(evidence.seats.some((seat) => placeOf(seat) === placeOf(place)));
   const [best] = fit
     .filter((place) => placeOf(place) !== placeOf(odd))
     .toSorted(
-      (a, b) => along(a.cylinder) - along(b.cylinder) || isNamed(b) - isNamed(a) || a.cylinder - b.cylinder,
+      (a, b) =>
+        Number(isOwn(b.cylinder)) - Number(isOwn(a.cylinder)) ||
+        isNamed(b) - isNamed(a) ||
+        along(a.cylinder) - along(b.cylinder) ||
+        a.cylinder - b.cylinder,
     );
   if (best === undefined) return undefined;
   const { cylinder, valve } = best;

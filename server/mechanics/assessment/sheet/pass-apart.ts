@@ -1,5 +1,6 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { inches, valveSubject } from '../common/said.ts';
 import type { AnswerEvidence, SheetEvidence } from '../evidence.ts';
@@ -42,7 +43,13 @@ export function passesApartQuestion(row: SheetRow, answers: readonly AnswerEvide
     figure.apart
       .flatMap((apart) => doubtOf(readings, apart).map((doubt) => ({ doubt, apart })))
       .map(({ doubt, apart }) =>
-        asked(doubt, { about: valveSubject(row), step: 'sheet', among: apart.entryId, answers }),
+        asked(doubt, {
+          about: valveSubject(row),
+          step: 'sheet',
+          among: apart.entryId,
+          answers,
+          choices: answersOf('pass-apart'),
+        }),
       ),
   );
 }

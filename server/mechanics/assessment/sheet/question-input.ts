@@ -56,7 +56,7 @@ const positive = (si: number | undefined): number | undefined =>
 export function questionInput(
   evidence: Evidence,
   row: ValvePlace & Pick<SheetRow, 'lobes'>,
-  lot: Pick<LiftLot, 'spring' | 'readings' | 'soldAsThen'>,
+  lot: Pick<LiftLot, 'spring' | 'readings' | 'lash' | 'soldAsThen'>,
   beside: Beside,
 ): QuestionInput {
   const { card, rockers } = evidence;
@@ -68,7 +68,7 @@ export function questionInput(
     spring: lot.spring,
     lifter: lifterOf(lot.readings),
     // What the lash may have left in is asked once of the sheet, not on every row.
-    lash: lot.readings.length > 0 && lot.readings.every(({ lash }) => lash === 'zero') ? 'zero' : 'not-said',
+    lash: lot.lash === 'zero' ? 'zero' : 'not-said',
     restsOn: 'not-said',
     alignment: 'not-said',
     perTurn: perTurnOf(evidence, [...lot.readings, ...row.lobes]) / IN,

@@ -47,7 +47,7 @@ function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDet
       toolSaid,
       ...defined({
         lobeLift: lobe.figure.value,
-        lash: lot.readings[0]?.lash,
+        lash: lot.lash,
         soldAsThen: lot.soldAsThen,
         comesOff: lot.comesOff,
       }),
@@ -77,9 +77,7 @@ function lacksOf(
     ...asked.map((question) => toAnswer(question, question.ask)),
     ...held.map((lack) => toRead('another-reading', lack)),
     ...(ratio.spring === 'not-said' ? [toSay('which-spring', 'which spring was on the valve')] : []),
-    ...(lot?.readings[0]?.lash === 'set'
-      ? [toRead('zero-lash', 'a reading at zero lash: it was left in')]
-      : []),
+    ...(lot?.lash === 'set' ? [toRead('zero-lash', 'a reading at zero lash: it was left in')] : []),
     ...guessLack(lot?.readings ?? [], 'valve lift'),
     ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
     ...passes.map((lack) => toRead('passes', lack)),
@@ -120,7 +118,7 @@ export function ratioQuantities(
       basis: 'measured',
       conditions: [
         ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,
-        LASH_SAID[lot?.readings[0]?.lash ?? 'not-said'],
+        LASH_SAID[lot?.lash ?? 'not-said'],
         ...(ratio.soldAsThen === undefined
           ? []
           : [`with arms that were sold as ${nominalSaid(ratio.soldAsThen)}`]),

@@ -1,6 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { placeOf } from '../common/said.ts';
+import { wasThere } from '../common/since.ts';
 import type { Evidence, SheetEvidence, ValvePlace } from '../evidence.ts';
 
 /**
@@ -13,13 +14,13 @@ export function wereReadSince(
   spring: string,
   answerId: string,
 ): boolean {
-  const line = answers.find(({ id }) => id === answerId)?.line;
-  if (line === undefined || places.length === 0) return false;
+  const answer = answers.find(({ id }) => id === answerId);
+  if (answer === undefined || places.length === 0) return false;
   const lifts = sheet.filter((entry) => entry.kind === 'valve-lift' && entry.spring === spring);
   return places.every((place) => {
     const own = lifts.filter((entry) => placeOf(entry) === placeOf(place));
     const standing = own.filter((entry) => entry.standing);
-    const isBefore = (entry: SheetEvidence): boolean => entry.line < line;
+    const isBefore = (entry: SheetEvidence): boolean => wasThere(entry, answer);
     return (
       standing.length > 0 &&
       !standing.some(isBefore) &&

@@ -2,7 +2,9 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { digitsSwapped } from '../../questions/digits-swapped.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import { defaultTolerances, type Tolerances } from '../../questions/tolerances.ts';
+import type { Question } from '../../questions/types.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked, type Doubt, type KnownBefore } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
@@ -15,7 +17,7 @@ import { middlesOfSide, questionInput } from './question-input.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
 /** Doubts that a row of figures can raise by itself; how it was read is asked of the set-up. */
-const OF_A_ROW: ReadonlySet<string> = new Set([
+const OF_A_ROW = [
   'unit-mixed',
   'decimal-slip',
   'gross-lift-as-lobe',
@@ -24,7 +26,11 @@ const OF_A_ROW: ReadonlySet<string> = new Set([
   'digits-swapped',
   'valve-swapped',
   'caliper-on-lobe',
-]);
+] as const;
+
+type OfRow = Question & { readonly code: (typeof OF_A_ROW)[number] };
+
+const isOfRow = (question: Question): question is OfRow => OF_A_ROW.some((code) => code === question.code);
 
 /** Slips of the hands of a dial: what was read without one has none. */
 const OF_A_DIAL: ReadonlySet<string> = new Set(['turn-miscounted', 'hand-read-backwards']);
@@ -68,7 +74,8 @@ function ofRow(
     ];
     return (
       doubts
-        .filter(({ code }) => OF_A_ROW.has(code) && !isOrdinary(code, evidence))
+        .filter(isOfRow)
+        .filter(({ code }) => !isOrdinary(code, evidence))
         // Nobody says which of two readings counts: no slip is made of their mean.
         .filter(({ restsOn }) => lot.figure?.undecided !== true || !restsOn.some((id) => isIn(lot, id)))
         .filter(
@@ -76,7 +83,12 @@ function ofRow(
             !OF_A_DIAL.has(code) || !isWithoutDial([...lot.readings, ...row.lobes], restsOn),
         )
         .map((question) =>
-          asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
+          asked(question, {
+            ...placeOfDoubt(question, row, lot),
+            step: 'sheet',
+            answers: evidence.answers,
+            choices: answersOf(question.code),
+          }),
         )
     );
   });

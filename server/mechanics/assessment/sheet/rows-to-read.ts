@@ -1,7 +1,8 @@
 import { keysOf, sideOfValve, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import { valveNames } from '../common/valve-names.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 
 interface Lift extends ValvePlace {
@@ -44,6 +45,19 @@ export function valvesToRead(evidence: Evidence): ValvePlace[] {
     .flatMap((valve) => Array.from({ length: cylinders }, (_, index) => ({ cylinder: index + 1, valve })))
     .filter((place) => !read.has(placeOf(place)))
     .sort(byPlace);
+}
+
+/** Fewer lifts than this have no middle. */
+const FEWEST = 3;
+
+/** Sides that were begun, and of which too few valves were read to tell which of them is off. */
+export function sidesOfFew(evidence: Evidence): Side[] {
+  const lifts = liftsOf(evidence);
+  return SIDES.filter((side) => {
+    const own = lifts.filter(({ valve }) => sideOfValve(valve) === side);
+    const read = new Set(own.filter(({ at }) => at === 'valve').map(placeOf)).size;
+    return own.length > 0 && read < FEWEST;
+  });
 }
 
 /** `2, 3 and 7 intake` */

@@ -14,6 +14,8 @@ export interface LiftLot {
   /** Of an arm that nobody named, and that came off for the one on record. */
   readonly comesOff?: true;
   readonly readings: readonly SheetEvidence[];
+  /** How the lash was, where that was said: left in where it was in any of them, out where it was in none. */
+  readonly lash?: SheetEvidence['lash'];
   readonly figure: LotFigure;
 }
 
@@ -22,6 +24,14 @@ type LiftLotKey = Pick<LiftLot, 'spring' | 'armId' | 'soldAsThen' | 'comesOff'>;
 /** Read with an arm of a set that is off since. */
 export const isOfSetBefore = ({ soldAsThen, comesOff }: Pick<LiftLot, 'soldAsThen' | 'comesOff'>): boolean =>
   soldAsThen !== undefined || comesOff === true;
+
+/** Those of the arms that are on, where there are any; else those of a set that is off since. */
+export function ofNowElseAll<Each extends Pick<LiftLot, 'soldAsThen' | 'comesOff'>>(
+  all: readonly Each[],
+): readonly Each[] {
+  const ofNow = all.filter((each) => !isOfSetBefore(each));
+  return ofNow.length > 0 ? ofNow : all;
+}
 
 /** What was read of one valve, put in order; nothing is judged yet. */
 export interface SheetRow extends ValvePlace {
@@ -33,6 +43,11 @@ export interface SheetRow extends ValvePlace {
   /** The lots of every arm that has sat there, for swap tests. */
   readonly everyLift: readonly LiftLot[];
   readonly others: readonly SheetEvidence[];
+}
+
+function lashOf(readings: readonly SheetEvidence[]): LiftLot['lash'] {
+  if (readings.some(({ lash }) => lash === 'set')) return 'set';
+  return readings.length > 0 && readings.every(({ lash }) => lash === 'zero') ? 'zero' : undefined;
 }
 
 /** The readings that count: standing, and with the arms the sheet is about. By id, so that entry order says nothing. */
@@ -96,6 +111,7 @@ function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: str
         armId: first?.armId,
         soldAsThen: first?.reading.soldAsThen,
         comesOff: first?.reading.comesOff,
+        lash: lashOf(readings),
       }),
       readings,
       figure: figureOf(readings, perTurnOf(evidence, readings)),
@@ -108,8 +124,7 @@ function ownLots(lots: readonly LiftLot[], seat: string | undefined): LiftLot[] 
   const springs = [...new Set(lots.map(({ spring }) => spring))];
   return springs.flatMap((spring) => {
     const all = lots.filter((lot) => lot.spring === spring);
-    const ofNow = all.filter((lot) => !isOfSetBefore(lot));
-    const here = ofNow.length > 0 ? ofNow : all;
+    const here = ofNowElseAll(all);
     const [only] = here;
     const own = here.find(({ armId }) => armId !== undefined && armId === seat);
     const unnamed = here.find(({ armId }) => armId === undefined);

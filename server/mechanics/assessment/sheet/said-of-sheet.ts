@@ -1,10 +1,11 @@
-import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter, isSolidLifter } from '../../../../shared/lifters.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { placeOf } from '../common/said.ts';
+import { isSince } from '../common/since.ts';
 import type { Evidence, LifterState, SheetEvidence, Spring } from '../evidence.ts';
+import { GEAR_PLANS } from '../gear/plans.ts';
 
 const choice = (code: string, label: string, changes: string) => ({ code, label, changes });
 
@@ -30,90 +31,132 @@ const LASHES: AssessedQuestion['answers'] = [
 /** Fewer valves than this have no middle, and nothing that the lash would change is told of them. */
 const FEWEST = 3;
 
+/** The word of the question how the lash was. */
+export const LASH_OF_SHEET = 'lash-not-said';
+
 const isLift = ({ standing, arms, kind }: SheetEvidence): boolean =>
   standing && arms === 'these' && kind === 'valve-lift';
 
-interface Asks {
-  readonly spring?: AssessedQuestion;
-  readonly lifter?: AssessedQuestion;
-  readonly lash?: AssessedQuestion;
+/** What is asked of these lifts, with the answers that it has. */
+function ask(
+  { answers }: Evidence,
+  doubt: { readonly code: string; readonly ask: string },
+  choices: AssessedQuestion['answers'],
+  own: readonly SheetEvidence[],
+): AssessedQuestion {
+  return asked(
+    {
+      ...doubt,
+      weight: 'weak',
+      test: 'Ask whoever read them.',
+      testAtBench: 'Say how they were read.',
+      restsOn: own.map(({ id }) => id),
+    },
+    { about: { of: 'build' }, step: 'sheet', among: 'sheet', answers, choices },
+  );
 }
 
-/** How the valves were read, as far as nobody said so: asked once for all of them. */
-function asksOf(evidence: Evidence): Asks {
-  const lifts = evidence.sheet.filter(isLift);
-  const ask = (
-    code: string,
-    words: string,
-    choices: AssessedQuestion['answers'],
-    own: readonly SheetEvidence[],
-  ) =>
-    asked(
-      {
-        code,
-        weight: 'weak',
-        ask: words,
-        test: 'Ask whoever read them.',
-        testAtBench: 'Say how they were read.',
-        restsOn: own.map(({ id }) => id),
-      },
-      { about: { of: 'build' }, step: 'sheet', among: 'sheet', answers: evidence.answers, choices },
-    );
-  const noSpring = lifts.filter(({ spring }) => spring === 'not-said');
-  const noLifter = lifts.filter(({ lifter }) => lifter === 'not-said');
-  const { lifter, gear } = evidence.engine;
-  const cannotSink = isSolidLifter(lifter) || gear !== undefined;
-  const mayHaveLash = gear === undefined && !isHydraulicLifter(lifter);
-  const withLash = mayHaveLash ? lifts.filter((each) => each.lifter !== 'hydraulic') : [];
-  return {
-    ...(new Set(withLash.map(placeOf)).size < FEWEST
-      ? {}
-      : {
-          lash: ask(
-            'lash-not-said',
-            'How was the lash when the valves of the sheet were read?',
-            LASHES,
-            withLash,
-          ),
-        }),
-    ...(noSpring.length === 0
-      ? {}
-      : {
-          spring: ask('spring-not-said', 'Which spring was on the valves of the sheet?', SPRINGS, noSpring),
-        }),
-    ...(noLifter.length === 0 || cannotSink
-      ? {}
-      : { lifter: ask('lifter-not-said', 'Which lifters were in for the sheet?', LIFTERS, noLifter) }),
-  };
+const springAsked = (evidence: Evidence): AssessedQuestion[] => {
+  const own = evidence.sheet.filter((each) => isLift(each) && each.spring === 'not-said');
+  return own.length === 0
+    ? []
+    : [
+        ask(
+          evidence,
+          { code: 'spring-not-said', ask: 'Which spring was on the valves of the sheet?' },
+          SPRINGS,
+          own,
+        ),
+      ];
+};
+
+/** Where nothing can sink, which lifter it was changes nothing. */
+function lifterAsked(evidence: Evidence): AssessedQuestion[] {
+  const { lifter, gear = 'pushrod' } = evidence.engine;
+  const own = evidence.sheet.filter((each) => isLift(each) && each.lifter === 'not-said');
+  return own.length === 0 || isSolidLifter(lifter) || gear !== 'pushrod'
+    ? []
+    : [ask(evidence, { code: 'lifter-not-said', ask: 'Which lifters were in for the sheet?' }, LIFTERS, own)];
+}
+
+/** Lash left in makes a ratio of the lifts too low: where there is a ratio to read, and lash to leave in. */
+function lashAsked(evidence: Evidence): AssessedQuestion[] {
+  const { lifter, gear = 'pushrod' } = evidence.engine;
+  if (isHydraulicLifter(lifter) || GEAR_PLANS[gear].steps.ratio !== undefined) return [];
+  const own = evidence.sheet.filter((each) => isLift(each) && each.lifter !== 'hydraulic');
+  return new Set(own.map(placeOf)).size < FEWEST
+    ? []
+    : [
+        ask(
+          evidence,
+          { code: LASH_OF_SHEET, ask: 'How was the lash when the valves of the sheet were read?' },
+          LASHES,
+          own,
+        ),
+      ];
 }
 
 const SPRING_WORDS: readonly Spring[] = ['light', 'running'];
 const LASH_WORDS = ['zero', 'set'] as const;
 const LIFTER_WORDS: readonly LifterState[] = ['solid', 'locked', 'hydraulic'];
 
-const answerTo = <Word extends string>(question: AssessedQuestion | undefined, words: readonly Word[]) =>
+const wordOf = <Word extends string>([question]: readonly AssessedQuestion[], words: readonly Word[]) =>
   words.find((word) => question !== undefined && chosenOf(question) === word);
 
-/** The sheet as it is known once how it was read was answered, and what is still asked of that. */
-export function saidOfSheet(evidence: Evidence): {
+/** The evidence with the lifts of the sheet as they are known by an answer. */
+const withLifts = (evidence: Evidence, known: (each: SheetEvidence) => SheetEvidence): Evidence => ({
+  ...evidence,
+  sheet: evidence.sheet.map((each) => (isLift(each) ? known(each) : each)),
+});
+
+interface Said {
   readonly evidence: Evidence;
   readonly questions: readonly AssessedQuestion[];
-} {
-  const asks = asksOf(evidence);
-  const spring = answerTo(asks.spring, SPRING_WORDS);
-  const lifter = answerTo(asks.lifter, LIFTER_WORDS);
-  const lash = answerTo(asks.lash, LASH_WORDS);
-  const line = evidence.answers.find(({ id }) => id === asks.lash?.answered?.entryId)?.line ?? 0;
+}
+
+function springSaid(evidence: Evidence): Said {
+  const questions = springAsked(evidence);
+  const spring = wordOf(questions, SPRING_WORDS);
+  if (spring === undefined) return { evidence, questions };
+  return {
+    evidence: withLifts(evidence, (each) => (each.spring === 'not-said' ? { ...each, spring } : each)),
+    questions,
+  };
+}
+
+function lifterSaid(evidence: Evidence): Said {
+  const questions = lifterAsked(evidence);
+  const lifter = wordOf(questions, LIFTER_WORDS);
+  if (lifter === undefined) return { evidence, questions };
+  return {
+    evidence: withLifts(evidence, (each) => (each.lifter === 'not-said' ? { ...each, lifter } : each)),
+    questions,
+  };
+}
+
+function lashSaid(evidence: Evidence): Said {
+  const questions = lashAsked(evidence);
+  const lash = wordOf(questions, LASH_WORDS);
+  const answer = evidence.answers.find(({ id }) => id === questions[0]?.answered?.entryId);
+  if (lash === undefined || answer === undefined) return { evidence, questions };
   // Left in, they are read again at zero: what came after the answer is that.
-  const lashOf = (each: SheetEvidence) => (lash === 'set' && each.line > line ? 'zero' : lash);
   const known = (each: SheetEvidence): SheetEvidence => ({
     ...each,
-    ...(each.lifter === 'hydraulic' ? {} : defined({ lash: lashOf(each) })),
-    ...(each.spring === 'not-said' ? defined({ spring }) : {}),
-    ...(each.lifter === 'not-said' ? defined({ lifter }) : {}),
+    lash: lash === 'set' && isSince(each, answer) ? 'zero' : lash,
   });
-  const questions = [asks.spring, asks.lifter, asks.lash].flatMap((each) => each ?? []);
-  if ([spring, lifter, lash].every((each) => each === undefined)) return { evidence, questions };
-  const sheet = evidence.sheet.map((each) => (isLift(each) ? known(each) : each));
-  return { evidence: { ...evidence, sheet }, questions };
+  return {
+    evidence: withLifts(evidence, (each) => (each.lifter === 'hydraulic' ? each : known(each))),
+    questions,
+  };
+}
+
+/**
+ * The sheet as it is known once how it was read was answered, and what is still asked of that. Whether there was lash to
+ * leave in is known by the lifters, so that these come first.
+ */
+export function saidOfSheet(entered: Evidence): Said {
+  const spring = springSaid(entered);
+  const lifter = lifterSaid(spring.evidence);
+  const { evidence, questions } = lashSaid(lifter.evidence);
+  return { evidence, questions: [...spring.questions, ...lifter.questions, ...questions] };
 }

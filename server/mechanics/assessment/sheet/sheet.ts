@@ -8,8 +8,10 @@ import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import type { SheetDetail, SheetRowDetail } from './detail.ts';
 import { gapsOfRows } from './gaps-of-rows.ts';
+import { lobesUnlikeTold } from './lobe-unlike.ts';
 import { wornNotToRun } from './lobe-worn.ts';
 import { markedTold } from './marked-told.ts';
+import { noMiddleTold } from './no-middle.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
@@ -50,6 +52,8 @@ function comparedSaid(
     ...wornTold(worn),
     ...markedTold(sides, restsOn),
     ...sides.flatMap((side) => oddJudgements(side, restsOn)),
+    ...sides.flatMap((side) => noMiddleTold(side, restsOn)),
+    ...sides.flatMap((side) => lobesUnlikeTold(side, restsOn)),
     ...swaps.map(swapJudgement),
     ...before.map(({ judgement }) => judgement),
     ...unlikeSprings(rows),

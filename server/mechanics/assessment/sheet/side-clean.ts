@@ -3,7 +3,7 @@ import type { Judgement } from '../assessment.ts';
 import { inches, ratioSaid } from '../common/said.ts';
 import { manySaid, together } from './how-many.ts';
 import type { Level } from './side-level.ts';
-import { isAtZeroFirst, lashLack, lashTold, SPRING, standing } from './side-words.ts';
+import { isLashIn, lashLack, lashTold, SPRING, standing } from './side-words.ts';
 
 /** No valve of the side stands out: that is an answer, and is said. */
 function cleanOf(level: Level): Judgement {
@@ -15,7 +15,7 @@ function cleanOf(level: Level): Judgement {
     against: { to: 'siblings' },
     sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}${lashTold(level)}`,
     lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
-    ...(level.ratio !== undefined && isAtZeroFirst(level) ? { atZeroFirst: true } : {}),
+    ...(level.ratio !== undefined && isLashIn(level) ? { again: 'lash-in' } : {}),
     restsOn,
   };
 }

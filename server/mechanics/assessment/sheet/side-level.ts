@@ -5,7 +5,7 @@ import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, LifterState, SheetEvidence, Side, Spring } from '../evidence.ts';
+import type { Evidence, LifterState, Side, Spring } from '../evidence.ts';
 import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
 import type { Claim } from '../ratio/marks.ts';
 import { claimOfRow } from './claim-of-row.ts';
@@ -14,7 +14,7 @@ import { isTooCoarse, liftHalf } from './dial.ts';
 import { sinkingNeeds } from './gap.ts';
 import { isLashOut } from './group-answered.ts';
 import { type HowMany, howMany, isOfEngine } from './how-many.ts';
-import type { SheetRow } from './rows.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 
 /** Fewer valves than this have no middle worth the name. */
 const FEWEST = 3;
@@ -54,7 +54,14 @@ function claimOf(evidence: Evidence, rows: readonly SheetRow[], spring: Spring):
   const first = rows.map((row) => claimOfRow(evidence, row, spring));
   const [one] = first;
   if (one === undefined || first.some((each) => each?.ratio !== one.ratio)) return undefined;
-  return { ...one, to: first.every((each) => each?.to === 'mark') ? 'mark' : 'sold-as' };
+  const sold = first.flatMap((each) => (each?.to === 'sold-as' ? [each] : []));
+  // When it was, is said where it is so of all that are held to what they are sold as.
+  return {
+    to: sold.length === 0 ? 'mark' : 'sold-as',
+    ratio: one.ratio,
+    ...(sold.length > 0 && sold.every(({ wasThen }) => wasThen === true) ? { wasThen: true } : {}),
+    ...(sold.length > 0 && sold.every(({ isPlanned }) => isPlanned === true) ? { isPlanned: true } : {}),
+  };
 }
 
 /** As it was said with the reading, else as the engine’s lifters are. */
@@ -73,7 +80,7 @@ function middleRatio(ratios: readonly SheetRatioDetail[]): Level['ratio'] {
 }
 
 /** As it was said of each of them. */
-function lashOf([first, ...others]: readonly SheetEvidence[]): Level['lash'] {
+function lashOf([first, ...others]: readonly LiftLot[]): Level['lash'] {
   return others.every(({ lash }) => lash === first?.lash) ? first?.lash : undefined;
 }
 
@@ -90,7 +97,7 @@ export function levelOf(
     if (sideOfValve(row.valve) !== sideOfValve(side) || lot === undefined || value === undefined) return [];
     return isTooCoarse(lot.readings) || !isOfEngine(evidence, row)
       ? []
-      : [{ row, value, readings: lot.readings }];
+      : [{ row, value, lot, readings: lot.readings }];
   });
   if (read.length < FEWEST) return undefined;
   const lift = middle(read.map(({ value }) => value));
@@ -112,7 +119,7 @@ export function levelOf(
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
-    ...defined({ lash: lashOf(read.flatMap(({ readings }) => readings)) }),
+    ...defined({ lash: lashOf(read.map(({ lot }) => lot)) }),
     hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => mayHaveSunk(lifter, evidence))),
     lashOut: isLashOut(evidence, sideOfValve(side), spring),
     lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),

@@ -5,7 +5,7 @@ import { inches, lowOrHigh, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { manySaid } from './how-many.ts';
 import type { LobeLevel } from './side-level.ts';
-import type { Told } from './side-words.ts';
+import { LOBES_OFF_CARD, type Told } from './side-words.ts';
 
 const CARD: readonly AnswerChoice[] = [
   {
@@ -32,7 +32,7 @@ export function lobesTold({ answers }: Evidence, level: LobeLevel, asking: boole
   const said = `${upperFirst(manySaid(level, `${side} lobes`))} read about ${inches(lobe)}, ${lowOrHigh(lobe - card)} against the card’s ${inches(card)}`;
   const question = asked(
     {
-      code: 'lobes-off-card',
+      code: LOBES_OFF_CARD,
       weight: 'weak',
       ask: `${said}. Is it another cam’s card, or was the dial read wrong?`,
       knownBy: 'is it another cam’s card or was the dial read wrong',

@@ -53,18 +53,17 @@ function weighed(input: ExplainInput): ExplanationResult | undefined {
 
 /**
  * What a whole side that reads alike may be a set of; nothing where they are held to be something, where a lifter may
- * sink, or where no name is likely enough to be told. A sheet does not say how the lash was: the name is told on that
- * condition, and without a chance, which would be heard as what was read.
+ * sink or the lash was left in, or where no name is likely enough to be told. Where nobody said how the lash was, the
+ * name is told on that condition, and without a chance, which would be heard as what was read.
  */
 export function nameOfSide(evidence: Evidence, level: Level): string {
   const { spring, ratio, claim, sinks, lash } = level;
   const { gear = 'pushrod' } = evidence.engine;
-  if (ratio === undefined || claim !== undefined || spring !== 'light' || sinks || gear !== 'pushrod')
-    return '';
+  if (ratio === undefined || claim !== undefined || spring !== 'light' || gear !== 'pushrod') return '';
+  if (sinks || lash === 'set') return '';
   const result = weighed(middleValve(evidence, level, ratio.value));
   const told = result === undefined ? [] : toldOf(result, ratio);
   if (told.length === 0) return '';
   const names = told.map((each) => `of ${nominalSaid(each.ratio)} arms`);
-  if (lash === 'set') return '';
   return `: ${lash === 'zero' ? '' : 'with the lash out, '}a set ${names.join(', or ')}${names.length > 1 ? '; the part number tells which' : ''}`;
 }

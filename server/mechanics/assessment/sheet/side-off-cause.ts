@@ -30,12 +30,17 @@ export function fitting(evidence: Evidence, sides: readonly Off[]): 'spring' | '
 
 const ONE_AGAIN = 'read one of them again, small hand first';
 
+/** What is looked at where nothing fits: the lash only while nobody said that it was out. */
+export const unfitting = (sides: readonly Off[]): 'dial' | 'dial-alone' =>
+  sides.every(({ lash, lashOut }) => lash === 'zero' || lashOut) ? 'dial-alone' : 'dial';
+
 /** What settles it, the likeliest first. */
 export const TEST = {
   spring: 'put a light spring on one of them, take its lash up to zero, and read it again, small hand first',
   lash: 'take the lash of one of them up to zero and read it again; then look at the dial’s travel in a turn, and the unit',
   lifter: 'put a solid or locked lifter under one of them and read it again, at zero lash, small hand first',
   dial: `look at the dial’s travel in a turn, the unit and the lash, and ${ONE_AGAIN}`,
+  'dial-alone': `look at the dial’s travel in a turn and the unit, and ${ONE_AGAIN}`,
 } as const;
 
 const DIAL = 'Was the dial, the unit or the lash wrong alike for all of them?';
@@ -45,6 +50,7 @@ export const ASK = {
   lash: DIAL,
   lifter: 'Did the lifters sink, or was the dial or the unit wrong alike for all of them?',
   dial: DIAL,
+  'dial-alone': 'Was the dial or the unit wrong alike for all of them?',
 } as const;
 
 export const FIRST = {
@@ -52,6 +58,7 @@ export const FIRST = {
   lash: 'First: one of them again at zero lash; then dial and unit; then the set.',
   lifter: 'First: one of them again on a solid or locked lifter; then dial, unit and lash; then the set.',
   dial: 'First: dial, unit and lash; then the set.',
+  'dial-alone': 'First: dial and unit; then the set.',
 } as const;
 
 export function lashSaid(evidence: Evidence, sides: readonly Off[]): string {

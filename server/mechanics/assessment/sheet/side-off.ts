@@ -7,8 +7,8 @@ import { awaySaid } from '../ratio/ratio-said.ts';
 import { manySaid, together } from './how-many.ts';
 import { openOnceRead } from './read-since.ts';
 import type { Level } from './side-level.ts';
-import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST } from './side-off-cause.ts';
-import { claimed, plural, type Told } from './side-words.ts';
+import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST, unfitting } from './side-off-cause.ts';
+import { claimed, plural, SIDE_OFF, type Told } from './side-words.ts';
 
 const OFF: readonly AnswerChoice[] = [
   {
@@ -53,10 +53,10 @@ function offOf(evidence: Evidence, sides: readonly Off[], asking: boolean): Told
   const about: Subject = both ? { of: 'build' } : { of: 'side', valve: side };
   const restsOn = sides.flatMap((each) => each.restsOn).sort();
   const away = `${awaySaid(ratio.value, claim.ratio)} ${claimed(first)}`;
-  const fits = fitting(evidence, sides) ?? 'dial';
+  const fits = fitting(evidence, sides) ?? unfitting(sides);
   const put = asked(
     {
-      code: 'side-off',
+      code: SIDE_OFF,
       weight: 'weak',
       ask: `${allOf(sides)} read ${away}. ${ASK[fits]}`,
       knownBy: 'was the dial the unit or the lash wrong alike for all of them',

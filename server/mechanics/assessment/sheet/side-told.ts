@@ -56,7 +56,8 @@ export function sidesTold(
     (level) => !isAskedOf(level.restsOn),
   );
   const clean = levels
-    .filter(({ level, odd }) => !odd && !isOff(level))
+    // What may be one number carried over says nothing of how alike they are.
+    .filter(({ level, odd }) => !odd && !isOff(level) && !isAskedOf(level.restsOn))
     .map(({ level }) => ({ ...level, named: nameOfSide(evidence, level) }));
   const lobes = lobesOffCard(evidence, rows).map((each) =>
     lobesTold(evidence, each, !isAskedOf(each.restsOn)),

@@ -3,13 +3,19 @@ import { nominalSaid, ratioSaid } from '../common/said.ts';
 import { awaySaid } from '../ratio/ratio-said.ts';
 import type { Level } from './side-level.ts';
 
+/** The words of the questions about a whole side. */
+export const SIDE_OFF = 'side-off';
+export const LOBES_OFF_CARD = 'lobes-off-card';
+
 export interface Told {
   readonly judgements: readonly Judgement[];
   readonly questions: readonly AssessedQuestion[];
 }
 
+/** `intakes` of `intake`. */
 export const plural = (side: string): string => `${side}s`;
 
+/** What they are held to be, in words: `the 1.6 stamped on them`. */
 export function claimed({ claim }: Level): string {
   if (claim === undefined) return '';
   const ratio = nominalSaid(claim.ratio);
@@ -20,14 +26,15 @@ export function claimed({ claim }: Level): string {
     : `the ${ratio} they are sold as`;
 }
 
-/** Read with the lash in, as was answered: what is next goes by it. */
-export const isAtZeroFirst = ({ hydraulic, lash }: Level): boolean => !hydraulic && lash === 'set';
+/** They are read again at zero lash before a word stands on them. */
+export const isLashIn = ({ hydraulic, lash }: Pick<Level, 'hydraulic' | 'lash'>): boolean =>
+  !hydraulic && lash === 'set';
 
-/** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
+/** Where the lash was left in or not said, or a lifter may sink, no word against a mark rests on it. */
 export function lashLack({ hydraulic, lash, lashOut }: Level): string[] {
   if (hydraulic) return ['a reading on a solid or locked lifter'];
   if (lash === undefined) return lashOut ? [] : ['how the lash was when they were read'];
-  return lash === 'set' ? ['a reading of them at zero lash'] : [];
+  return isLashIn({ hydraulic, lash }) ? ['a reading of them at zero lash'] : [];
 }
 
 /** The same as it is told after what was found. */

@@ -1,12 +1,12 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { readsAsStamped } from './as-marked.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
+import { middleOfSiblings } from './siblings-middle.ts';
 
 /** Slips of one reading: another valve, or another place of the same arm, that reads alike speaks against them. */
 const OF_ONE_READING: ReadonlySet<string> = new Set([
@@ -15,9 +15,6 @@ const OF_ONE_READING: ReadonlySet<string> = new Set([
   'digits-swapped',
   'lash-left-in',
 ]);
-
-/** As many others as this make a middle that one slip cannot be. */
-const FEWEST = 2;
 
 const isAlike = (a: number, b: number | undefined): boolean =>
   b !== undefined && Math.abs(a - b) <= allowance('odd-beyond');
@@ -29,10 +26,7 @@ function likeSiblings(
   rows: readonly SheetRow[],
 ): boolean {
   if (value === undefined) return false;
-  const others = rows
-    .filter((each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve))
-    .flatMap(({ lifts }) => lifts.flatMap((lot) => (lot.spring === spring ? (lot.figure.value ?? []) : [])));
-  return others.length >= FEWEST && isAlike(value, medianKnown(others));
+  return isAlike(value, middleOfSiblings(rows, row, spring, 'lifts'));
 }
 
 /** The same arm reads so on another valve of that side. */
@@ -69,7 +63,7 @@ export function slipsLeft(
           (lot) =>
             likeSiblings(row, lot, rows) ||
             likeElsewhere(row, lot, lots) ||
-            readsAsStamped(evidence, row, lot, evidence.card[sideOfValve(row.valve)].lobeLift),
+            readsAsStamped(evidence, row, lot),
         )
         .flatMap(({ readings }) => readings.map(({ id }) => id)),
     ),

@@ -9,9 +9,9 @@ import type { Evidence } from '../evidence.ts';
 import type { SheetDetail, SheetRatioDetail, SheetRatioTold } from './detail.ts';
 import { isLashOut } from './group-answered.ts';
 import { gappedIn, heldOf } from './held.ts';
-import { isOfSetBefore } from './rows.ts';
+import { isOfSetBefore, ofNowElseAll } from './rows.ts';
 
-/** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
+/** On a hydraulic lifter there is no lash to leave in; of any other it is lacking until it is said. */
 function lashLack(evidence: Evidence, ratio: SheetRatioDetail): Lack[] {
   const { engine } = evidence;
   // Left in, that is lacking of the ratio itself.
@@ -32,12 +32,9 @@ function highestOf(ratios: readonly SheetRatioTold[], read: readonly ValveRatio[
   return (['intake', 'exhaust'] as const).flatMap((side) => {
     if (read.some(({ valve }) => sideOfValve(valve) === side)) return [];
     const own = ratios.filter(({ valve, value }) => sideOfValve(valve) === side && value !== undefined);
-    const ofNow = own.filter((ratio) => !isOfSetBefore(ratio));
-    const light = (ofNow.length > 0 ? ofNow : own).filter(({ spring }) => spring === 'light');
-    const used =
-      light.length > 0
-        ? light
-        : (ofNow.length > 0 ? ofNow : own).filter(({ spring }) => spring === 'running');
+    const current = ofNowElseAll(own);
+    const light = current.filter(({ spring }) => spring === 'light');
+    const used = light.length > 0 ? light : current.filter(({ spring }) => spring === 'running');
     return used.toSorted((a, b) => (b.value ?? 0) - (a.value ?? 0) || a.cylinder - b.cylinder).slice(0, 1);
   });
 }

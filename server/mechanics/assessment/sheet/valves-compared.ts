@@ -10,6 +10,7 @@ import { doubtsOfRows } from './doubts-of-rows.ts';
 import { groupsTold } from './group-off.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
+import { lobesUnlikeOf } from './lobe-unlike.ts';
 import { wornLobes } from './lobe-worn.ts';
 import { isMarked } from './marked-told.ts';
 import { oddBefore } from './odd-before.ts';
@@ -48,7 +49,12 @@ export function valvesCompared(
   const sides = besidesWorn(all, worn);
   const isDoubtful = (row: SheetRow): boolean => doubtful.has(placeOf(row));
   const before = oddBefore(evidence, rows, swaps, doubted);
-  const waiting = waitingSides(rows.filter(isDoubtful), swaps, before);
+  const waiting = [
+    ...waitingSides(rows.filter(isDoubtful), swaps, before),
+    ...sides.flatMap((each) =>
+      each.noMiddle === undefined && lobesUnlikeOf(each).length === 0 ? [] : [sideOfValve(each.side)],
+    ),
+  ];
   // What is another arm by its mark is no part of what the others come to.
   const marked = new Set(sides.flatMap(({ odd }) => odd.filter(isMarked)).map(placeOf));
   const ofSet = rows.filter((row) => !isDoubtful(row) && !marked.has(placeOf(row)));

@@ -14,12 +14,13 @@ interface Worn {
 export const foundWorn = <Each extends Worn>(worn: readonly Each[]): Each[] =>
   worn.filter(({ question }) => question.answered?.found === true);
 
+/** Lobes that were found worn, each as the answer that it is. */
 export const wornTold = (worn: readonly Worn[]): Judgement[] =>
   foundWorn(worn).map(({ place, by, question }) => ({
     id: `lobe-worn:${place.cylinder}-${place.valve}`,
     about: valveSubject(place),
     against: { to: 'siblings' },
-    sentence: `The lobe of ${placeOf(place)} is worn, as was looked at: it is ${inches(by)} down on the others. It is the cam and its lifter, not the rocker.`,
+    sentence: `The lobe of ${placeOf(place)} was looked at, and is worn: it is ${inches(by)} down on the others. It is the cam and its lifter, not the rocker.`,
     lacks: [],
     restsOn: question.restsOn,
   }));

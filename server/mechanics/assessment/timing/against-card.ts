@@ -1,8 +1,9 @@
 import { defined } from '../../../../shared/defined.ts';
-import { DEGREE } from '../../setting-order/timing.ts';
+import { allowance } from '../../kit/allowances.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import type { Evidence, PeakEvidence } from '../evidence.ts';
 import { degrees, type Lined } from './degrees.ts';
 
@@ -18,8 +19,8 @@ export interface HeldPeak extends Lined<PeakEvidence> {
   readonly cardAsked?: AssessedQuestion;
 }
 
-/** A card is printed in halves of a degree: nearer two figures of it are one. */
-const PRINTED = 0.05 * DEGREE;
+/** Nearer two figures of a card are one. */
+const PRINTED = allowance('card-figure');
 
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= PRINTED;
 
@@ -59,10 +60,7 @@ const said = (figures: readonly Figure[], of: 'build' | 'reading'): string =>
 
 /** The answer of these very figures: a card that is put right once more is asked about again. */
 const known = (figures: readonly Figure[]): string =>
-  figures
-    .flatMap(({ name, build, reading }) => [name, build.toFixed(4), reading.toFixed(4)])
-    .join('-')
-    .replaceAll('.', '_');
+  figures.map(({ name, build, reading }) => keyOfFigures(name, build, reading)).join('-');
 
 function askedOf(
   peak: Lined<PeakEvidence>,

@@ -1,9 +1,11 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import type { Evidence, StopEvidence } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
-import { degrees, type Lined, READ, withoutError } from './readings.ts';
+import { wheelSaid } from './pointer-said.ts';
+import { type Lined, READ, withoutError } from './readings.ts';
 
 /** A peak that another error was taken off than any stop on record has. */
 export interface AgainstStop {
@@ -17,14 +19,15 @@ function askedOf(
   { correction }: StopEvidence,
   { answers }: Evidence,
 ): AssessedQuestion {
-  const [stop, reading] = [correction, pointerOff].map((each) => `${degrees(each)}°`);
+  const stop = wheelSaid(correction);
+  const reading = wheelSaid(pointerOff);
   const question = asked(
     {
       code: 'pointer-differs',
       weight: 'strong',
-      ask: `How far was the pointer out when the ${side} was read: ${stop} or ${reading}?`,
+      ask: `When the ${side} was read, did the wheel read ${stop}, or ${reading}?`,
       knownBy: 'pointer-differs',
-      size: `The stop has the pointer ${stop} out; ${reading} was taken off what was read.`,
+      size: `By the stop the wheel reads ${stop}; ${reading} was taken off what was read.`,
       test: 'look at both readings of the stop as they were written down.',
       byLooking: true,
       restsOn: [],
@@ -32,10 +35,7 @@ function askedOf(
     {
       about: { of: 'side', valve: side },
       step: 'timing',
-      among: [
-        ...(id === '' ? [] : [id]),
-        `${correction.toFixed(4)}-${pointerOff.toFixed(4)}`.replaceAll('.', '_'),
-      ].join(':'),
+      among: [...(id === '' ? [] : [id]), keyOfFigures('pointer', correction, pointerOff)].join(':'),
       answers,
       choices: [
         { code: 'stop', label: `${stop}, as the stop has it`, changes: 'That is taken off instead.' },

@@ -1,5 +1,6 @@
 import { DEGREE } from '../../setting-order/timing.ts';
 
+/** Something that was kept, with the line and the id of its entry. */
 export type Lined<T> = T & { readonly line: number; readonly id: string };
 
 /** `3.25`, `102.75` */

@@ -144,8 +144,11 @@ export function askedOnce(differ: readonly AssessedQuestion[]): AssessedQuestion
 
 /** The reading of a lobe that counts: the last, or the last at equal drop where the lobe was said not to be symmetric. */
 export function countingOf(read: TimingRead, side: Side, evidence: Evidence): HeldPeak | undefined {
-  const peaks = ofSide(read, side);
-  const ways = waysApart(read, side, evidence);
+  const all = ofSide(read, side);
+  const sound = all.filter((peak) => !isFoundWrong(peak, evidence));
+  // One whose events were found wrong counts where there is no other: it is told what it waits for.
+  const peaks = sound.length === 0 ? all : sound;
+  const ways = waysApart({ ...read, peaks }, side, evidence);
   return ways !== undefined && chosenOf(ways) === 'asymmetric'
     ? peaks.findLast(({ fromEvents }) => !fromEvents)
     : peaks.at(-1);

@@ -1,5 +1,9 @@
 import type { StopEvidence } from '../evidence.ts';
-import { degrees } from './readings.ts';
+import { degrees, isPointerOut } from './readings.ts';
+
+/** What the wheel reads with a pointer that is out, in words that tell one way from the other. */
+export const wheelSaid = (off: number): string =>
+  isPointerOut(off) ? `${degrees(off)}° too ${off > 0 ? 'much' : 'little'} after TDC` : 'right at TDC';
 
 /**
  * What is done with a pointer that is out. No direction is told: it would have to say of the wheel or of the block, and

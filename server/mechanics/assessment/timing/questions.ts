@@ -1,6 +1,7 @@
 import { SIDES } from '../../../../shared/sides.ts';
-import { DEGREE } from '../../setting-order/timing.ts';
+import { allowance, USUAL_CENTRELINE } from '../../kit/allowances.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, Side } from '../evidence.ts';
@@ -11,10 +12,10 @@ import { durationOff } from './duration.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
 
-/** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
-const USUAL = { from: 95 * DEGREE, to: 120 * DEGREE } as const;
+/** A lobe that peaks outside of these is asked about. */
+const USUAL = USUAL_CENTRELINE;
 /** So near its own card a peak outside of the usual ones is that cam's. */
-const BY_CARD = 5 * DEGREE;
+const BY_CARD = allowance('centreline-by-card');
 
 const BUILD: Subject = { of: 'build' };
 const about = (side: Side): Subject => ({ of: 'side', valve: side });
@@ -84,13 +85,20 @@ function apart(peaks: readonly HeldPeak[], { answers }: Evidence): AssessedQuest
     asked(
       {
         code: 'lobes-apart',
-        weight: 'weak',
+        weight: 'strong',
         ask: 'Were both lobes read on one cam, one wheel and one pointer, each against its own centreline on the card?',
         size: `Against the card the intake is ${way(intake.advance)} and the exhaust ${way(exhaust.advance)}; one cam moves both alike.`,
         test: 'read both again at equal drop, coming up to the lift in running direction each time.',
         restsOn: [],
       },
-      { about: BUILD, step: 'timing', answers },
+      {
+        about: BUILD,
+        step: 'timing',
+        // Of these readings alone: read again they are asked about once more.
+        among: `${intake.line}-${exhaust.line}`,
+        answers,
+        choices: answersOf('lobes-apart'),
+      },
     ),
   ];
 }
@@ -98,6 +106,8 @@ function apart(peaks: readonly HeldPeak[], { answers }: Evidence): AssessedQuest
 export interface TimingAsked {
   readonly pointer: AssessedQuestion | undefined;
   readonly pointerWas: string | undefined;
+  /** Whether both lobes were read on one cam. */
+  readonly apart: readonly AssessedQuestion[];
   readonly unusual: readonly AssessedQuestion[];
   readonly differ: readonly AssessedQuestion[];
   /** Which figures the card has. */
@@ -118,8 +128,10 @@ export function questionsOf(read: TimingRead, told: readonly HeldPeak[], evidenc
   );
   const ofDurations = told.flatMap((peak) => durationOff(peak, evidence));
   const ofDiffer = SIDES.flatMap((side) => differing(read, side, evidence));
+  const ofApart = apart(told, evidence);
   return {
     ...ofPointer,
+    apart: ofApart,
     unusual: ofUnusual,
     differ: ofDiffer,
     card: ofCard,
@@ -132,7 +144,7 @@ export function questionsOf(read: TimingRead, told: readonly HeldPeak[], evidenc
       ...askedOnce(ofDiffer),
       ...ofDurations,
       ...(ofPointer.pointer === undefined ? [] : [ofPointer.pointer]),
-      ...apart(told, evidence),
+      ...ofApart,
     ],
   };
 }

@@ -1,12 +1,12 @@
-import { DEGREE } from '../../setting-order/timing.ts';
+import { allowance } from '../../kit/allowances.ts';
 import type { Evidence, Side, StopEvidence } from '../evidence.ts';
 import { type HeldPeak, held } from './against-card.ts';
 import { degrees, type Lined } from './degrees.ts';
 
-/** A wheel is not read finer than this: common practice. */
-export const READ = 0.25 * DEGREE;
-/** A centreline by wheel and indicator is good to this, either way: common practice, no published source. */
-export const WHEEL = DEGREE;
+/** A wheel is not read finer than this. */
+export const READ = allowance('wheel-read');
+/** A centreline by wheel and indicator is good to this, either way. */
+export const WHEEL = allowance('wheel');
 /** Two centrelines that stand further apart than this are asked about. */
 export const APART = 2 * WHEEL;
 

@@ -15,6 +15,7 @@ export interface ToldPeak {
   readonly read: readonly HeldPeak[];
 }
 
+/** Whether the pointer was shifted before the lobe was read is not said yet, and its error may be in the reading. */
 export const isOpen = ({ asked: { pointer, pointerWas }, peak, stop }: ToldPeak): boolean =>
   pointer !== undefined && pointerWas === undefined && !peak.righted && isOut(stop);
 
@@ -41,8 +42,7 @@ function pointerSaid(told: ToldPeak): string {
     return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out, and no reading of it was kept after it was shifted. Read it again, until it reads ${degrees(stop.trueReading)}° on both sides.`;
   if (!isOpen(told)) return '';
   const other = withoutError(peak, stop);
-  const against = againstSaid(other.advance);
-  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
+  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}.`;
 }
 
 /** While nobody knows which reading holds, what the earliest and the latest of them would cost stands. */
@@ -55,8 +55,28 @@ function worstSaid(read: readonly Pick<HeldPeak, 'mayBe'>[]): string {
     .join('');
 }
 
+export const isProved = (told: ToldPeak): boolean =>
+  told.stop !== undefined && !isOpen(told) && !isNotReadSince(told);
+
+/** Where it peaks by the wheel alone: no word against the card before top dead centre is proved, only what it may cost. */
+function unprovedSaid(told: ToldPeak): string {
+  const { peak, stop } = told;
+  const all = stop !== undefined && isOpen(told) ? [peak, withoutError(peak, stop)] : [peak];
+  const noWord = peak.advance === undefined ? '' : ' No word against the card before that.';
+  return `By the wheel the ${peak.side} peaks ${where(peak)}.${pointerSaid(told)}${noWord}${worstSaid(all)}`;
+}
+
+/** One cam moves both lobes alike: where they stand apart no advance is told, and nothing of what it costs. */
+function apartSaid(found: string, [apart]: readonly AssessedQuestion[], told: ToldPeak): string | undefined {
+  if (apart === undefined) return undefined;
+  return apart.answered?.found === false
+    ? `${found} ${apart.size ?? ''} So the card is another cam’s, or one of its centrelines was read out wrong: no word against it.${pointerSaid(told)}`
+    : `${found} ${apart.size ?? ''} No word against the card yet: were both read on one cam, one wheel and one pointer?${pointerSaid(told)}`;
+}
+
 /** Why no word against the card is told yet; nothing where one may be. */
-function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
+function doubtSaid(told: ToldPeak): string | undefined {
+  const { peak, asked, read } = told;
   const of = ({ about }: { readonly about: Subject }) => keyOf(about) === peak.side;
   const differ = asked.differ.find((each) => of(each) && inDoubt(each));
   if (differ !== undefined)
@@ -73,7 +93,7 @@ function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
   const pointer = open(asked.pointers);
   if (pointer !== undefined) return `${found} ${pointer.size ?? ''} No word against the card yet.`;
   const duration = open(asked.durations);
-  if (duration === undefined) return undefined;
+  if (duration === undefined) return apartSaid(found, asked.apart, told);
   return `${found} ${duration.size ?? ''} No word against the card yet: was each event told from its right side, and at the lift the card states?`;
 }
 
@@ -81,9 +101,10 @@ function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
 export function sentenceOf(told: ToldPeak): string {
   const doubt = doubtSaid(told);
   if (doubt !== undefined) return doubt;
+  if (!isProved(told)) return unprovedSaid(told);
   const { peak } = told;
   const against = againstSaid(peak.advance);
   const moved = peak.advance !== undefined && !isWithinWheel(peak.advance);
   const said = `The ${peak.side} peaks ${where(peak)}, give or take ${degrees(WHEEL)}°${against === '' ? '' : `: ${against}`}.`;
-  return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}${pointerSaid(told)}`;
+  return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}`;
 }

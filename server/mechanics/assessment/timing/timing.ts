@@ -6,7 +6,7 @@ import { countingPeaks } from './counting.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { questionsOf, type TimingAsked } from './questions.ts';
 import { degrees, isOut, isWithinWheel, ofSide, readOf, stopFor, WHEEL, withoutError } from './readings.ts';
-import { isNotReadSince, isOpen, sentenceOf, type ToldPeak } from './said.ts';
+import { isOpen, isProved, sentenceOf, type ToldPeak } from './said.ts';
 
 export interface TimingDetail {
   /** Whether every centreline that was kept stands on a top dead centre that was proved. */
@@ -19,9 +19,6 @@ export interface TimingDetail {
 /** Said in answer to the question it is the same as said with the reading: neither proves the pointer. */
 const saidShifted = (peak: HeldPeak, { pointerWas }: TimingAsked): HeldPeak =>
   pointerWas === 'shifted' && !peak.righted ? { ...peak, shifted: true } : peak;
-
-const isProved = (told: ToldPeak): boolean =>
-  told.stop !== undefined && !isOpen(told) && !isNotReadSince(told);
 
 function headlineOf(told: ToldPeak): Headline {
   const { side } = told.peak;

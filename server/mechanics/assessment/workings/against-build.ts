@@ -1,11 +1,14 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
-import { VALVE_GEARS, type ValveGear } from '../../../../shared/schemas/words.ts';
+import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { ratiosOfBuild } from '../common/build-ratios.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { GEAR_PLANS } from '../gear/plans.ts';
 import { ORDINARY } from '../ratio/bands.ts';
-import { foundOff, hotOff, takenOff, wantedOff } from './against-lash.ts';
+import { foundOff, hotOff, solidOff, takenOff, wantedOff } from './against-lash.ts';
 import { armOff, liftOff } from './against-lift.ts';
 import type {
   PreloadEvidence,
@@ -15,7 +18,7 @@ import type {
   TurnsEvidence,
 } from './evidence.ts';
 import { BUILD, type KeptSet, STEPS } from './kept.ts';
-import { keyOfFigures, type Off } from './off.ts';
+import type { Off } from './off.ts';
 import { ASKS, CHOICES, TESTS } from './sum-words.ts';
 import type { TurnMade } from './turn-made.ts';
 
@@ -40,11 +43,8 @@ function mountOff({ mount }: Threaded, { engine: { mounting } }: Evidence): Off[
     : [];
 }
 
-function ratioOff(
-  ratio: number | undefined,
-  { rockers: { soldAs, planned, plannedExhaust } }: Evidence,
-): Off[] {
-  const sold = [...new Set([soldAs, planned, plannedExhaust].flatMap((each) => each ?? []))];
+function ratioOff(ratio: number | undefined, evidence: Evidence): Off[] {
+  const sold = ratiosOfBuild(evidence);
   return ratio === undefined ||
     sold.length === 0 ||
     sold.some((each) => Math.abs(ratio / each - 1) <= ORDINARY + 1e-9)
@@ -57,34 +57,28 @@ function ratioOff(
       ];
 }
 
-const NOT_THERE: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
-  preload: 'no adjuster that is turned',
-  turns: 'no adjuster that is turned',
-  pushrod: 'no pushrod',
-  stand: 'no stand',
-  follower: 'no follower',
-};
-
-const GEARS: Readonly<Record<SetEvidence['of'], (gear: ValveGear) => boolean>> = {
-  heat: () => true,
-  preload: (gear) => gear !== 'bucket',
-  turns: (gear) => gear !== 'bucket',
-  stand: (gear) => gear !== 'bucket',
-  pushrod: (gear) => gear === 'pushrod',
-  follower: (gear) => gear === 'finger-follower',
+/** The part of a step that each is worked out in, and what an engine without it has not got. */
+const PARTS: Readonly<Record<SetEvidence['of'], { readonly part: string; readonly none: string }>> = {
+  preload: { part: 'lifter-preload', none: 'no lifter that an adjuster presses' },
+  turns: { part: 'adjuster', none: 'no adjuster that is turned' },
+  pushrod: { part: 'pushrod-length', none: 'no pushrod' },
+  stand: { part: 'stand-height', none: 'no stand' },
+  heat: { part: 'lash-hot-cold', none: 'no pushrod that grows with heat' },
+  follower: { part: 'follower-ratio', none: 'no follower' },
 };
 
 /** What this valve gear hasn’t got; nobody needs to say pushrods and rockers, and a follower’s sum then asks nothing. */
 function gearOff({ of }: SetEvidence, { engine: { gear } }: Evidence): Off[] {
-  if (of === 'heat' || gear === undefined || GEARS[of](gear)) return [];
+  const { part, none } = PARTS[of];
+  if (gear === undefined || !GEAR_PLANS[gear].parts.includes(part)) return [];
   const named = VALVE_GEARS[gear].toLowerCase();
-  return [{ said: `The build says ${named}: there is ${NOT_THERE[of]}.`, key: gear }];
+  return [{ said: `The build says ${named}: there is ${none}.`, key: gear }];
 }
 
 /** A hydraulic lifter wants its preload in the pushrod’s length, and no lash out of it. */
 function rodOff(set: PushrodEvidence, evidence: Evidence): Off[] {
   if (!isHydraulicLifter(evidence.engine.lifter))
-    return [...takenOff(set, evidence), ...ratioOff(set.ratio, evidence)];
+    return [...solidOff(set, evidence), ...takenOff(set, evidence), ...ratioOff(set.ratio, evidence)];
   if (set.lashOff === true)
     return [{ said: 'The build says hydraulic lifters; a lash was taken off the length.', key: 'hydraulic' }];
   return (set.added ?? 0) > 0
@@ -101,7 +95,7 @@ function standOff({ netLift, pivotToTip }: StandEvidence, evidence: Evidence): O
 }
 
 /** What a sum was made with that the build has otherwise, as it is now. */
-function offOf(set: SetEvidence, made: TurnMade, evidence: Evidence): Off[] {
+function offOf({ set, line }: KeptSet, made: TurnMade, evidence: Evidence): Off[] {
   const gear = gearOff(set, evidence);
   if (gear.length > 0) return gear;
   switch (set.of) {
@@ -118,7 +112,11 @@ function offOf(set: SetEvidence, made: TurnMade, evidence: Evidence): Off[] {
     case 'stand':
       return standOff(set, evidence);
     case 'heat':
-      return [...hotOff(set, evidence), ...foundOff(set, evidence), ...ratioOff(set.ratio, evidence)];
+      return [
+        ...hotOff(set, evidence),
+        ...foundOff({ set, line }, evidence),
+        ...ratioOff(set.ratio, evidence),
+      ];
     case 'follower':
       return [];
   }
@@ -129,11 +127,12 @@ function offOf(set: SetEvidence, made: TurnMade, evidence: Evidence): Off[] {
  * whichever of the two was said later, one of them was said wrong, or put right since.
  */
 export function againstBuild(
-  { id, set }: KeptSet<SetEvidence>,
+  kept: KeptSet<SetEvidence>,
   made: TurnMade,
   evidence: Evidence,
 ): AssessedQuestion[] {
-  const off = offOf(set, made, evidence);
+  const { id, set } = kept;
+  const off = offOf(kept, made, evidence);
   if (off.length === 0) return [];
   return [
     asked(

@@ -1,9 +1,14 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
-import { inches, listed } from '../common/said.ts';
-import type { Evidence, Side } from '../evidence.ts';
+import { ratiosOfBuild } from '../common/build-ratios.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
+import { countingLog } from '../common/newest-lash.ts';
+import { inches, listed, placeOf } from '../common/said.ts';
+import { enteredAt } from '../common/same-day.ts';
+import type { Evidence, LashEvidence, Side } from '../evidence.ts';
 import type { HeatEvidence, PushrodEvidence, TurnsEvidence } from './evidence.ts';
-import { keyOfFigures, type Off } from './off.ts';
+import type { KeptSet } from './kept.ts';
+import type { Off } from './off.ts';
 import type { TurnMade } from './turn-made.ts';
 import { heatsWanting, isNearLash, printedLashes } from './wanted-heat.ts';
 
@@ -41,12 +46,37 @@ export function wantedOff(
   ];
 }
 
+/** A solid lifter has no plunger to press, and wants its lash out of the pushrod’s length. */
+export function solidOff({ added = 0, lashOff }: PushrodEvidence, evidence: Evidence): Off[] {
+  if (evidence.engine.lifter === undefined) return [];
+  const printed = printedLashes(evidence).filter((lash) => lash > 0);
+  const pressed: Off[] =
+    added > 0
+      ? [
+          {
+            said: `The build says solid lifters; ${inches(added)} of preload was added to the length.`,
+            key: keyOfFigures('solid', added),
+          },
+        ]
+      : [];
+  if (lashOff === true || printed.length === 0) return pressed;
+  return [
+    ...pressed,
+    {
+      said: `${cardSaid(evidence, printed)}; no lash was taken off the length.`,
+      key: keyOfFigures('no-lash', ...printed),
+    },
+  ];
+}
+
 /** A pushrod that another lash was taken off than the card has. */
 export function takenOff({ lash, less }: PushrodEvidence, evidence: Evidence): Off[] {
   const printed = printedLashes(evidence);
-  const { soldAs } = evidence.rockers;
-  const off = lash ?? (less === undefined || soldAs === undefined ? undefined : less * soldAs);
-  if (off === undefined || printed.length === 0 || printed.some((each) => isNearLash(each, off))) return [];
+  const atPushrod = less === undefined ? [] : ratiosOfBuild(evidence).map((ratio) => less * ratio);
+  const all = lash === undefined ? atPushrod : [lash];
+  const [off] = all;
+  const fits = printed.some((each) => all.some((taken) => isNearLash(each, taken)));
+  if (off === undefined || printed.length === 0 || fits) return [];
   const atValve = lash === undefined ? ` at the pushrod, ${inches(off)} at the valve` : '';
   return [
     {
@@ -56,20 +86,45 @@ export function takenOff({ lash, less }: PushrodEvidence, evidence: Evidence): O
   ];
 }
 
-/** Gaps that the log has found, and not hot. */
-const foundCold = ({ lash }: Evidence): number[] =>
-  lash.flatMap(({ standing, moment, engine, gap: { value } }) =>
-    standing && moment === 'found' && engine !== 'hot' && value !== undefined ? [value] : [],
-  );
+interface Found {
+  readonly gap: number;
+  readonly engine: LashEvidence['engine'];
+}
+
+/** Gaps that the log has found, and not hot, since they were last set before the sum was kept. */
+function foundCold(evidence: Evidence, kept: number): Found[] {
+  const places = new Map(evidence.lash.map((line) => [placeOf(line), line]));
+  return [...places.values()].flatMap((place) => {
+    const log = countingLog(evidence, place);
+    const set = log.findLastIndex((line) => line.moment === 'set' && enteredAt(line) < kept);
+    return log
+      .slice(set + 1)
+      .flatMap(({ moment, engine, gap: { value } }) =>
+        moment === 'found' && engine !== 'hot' && value !== undefined ? [{ gap: value, engine }] : [],
+      );
+  });
+}
+
+function foundSaid(found: readonly Found[]): string {
+  const at = (heat: Found['engine'], said: string): string[] => {
+    const gaps = found.filter(({ engine }) => engine === heat).map(({ gap }) => inches(gap));
+    return gaps.length === 0 ? [] : [`${listed([...new Set(gaps)])} found ${said}`];
+  };
+  return listed([...at('cold', 'cold'), ...at('not-said', 'with the heat not said')]);
+}
 
 /** A gap found cold that the log has nowhere. */
-export function foundOff({ found }: HeatEvidence, evidence: Evidence): Off[] {
-  const gaps = foundCold(evidence);
-  if (found === undefined || gaps.length === 0 || gaps.some((each) => isNearLash(each, found.cold)))
+export function foundOff(
+  { set: { found }, line }: Pick<KeptSet<HeatEvidence>, 'set' | 'line'>,
+  evidence: Evidence,
+): Off[] {
+  const log = foundCold(evidence, line);
+  if (found === undefined || log.length === 0 || log.some(({ gap }) => isNearLash(gap, found.cold)))
     return [];
+  const gaps = log.map(({ gap }) => gap);
   return [
     {
-      said: `The log has ${listed([...new Set(gaps.map(inches))])} found cold; the sum was made from ${inches(found.cold)}.`,
+      said: `The log has ${foundSaid(log)}; the sum was made from ${inches(found.cold)}.`,
       key: keyOfFigures('found', ...gaps, found.cold),
     },
   ];

@@ -1,17 +1,15 @@
 import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { IN } from '../../kit/si.ts';
+import { ratiosOfBuild } from '../common/build-ratios.ts';
+import { keyOfFigures } from '../common/key-of-figures.ts';
 import { inches, listed } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { keyOfFigures, type Off } from './off.ts';
-
-/** Half of it is what the stand would be off, and heights are read no nearer: common practice, no published source. */
-const LIFT = 0.005 * IN;
+import type { Off } from './off.ts';
 
 /** Net lifts that the card and the rockers come to. */
 function byCard({ card, rockers, engine }: Evidence): number[] {
-  const ratios = [rockers.soldAs, rockers.planned, rockers.plannedExhaust].flatMap((each) => each ?? []);
+  const ratios = ratiosOfBuild({ rockers });
   return SIDES.flatMap((side) => {
     const { lobeLift, valveLift, lash = 0 } = card[side];
     const gross =
@@ -37,7 +35,9 @@ const each = (lifts: readonly number[]): string => listed([...new Set(lifts.map(
 /** A lift of the valve that neither the card nor any reading comes to. */
 export function liftOff(netLift: number, evidence: Evidence): Off[] {
   const lifts = byCard(evidence);
-  const isThere = [...lifts, ...asRead(evidence)].some((lift) => Math.abs(lift - netLift) <= LIFT + 1e-9);
+  const isThere = [...lifts, ...asRead(evidence)].some(
+    (lift) => Math.abs(lift - netLift) <= allowance('stand-lift') + 1e-9,
+  );
   if (lifts.length === 0 || isThere) return [];
   return [
     {

@@ -6,8 +6,9 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
-import type { PreloadEvidence } from './evidence.ts';
+import type { PreloadEvidence, TurnsEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
+import { type PastGap, pastGapSaid } from './past-gap.ts';
 import { offSeat, pastBottom } from './said.ts';
 
 const CHOICES: readonly AnswerChoice[] = [
@@ -28,11 +29,22 @@ const MAKERS_FIGURE: AnswerChoice = {
   code: 'makers-figure',
   label: 'Yes, and its maker lets the plunger go that far',
   changes:
-    'The desk may lift the stop, with the maker’s figure as the reason; it is put in with the next sum, and holds for all of them.',
+    'The desk may lift the stop, with the maker’s figure as the reason; the figure goes into the next sum, and counts for every plunger.',
 };
 
-const choicesOf = ({ travelUnsaid }: PreloadEvidence): readonly AnswerChoice[] =>
-  travelUnsaid === true ? [...CHOICES, MAKERS_FIGURE] : CHOICES;
+/** A sum whose turns hold a valve open, as it is said and asked about. */
+interface TooFar {
+  readonly kept: KeptSet;
+  readonly sentence: string;
+  readonly size: string;
+  /** How far its plunger goes was not said. */
+  readonly travelUnsaid: boolean;
+  /** Entries of the lash log. */
+  readonly restsOn: readonly string[];
+}
+
+const choicesOf = ({ travelUnsaid }: TooFar): readonly AnswerChoice[] =>
+  travelUnsaid ? [...CHOICES, MAKERS_FIGURE] : CHOICES;
 
 function sentenceOf(set: PreloadEvidence, past: number): string {
   if (set.solid)
@@ -52,12 +64,33 @@ function sizeOf({ solid, travelUnsaid, travel = 0, preload }: PreloadEvidence): 
   return `${goes}, and these turns press it ${inches(preload)}.`;
 }
 
+/** Turns that press a plunger onto its bottom, or a solid lifter at all. */
+export function tooFarPressed(kept: KeptSet<PreloadEvidence>): TooFar[] {
+  const past = pastBottom(kept.set);
+  if (past === undefined) return [];
+  const { travelUnsaid = false } = kept.set;
+  return [{ kept, sentence: sentenceOf(kept.set, past), size: sizeOf(kept.set), travelUnsaid, restsOn: [] }];
+}
+
+/** Turns of a solid adjuster past its gap. */
+export function tooFarClosed(kept: KeptSet<TurnsEvidence>, found: PastGap | undefined): TooFar[] {
+  if (found === undefined) return [];
+  const { closes, past, widest } = found;
+  return [
+    {
+      kept,
+      sentence: `Do not turn it: the turns kept close the lash by ${inches(closes)}, ${pastGapSaid(found)}, and hold the valve open by up to ${inches(past)}.`,
+      size: 'Solid lifters have no plunger to press: what goes past the gap opens the valve.',
+      travelUnsaid: false,
+      restsOn: [widest.line.id],
+    },
+  ];
+}
+
 interface Bottomed {
   readonly questions: readonly AssessedQuestion[];
   readonly stop: readonly StopReason[];
 }
-
-const NONE: Bottomed = { questions: [], stop: [] };
 
 const idOf = ({ id }: KeptSet): string => (id === undefined ? '' : `:${id}`);
 
@@ -68,37 +101,33 @@ const isOver = ({ stop }: Bottomed, { stopsLifted = [] }: Evidence['call']): boo
       answered && stopsLifted.some((lifted) => lifted.stopId === id && lifted.entryId === entryId),
   );
 
-function questionOf(
-  { id, set }: KeptSet<PreloadEvidence>,
-  answers: readonly AnswerEvidence[],
-): AssessedQuestion {
+function questionOf(found: TooFar, answers: readonly AnswerEvidence[]): AssessedQuestion {
+  const { kept, size, travelUnsaid, restsOn } = found;
   return asked(
     {
       code: 'plunger-bottomed',
       weight: 'strong',
       ask: 'Was the adjuster really turned that far, or was it only worked out?',
-      size: sizeOf(set),
-      test:
-        set.travelUnsaid === true
-          ? 'ask the lifter’s maker how far its plunger goes; else back the adjuster off with the engine left still, and say which it was.'
-          : 'back the adjuster off with the engine left still, and say which it was.',
+      size,
+      test: travelUnsaid
+        ? 'ask the lifter’s maker how far its plunger goes; else back the adjuster off with the engine left still, and say which it was.'
+        : 'back the adjuster off with the engine left still, and say which it was.',
       byLooking: true,
-      restsOn: [],
+      restsOn,
     },
-    { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: choicesOf(set) },
+    { about: BUILD, step: 'adjuster', ...defined({ among: kept.id }), answers, choices: choicesOf(found) },
   );
 }
 
-function ofOne(kept: KeptSet<PreloadEvidence>, answers: readonly AnswerEvidence[]): Bottomed {
-  const past = pastBottom(kept.set);
-  if (past === undefined) return NONE;
-  const put = questionOf(kept, answers);
+function ofOne(found: TooFar, answers: readonly AnswerEvidence[]): Bottomed {
+  const { kept, sentence, travelUnsaid, restsOn } = found;
+  const put = questionOf(found, answers);
   // The maker’s word settles it: nobody is asked again.
   const question: AssessedQuestion = chosenOf(put) === MAKERS_FIGURE.code ? { ...put, weight: 'weak' } : put;
   const answered = question.answered !== undefined;
   const first = answered
     ? 'What was found is answered.'
-    : `${kept.set.travelUnsaid === true ? 'Ask the lifter’s maker how far its plunger goes, and answer that. Or, with' : 'With'} nothing turned but the adjuster, back it off, and answer whether it had been turned so far.`;
+    : `${travelUnsaid ? 'Ask the lifter’s maker how far its plunger goes, and answer that. Or, with' : 'With'} nothing turned but the adjuster, back it off, and answer whether it had been turned so far.`;
   return {
     questions: [question],
     stop: [
@@ -106,32 +135,59 @@ function ofOne(kept: KeptSet<PreloadEvidence>, answers: readonly AnswerEvidence[
         id: `stop:plunger-bottomed${idOf(kept)}`,
         code: 'plunger-bottomed',
         about: BUILD,
-        sentence: sentenceOf(kept.set, past),
+        sentence,
         wayOut: `${first} The desk then lifts the stop, with the reason.`,
         wayOutAtBench: `${first} Leave it until the desk has lifted the stop.`,
         answered,
         from: 'readings',
         ...defined({ entryId: kept.id }),
         line: kept.line,
-        restsOn: [],
+        restsOn,
       },
     ],
   };
 }
 
 /**
- * A plunger on its bottom is no cushion any more, and one past it holds the valve open: nobody turns that engine. Turns
- * that are kept again say nothing of what was found on the valve that was turned too far: each sum has its stop until it
- * is answered and a person has lifted it.
+ * A plunger on its bottom is no cushion any more, and one past it, or an adjuster past its gap, holds the valve open:
+ * nobody turns that engine. Turns that are kept again say nothing of what was found on the valve that was turned too far:
+ * each sum has its stop until it is answered and a person has lifted it.
+ *
+ * @param found every sum of its kind, oldest first; nothing where it does not go too far
  */
-export function bottomed(
-  preloads: readonly KeptSet<PreloadEvidence>[],
+function standing(
+  found: readonly (readonly TooFar[])[],
   { answers, call }: Pick<Evidence, 'answers' | 'call'>,
 ): Bottomed {
-  const all = preloads.map((kept) => ofOne(kept, answers));
-  const each = all.filter((one, index) => index === all.length - 1 || !isOver(one, call));
+  const all = found.map((each) => each.map((one) => ofOne(one, answers)));
+  const each = all.flatMap((ones, index) =>
+    ones.filter((one) => index === all.length - 1 || !isOver(one, call)),
+  );
   return {
     questions: each.flatMap(({ questions }) => questions),
     stop: each.flatMap(({ stop }) => stop),
   };
 }
+
+/** Of each kind of sum the questions and the stops. */
+export function bottomed(
+  kinds: readonly (readonly (readonly TooFar[])[])[],
+  evidence: Pick<Evidence, 'answers' | 'call'>,
+): Bottomed {
+  const all = kinds.map((found) => standing(found, evidence));
+  return {
+    questions: all.flatMap(({ questions }) => questions),
+    stop: all.flatMap(({ stop }) => stop),
+  };
+}
+
+/** Of which sums it was answered that no adjuster was turned so far, and whether a person has lifted the stop. */
+export const onlyWorkedOut = (
+  found: readonly (readonly TooFar[])[],
+  { answers, call }: Pick<Evidence, 'answers' | 'call'>,
+): { readonly id: string; readonly lifted: boolean }[] =>
+  found.flat().flatMap((one) => {
+    const raised = ofOne(one, answers);
+    const isSo = raised.questions.some((question) => chosenOf(question) === 'not-found');
+    return isSo && one.kept.id !== undefined ? [{ id: one.kept.id, lifted: isOver(raised, call) }] : [];
+  });

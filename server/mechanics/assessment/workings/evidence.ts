@@ -28,7 +28,7 @@ export interface PreloadEvidence extends ThreadEvidence {
   readonly wanted: boolean;
   /** Whole travel of the plunger, where it was said. */
   readonly travel?: number;
-  /** It was not said: that is the longest that any goes, and these turns go past it. */
+  /** It was not said: that is the most that is usual, and these turns go past it. */
   readonly travelUnsaid?: true;
   /** The build says solid lifters: no plunger gives way, and past zero lash the valve is held open. */
   readonly solid?: true;
@@ -39,6 +39,8 @@ export interface TurnsEvidence extends ThreadEvidence {
   readonly of: 'turns';
   readonly turns: number;
   readonly lifter: 'hydraulic' | 'solid';
+  /** The turns that a wanted preload needs: worked out, and not counted on the engine. */
+  readonly byPreload?: true;
   readonly preload?: number;
   readonly lashChange?: number;
   readonly lashFound?: number;

@@ -24,13 +24,20 @@ export interface KeptSet<Set extends SetEvidence = SetEvidence> {
 
 type Of<Name extends SetEvidence['of']> = Extract<SetEvidence, { readonly of: Name }>;
 
-/** All that was kept, as it was kept. */
+/** All that was kept and counts, as it was kept. */
 export const keptSets = ({ workings }: Pick<Evidence, 'workings'>): KeptSet[] =>
   workings
+    .filter(({ onlyWorkedOut }) => onlyWorkedOut !== true)
     .flatMap(({ id, line, set }) =>
       set === undefined ? [] : [{ line, set, ...(id === undefined ? {} : { id }) }],
     )
     .toSorted((a, b) => a.line - b.line);
+
+/** The record with the sums as well that no adjuster was turned by: a stop was raised by them. */
+export const withAllSums = <Known extends Pick<Evidence, 'workings'>>(evidence: Known): Known => ({
+  ...evidence,
+  workings: evidence.workings.map(({ onlyWorkedOut: _, ...working }) => working),
+});
 
 /** All of one kind, the oldest first. */
 export function allKept<Name extends SetEvidence['of']>(

@@ -6,7 +6,8 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PreloadEvidence } from './evidence.ts';
-import { allKept, BUILD, type KeptSet, lastKept } from './kept.ts';
+import { allKept, BUILD, type KeptSet, lastKept, withAllSums } from './kept.ts';
+import type { Band } from './over-band.ts';
 
 const isHydraulic = ({ engine }: Evidence): boolean | undefined =>
   engine.lifter === undefined ? undefined : isHydraulicLifter(engine.lifter);
@@ -19,7 +20,7 @@ function onSomeBottom(set: PreloadEvidence): PreloadEvidence {
 
 /** How far the plungers go, as it was said last: it holds for every sum of the engine, whenever it was said. */
 export const travelSaid = (evidence: Pick<Evidence, 'workings'>): number | undefined =>
-  allKept(evidence, 'preload').findLast(({ set }) => set.travel !== undefined)?.set.travel;
+  allKept(withAllSums(evidence), 'preload').findLast(({ set }) => set.travel !== undefined)?.set.travel;
 
 /** Every preload that was kept, oldest first; on solid lifters there is no plunger that gives way to it. */
 export function keptPreloads(evidence: Evidence): KeptSet<PreloadEvidence>[] {
@@ -30,6 +31,27 @@ export function keptPreloads(evidence: Evidence): KeptSet<PreloadEvidence>[] {
     return solid && set.preload > EQUAL
       ? { ...kept, set: { ...set, travel: 0, solid: true } }
       : { ...kept, set: onSomeBottom(set) };
+  });
+}
+
+/**
+ * Turns of a plunger that were counted press it, by whichever sum they were kept: those that a wanted preload needs were
+ * not turned yet.
+ */
+export function turnsPressed(evidence: Evidence, band: Band): KeptSet<PreloadEvidence>[] {
+  const travel = travelSaid(evidence);
+  if (isHydraulic(evidence) === false) return [];
+  return allKept(evidence, 'turns').flatMap(({ set, ...kept }) => {
+    const { lifter, byPreload, preload = 0 } = set;
+    if (lifter !== 'hydraulic' || byPreload === true || preload <= EQUAL) return [];
+    const { thread, pitch, size, mount, ratio, zeroFoundBy, turns } = set;
+    const { from, to, wanted } = band;
+    const inBand = preload < from - EQUAL ? 'under' : preload > to + EQUAL ? 'over' : 'within';
+    const pressed: PreloadEvidence = {
+      ...{ of: 'preload', thread, pitch, size, mount, ratio, turns, preload, from, to, wanted, inBand },
+      ...defined({ zeroFoundBy, travel }),
+    };
+    return [{ ...kept, set: onSomeBottom(pressed) }];
   });
 }
 

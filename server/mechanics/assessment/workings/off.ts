@@ -5,7 +5,3 @@ export interface Off {
   /** What an answer is of: a figure that is put right once more is asked about again. */
   readonly key: string;
 }
-
-/** In SI, whatever units the call speaks. */
-export const keyOfFigures = (name: string, ...figures: readonly number[]): string =>
-  [name, ...figures.map((figure) => Number(figure.toPrecision(6)))].join('-').replaceAll('.', '_');

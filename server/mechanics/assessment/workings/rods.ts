@@ -1,6 +1,6 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance, USUAL_RATIO } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -19,10 +19,10 @@ interface Longer {
   readonly entryIds: readonly string[];
 }
 
-/** Pushrods are kept in steps of .050 or .025 in; less than this apart is reading: common practice, no published source. */
-const LEAST = 0.02 * IN;
+/** Pushrods are kept in steps; less than this apart is reading. */
+const LEAST = allowance('pushrod-differs');
 /** Two that are off by as much, the other way round, are taken for one swap. */
-const ALIKE = 0.01 * IN;
+const ALIKE = allowance('pushrod-swap');
 /** So many others of its side have to agree. */
 const OTHERS = 3;
 
@@ -32,9 +32,6 @@ interface Set {
   readonly value: number;
   readonly entryIds: readonly string[];
 }
-
-/** Where nobody said the ratio, a lash is told as of this one, and that it is: common practice, no published source. */
-const USUAL_RATIO = 1.5;
 
 const moreOrLess = (name: string, off: number): string =>
   `Its ${name} is ${inches(Math.abs(off))} ${off > 0 ? 'more' : 'less'} than in the middle of its side`;

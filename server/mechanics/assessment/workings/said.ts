@@ -31,8 +31,17 @@ export function pastBottom({ preload, travel }: PreloadEvidence): number | undef
 export const offSeat = ({ ratio }: PreloadEvidence, past: number): number => past * ratio;
 
 /** Nearer to an end of the band than the turns are counted, nobody can say on which side of it. */
-function placeSaid(set: PreloadEvidence): string {
-  const { preload, from, to, inBand } = set;
+export function placeSaid(
+  set: ThreadEvidence & Pick<PreloadEvidence, 'preload' | 'from' | 'to' | 'wanted'>,
+): string {
+  const { from, to, wanted } = set;
+  const band = `the ${wanted ? 'wanted' : 'usual'} ${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;
+  return `${endSaid(set)} ${band}`;
+}
+
+function endSaid(set: ThreadEvidence & Pick<PreloadEvidence, 'preload' | 'from' | 'to'>): string {
+  const { preload, from, to } = set;
+  const inBand = preload < from - EQUAL ? 'under' : preload > to + EQUAL ? 'over' : 'within';
   const close = preloadWithin(set);
   if (preload > to + EQUAL && preload < to + close) return 'just over';
   if (preload > to - close && preload <= to + EQUAL) return 'about at the top of';
@@ -61,7 +70,7 @@ export function zeroSaid({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>):
 }
 
 function preloadSaid(set: PreloadEvidence): string {
-  const { preload, from, to, wanted, travel } = set;
+  const { preload, travel } = set;
   const past = pastBottom(set);
   if (set.solid)
     return `The build has solid lifters, with no plunger to press: these turns hold the valve open by up to ${inches(offSeat(set, preload))}. Back off before the engine is turned.`;
@@ -74,8 +83,7 @@ function preloadSaid(set: PreloadEvidence): string {
   if (preload <= EQUAL)
     return `No turn past zero lash: the plunger is not pressed at all, and stands against its clip.${zeroSaid(set)}`;
   const left = travel === undefined ? '' : `; ${inches(travel - preload)} of its travel is left`;
-  const band = `${placeSaid(set)} the ${wanted ? 'wanted' : 'usual'} ${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;
-  return `These turns press the plunger ${inches(preload)}, ${band}${left}.${zeroSaid(set)}`;
+  return `These turns press the plunger ${inches(preload)}, ${placeSaid(set)}${left}.${zeroSaid(set)}`;
 }
 
 /** A number as it is said at the bench: no zeros at its end. */

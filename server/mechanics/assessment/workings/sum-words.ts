@@ -1,9 +1,8 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import type { SetEvidence } from './evidence.ts';
 
-/* How it is asked whether a sum was made for this engine. */
-
 const ADJUSTER = 'Was this sum made with the adjuster, the ratio and the lash of this engine?';
+/** What is asked of a sum that differs from the build. */
 export const ASKS: Readonly<Record<SetEvidence['of'], string>> = {
   turns: ADJUSTER,
   preload: ADJUSTER,
@@ -13,6 +12,7 @@ export const ASKS: Readonly<Record<SetEvidence['of'], string>> = {
   follower: 'Was this sum made for the valve gear of this engine?',
 };
 
+/** What settles it. */
 export const TESTS: Readonly<Record<SetEvidence['of'], string>> = {
   turns:
     'look at the adjuster, the rocker and the card; then work the turns out again, or put the build right.',
@@ -24,6 +24,7 @@ export const TESTS: Readonly<Record<SetEvidence['of'], string>> = {
   follower: 'look what is in it; then work it out again, or put the build right.',
 };
 
+/** Either the sum is right, or a figure of it was wrong. */
 export const CHOICES: AssessedQuestion['answers'] = [
   { code: 'not-found', label: 'Yes, the sum is right', changes: 'The sum counts.' },
   {

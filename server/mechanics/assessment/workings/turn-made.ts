@@ -2,7 +2,8 @@ import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { ALIKE, findsOf, foundTwice, isAt } from '../common/found-twice.ts';
 import { hasHeld } from '../common/lash-done.ts';
-import { lashLogOf } from '../common/newest-lash.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
+import { newestLash } from '../common/newest-lash.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { TurnsEvidence } from './evidence.ts';
@@ -59,7 +60,7 @@ function unnamed(
 function onValve(evidence: Evidence, place: ValvePlace, from: number, wanted: number): TurnMade {
   const twice = foundTwice(evidence, place);
   if (twice !== undefined && twice.holds === undefined) return { ...NOT_MADE, twice: [twice.question] };
-  const now: LashEvidence | undefined = twice?.holds ?? lashLogOf(evidence, place).at(-1);
+  const now: LashEvidence | undefined = twice?.holds ?? newestLash(evidence, place);
   if (now === undefined) return NOT_MADE;
   if (now.moment === 'found' && isAt(now, from)) return { ...NOT_MADE, waiting: [plain(place)] };
   const lines = lashLogOf(evidence, place);

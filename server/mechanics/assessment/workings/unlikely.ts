@@ -7,7 +7,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
+import type { SetEvidence, TurnsEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
 import { countSaid } from './said.ts';
 
@@ -26,13 +26,29 @@ interface Unlikely {
   readonly test: string;
 }
 
-/** More turns than most plungers have travel for, where nobody said how far these go. */
-function farPressed(turns: number, pressed: number | undefined, travel?: number): Unlikely | undefined {
-  if (pressed === undefined || travel !== undefined || pressed <= USUAL_TRAVEL + EQUAL) return undefined;
+/** A preload that is wanted, and that most plungers have no travel for, where nobody said how far these go. */
+function farPressed({ byPreload, preload }: TurnsEvidence, travel?: number): Unlikely | undefined {
+  if (byPreload !== true || preload === undefined || travel !== undefined) return undefined;
+  if (preload <= USUAL_TRAVEL + EQUAL) return undefined;
   return {
-    ask: `Was it really turned ${countSaid(turns)} past zero lash?`,
-    size: `That presses the plunger ${inches(pressed)}; most go ${inches(USUAL_TRAVEL)} at the most, and one on its bottom holds the valve open.`,
-    test: 'count the turns again from what was written down, and ask the lifter’s maker how far its plunger goes.',
+    ask: `Is a preload of ${inches(preload)} really wanted?`,
+    size: `Most plungers go ${inches(USUAL_TRAVEL)} at the most, and one on its bottom holds the valve open.`,
+    test: 'look at what was written down, and ask the lifter’s maker for the preload and how far its plunger goes.',
+  };
+}
+
+/** Backed off so far that a gap is left which hardly any valve has. */
+function farOpened(set: TurnsEvidence): Unlikely | undefined {
+  const { turns, lashFound, lashChange, preload = 0, ratio } = set;
+  const opened = lashFound === undefined ? (lashChange ?? -preload * ratio) : 0;
+  // A plunger that is backed off to look for zero stands out further than a solid lifter’s gap is ever set.
+  const isFar =
+    lashChange === undefined ? opened > CAN_BE.lash.most + EQUAL : unlikelyLash(opened) === 'wide';
+  if (!isFar) return undefined;
+  return {
+    ask: `Is the adjuster really to be backed off ${countSaid(turns)}?`,
+    size: `That opens the gap by ${inches(opened)}; with so much of a gap a pushrod can leave its cup.`,
+    test: 'count the turns again from what was written down, and say whether they tighten or loosen.',
   };
 }
 
@@ -48,24 +64,17 @@ function farLash(name: 'found' | 'wanted', lash: number | undefined): Unlikely |
   };
 }
 
-const ofTurns = (
-  { lifter, turns, preload, lashFound, lashWanted }: TurnsEvidence,
-  travel: number | undefined,
-): Unlikely[] =>
+const ofTurns = (set: TurnsEvidence, travel: number | undefined): Unlikely[] =>
   [
-    lifter === 'hydraulic' ? farPressed(turns, preload, travel) : undefined,
-    farLash('found', lashFound),
-    farLash('wanted', lashWanted),
+    farPressed(set, travel),
+    farOpened(set),
+    farLash('found', set.lashFound),
+    farLash('wanted', set.lashWanted),
   ].flatMap((each) => each ?? []);
 
-/** One on its bottom is stopped already, with a question of its own. */
-const ofPreload = ({ turns, preload, travel }: PreloadEvidence): Unlikely[] =>
-  [farPressed(turns, preload, travel)].flatMap((each) => each ?? []);
-
-function unlikelyIn(set: SetEvidence, travel: number | undefined): Unlikely[] {
-  if (set.of === 'turns') return ofTurns(set, travel);
-  return set.of === 'preload' ? ofPreload(set) : [];
-}
+/** Turns that were counted stop it where they go too far, with a question of their own. */
+const unlikelyIn = (set: SetEvidence, travel: number | undefined): Unlikely[] =>
+  set.of === 'turns' ? ofTurns(set, travel) : [];
 
 /** What hardly can be of a sum that was kept: asked, and the sum is not told until then. */
 export const unlikelyQuestions = (

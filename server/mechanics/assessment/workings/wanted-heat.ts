@@ -1,14 +1,12 @@
 import { SIDES } from '../../../../shared/sides.ts';
-import { IN } from '../../kit/si.ts';
+import { allowance } from '../../kit/allowances.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { allKept } from './kept.ts';
 
 export type Heat = 'cold' | 'hot';
 
-/** One feeler. */
-const LASH = 0.001 * IN;
-
-export const isNearLash = (a: number, b: number): boolean => Math.abs(a - b) <= LASH + 1e-9;
+export const isNearLash = (a: number, b: number): boolean =>
+  Math.abs(a - b) <= allowance('one-feeler') + 1e-9;
 
 /** The lashes of the card, of these sides, each once. */
 export const printedLashes = ({ card }: Evidence, sides: readonly Side[] = SIDES): number[] => [

@@ -2,7 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
 import { againstBuild } from './against-build.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
@@ -12,12 +12,14 @@ import { BUILD, type KeptSet, lastKept, STEPS } from './kept.ts';
 import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
 import { type Outdated, outdatedOf } from './outdated.ts';
 import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
+import { shutBy } from './past-gap.ts';
 import { rodQuestions } from './rods.ts';
 import { setSaid } from './said.ts';
 import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
+import { isOnlyWorkedOut, sumsTooFar, tooFarSaid } from './too-far.ts';
 import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
-import { turnsSaid } from './turns-said.ts';
+import { isFromNoGap, turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
 export interface WorkingsDetail {
@@ -27,6 +29,8 @@ export interface WorkingsDetail {
   readonly turnToMake?: string;
   /** Kept computations that were made with other figures than the build has now. */
   readonly outdated: readonly Outdated[];
+  /** Sums that no adjuster was turned by, as was answered, where there are any. */
+  readonly onlyWorkedOut?: readonly string[];
 }
 
 const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat', 'follower'] as const;
@@ -51,6 +55,12 @@ interface SumSaid {
   readonly made: TurnMade;
   /** What a plunger should be pressed. */
   readonly band: Band;
+  /** It was answered that no adjuster was turned so far. */
+  readonly workedOut: boolean;
+  /** Turns that hold a valve open, in a sentence. */
+  readonly tooFar?: string;
+  /** Valves of the log whose gap is less than is closed; left out where the log has no gap. */
+  readonly shut?: readonly ValvePlace[];
 }
 
 /** A turn of one thread is another on the next: none is told while it is open which is on it. */
@@ -63,15 +73,17 @@ const isAskedFor = ({ over }: SumSaid): boolean => over.some(({ answered }) => a
 
 function sumSaid(sum: SumSaid): string {
   const { set } = sum.kept;
+  if (sum.workedOut) return 'These turns were only worked out, as was answered: no adjuster stands so.';
+  if (sum.tooFar !== undefined) return sum.tooFar;
   return set.of === 'turns'
-    ? turnsSaid(set, sum.made, { band: sum.band, asked: isAskedFor(sum) })
+    ? turnsSaid(set, sum.made, { band: sum.band, asked: isAskedFor(sum), ...defined({ shut: sum.shut }) })
     : setSaid(set);
 }
 
 function isToMake(sum: SumSaid): boolean {
   const { set } = sum.kept;
-  if (set.of !== 'turns' || openOf(sum) !== undefined) return false;
-  if ((set.preload ?? 0) < 0) return false;
+  if (set.of !== 'turns' || sum.tooFar !== undefined || openOf(sum) !== undefined) return false;
+  if ((set.preload ?? 0) < 0 || isFromNoGap(set)) return false;
   return isOverBand(set, sum.band)
     ? isAskedFor(sum)
     : sum.made.made.length === 0 || sum.made.waiting.length > 0;
@@ -113,6 +125,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const turns = lastKept(evidence, 'turns');
   const band = bandIn(preloads);
   const travel = travelSaid(evidence);
+  const tooFar = turns === undefined ? undefined : tooFarSaid(turns, band, evidence);
   const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
   const sums = KINDS.flatMap((name): SumSaid[] => {
     const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
@@ -133,13 +146,20 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
           ...threadAsked(last.set, evidence),
           ...(name === 'turns' ? lifterQuestions(evidence) : []),
         ],
-        over: overBandQuestions(last, band, travel, evidence),
+        over: name === 'turns' && tooFar !== undefined ? [] : overBandQuestions(last, band, travel, evidence),
         band,
+        workedOut: isOnlyWorkedOut(last, evidence),
+        ...(name === 'turns' && turns !== undefined
+          ? defined({ tooFar, shut: shutBy(turns, evidence) })
+          : {}),
         made: own,
       },
     ];
   });
-  const { questions, stop } = bottomed(preloads, evidence);
+  const { questions, stop } = bottomed(sumsTooFar(evidence), evidence);
+  const aside = evidence.workings.flatMap(({ id, onlyWorkedOut }) =>
+    onlyWorkedOut === true && id !== undefined ? [id] : [],
+  );
   const all = [
     ...questions,
     ...sums.flatMap((sum) => [...sum.questions, ...sum.over]),
@@ -156,6 +176,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     detail: {
       questionIds: [...all, ...made.twice].map(({ id }) => id),
       outdated: outdatedOf(evidence),
+      ...(aside.length === 0 ? {} : { onlyWorkedOut: aside }),
       ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
     },
   };

@@ -2,12 +2,17 @@ import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { inField, lastInput, textInField } from '../../../call/worked/in-field.ts';
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
+import { bareInches, inches } from '../../../mechanics/assessment/common/said.ts';
+import { USUAL_PRELOADS } from '../../../mechanics/setting/setting-table.ts';
 import { numberField, quantityField, selectField, textField } from '../../../web/forms/fields.ts';
 import { knownThread, placeIn, placesOf, SUCH_AS, ZERO_FOUND } from './common.ts';
 
+const bandSaid = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+  `${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;
+
 const bands = () => ({
-  usual: inSpoken('The usual band: .020 to .060 in'),
-  'short-travel': inSpoken('A short-travel lifter: 0 to .010 in'),
+  usual: `The usual band: ${bandSaid(USUAL_PRELOADS.usual)}`,
+  'short-travel': `A short-travel lifter: ${bandSaid(USUAL_PRELOADS['short-travel'])}`,
   maker: 'The maker’s own, below',
 });
 

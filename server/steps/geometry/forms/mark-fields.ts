@@ -20,6 +20,7 @@ export const MARK_LABELS = {
   found: 'How the mark came about',
 };
 
+/** At the bench fields are pressed with a thumb: they are large there. */
 export const big = (context: CallContext) => (context.side === 'bench' ? { big: true } : {});
 
 const gearOf = ({ build }: CallContext) => build.spec.engine?.valveGear;
@@ -46,6 +47,7 @@ const shimsField = (shown: FormState, context: CallContext): Component =>
 const madeWith = (shown: FormState, context: CallContext): Component =>
   onStand(context) ? shimsField(shown, context) : pushrodField(shown, context);
 
+/** How wide the mark is, where it sits, and what it was made with. */
 export function sizeFields(shown: FormState, context: CallContext): Component[] {
   return [
     quantityField(shown, 'width', MARK_LABELS.width, 'length', {
@@ -102,5 +104,6 @@ const folded = (shown: FormState, context: CallContext): FormGroup => ({
   ],
 });
 
+/** What is seldom said of a mark, folded away, in the words of the valve gear. */
 export const foldedOf = (shown: FormState, context: CallContext): FormGroup =>
   isFollower(context) ? foldedOfFollower(shown) : folded(shown, context);

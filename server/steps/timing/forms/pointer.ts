@@ -2,7 +2,8 @@ import type { Component } from '../../../../views/parts/components.ts';
 import type { Working } from '../../../records/workings/workings.ts';
 import { type FormState, selectField } from '../../../web/forms/fields.ts';
 import type { Fields } from '../../../web/forms/read-form.ts';
-import { chainOf, degreesText } from '../timing-chain.ts';
+import { pointerSaid } from '../pointer-said.ts';
+import { chainOf } from '../timing-chain.ts';
 
 export const POINTER = { pointer: 'The pointer, since the stop was read' };
 
@@ -10,7 +11,7 @@ export const POINTER = { pointer: 'The pointer, since the stop was read' };
 export function pointerComponents(shown: FormState, workings: readonly Working[]): readonly Component[] {
   const { stop } = chainOf(workings);
   if (stop === undefined || !stop.isOut) return [];
-  const off = degreesText(stop.correction);
+  const { todo, reads } = pointerSaid(stop.correction);
   return [
     selectField(
       shown,
@@ -19,10 +20,10 @@ export function pointerComponents(shown: FormState, workings: readonly Working[]
       {
         '': 'Not said',
         moved: 'It was shifted',
-        left: `It was left: take ${off}° off after TDC`,
+        left: `It was left: ${todo}`,
       },
       {
-        hint: `From line ${stop.working.seq}: the wheel reads ${off}° too much after TDC. Where it was shifted, read the stop again and keep both readings first.`,
+        hint: `From line ${stop.working.seq}: the wheel reads ${reads} after TDC. Where it was shifted, read the stop again and keep both readings first.`,
       },
     ),
   ];

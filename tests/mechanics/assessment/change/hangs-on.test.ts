@@ -59,6 +59,17 @@ describe('parts that are not to be fitted, and an open question that may take th
   });
 });
 
+test('a question that two plans raise is hung on once', () => {
+  // .065 read; 1.750 − 1.160 − (.340 × 1.5 − .016) = .096 calculated, and .062 and .028 with the plans.
+  const springs = { installedHeight: 1.75 * IN, solidHeight: 1.16 * IN };
+  const rockers = { soldAs: 1.5, planned: 1.6, alsoPlanned: [1.7] };
+  const sheet = [read(2, 'intake', 'coil-bind', 0.16)];
+  const { notToRun } = assess(build(sheet, { springs, rockers, arms: [], seats: [] }));
+  const hung = notToRun.map(({ hangsOn = [] }) => hangsOn).filter(({ length }) => length > 0);
+  expect(hung.length).toBeGreaterThan(0);
+  for (const ids of hung) expect(ids).toEqual([...new Set(ids)]);
+});
+
 test('at the end the gaps that nothing is known of are said with the answer, however long the rest is', () => {
   const headline = (id: string, sentence: string) =>
     ({ id, about: { of: 'build' }, step: 'consequences', sentence }) as const;

@@ -51,7 +51,7 @@ describe('gaps that were read with arms of two ratios since', () => {
       expect(value).toBeCloseTo(0.08, 4);
       expect(restsOn).toEqual(['five']);
       expect(assumptions).toContain(
-        'a gap that was read with arms of 1.5 and 1.6 is worked out from what its own arms were sold as',
+        'a gap that was read with arms of 1.5 and 1.6 is worked out from the ratio of its own arms',
       );
     }
     expect(pistonOf([six]).value).toBeCloseTo(0.085, 4);

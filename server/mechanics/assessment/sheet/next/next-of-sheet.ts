@@ -4,6 +4,8 @@ import type { SheetDetail, SheetOddDetail } from '../detail.ts';
 import { ofBefore } from './of-before.ts';
 import { ofCoarse } from './of-coarse.ts';
 import { doubtsOf, lashFirst, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
+import { ofLobeUnlike } from './of-lobe-unlike.ts';
+import { ofNoMiddle } from './of-no-middle.ts';
 import { ofOdd } from './of-odd.ts';
 import { ofLashIn, ofReading } from './of-reading.ts';
 import { ofSprings } from './of-springs.ts';
@@ -65,6 +67,8 @@ export function nextOfSheet(
   ];
   const [later] = [
     ...odd.filter((each) => !isClear(each)).flatMap(ofValve),
+    ...ofNoMiddle(sides, rows),
+    ...ofLobeUnlike(sides, rows),
     ...doubts.map(ofDoubt),
     ...ofWhole(questions),
   ];

@@ -32,6 +32,21 @@ function ofLobe(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Said[] {
   ];
 }
 
+/** Of two arms those that are not on record yet. */
+function namesWanted(
+  odd: SheetOddDetail,
+  { partner, arm, partnersArm }: NonNullable<SheetOddDetail['toSwap']>,
+): string {
+  const bank = partner.sameBank === true ? ' (on the same bank)' : '';
+  if (arm === undefined && partnersArm === undefined)
+    return `Put the arms of ${placeOf(odd)} and ${placeOf(partner)}${bank} on record, with which sits where: these two are swapped next.`;
+  const [place, other] =
+    arm === undefined
+      ? [placeOf(odd), `${partnersArm ?? ''} on ${placeOf(partner)}`]
+      : [`${placeOf(partner)}${bank}`, `${arm} on ${placeOf(odd)}`];
+  return `Put the arm of ${place} on record, with where it sits: it is swapped with ${other} next.`;
+}
+
 function swapping(odd: SheetOddDetail): Said[] {
   const { toSwap } = odd;
   if (toSwap === undefined) return [];
@@ -44,7 +59,7 @@ function swapping(odd: SheetOddDetail): Said[] {
       {
         action: 'name-arms',
         about,
-        sentence: `Put the arms of ${placeOf(odd)} and ${placeOf(partner)}${bank === '' ? '' : ' (on the same bank)'} on record, with which sits where: these two are swapped next.`,
+        sentence: namesWanted(odd, toSwap),
         reason,
         step: 'parts',
       },

@@ -20,7 +20,7 @@ export const ofReading = (questions: readonly AssessedQuestion[]): Said[] =>
 /** Read with the lash in, as was answered of the whole sheet: all of them again before anything rests on them. */
 export const ofLashIn = (judgements: readonly Judgement[]): Said[] =>
   judgements
-    .filter(({ atZeroFirst }) => atZeroFirst === true)
+    .filter(({ again }) => again === 'lash-in')
     .map(({ about, sentence }) => ({
       action: 'read-again',
       about,

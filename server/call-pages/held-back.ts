@@ -1,0 +1,69 @@
+import { defined } from '../../shared/defined.ts';
+import type { CallContext } from '../call/context.ts';
+import { formComponent, type PageForm, type RejectedForm } from '../call/forms.ts';
+import { isStopped } from '../call/under-stop.ts';
+import { areaField } from '../web/forms/fields.ts';
+import type { Fields } from '../web/forms/read-form.ts';
+
+/** What a form carries beside what somebody typed or picked. */
+const CARRIED = ['form', 'key', 'step', 'part', 'csrf'];
+const IS_ID = /^[0-9a-f]{8}-[0-9a-f]{4}-/;
+
+/** `lobe.intake` and `restsOn` as they are read: the name of a form that is gone has no label any more. */
+const readable = (name: string): string =>
+  name
+    .slice(name.lastIndexOf('.') + 1)
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replaceAll('-', ' ')
+    .toLowerCase();
+
+/** Everything that was typed or picked, in the order of the form: a figure with the name of its field. */
+export function typedSaid(typed: Fields): string {
+  return Object.entries(typed)
+    .filter(([name, value]) => !CARRIED.includes(name) && value?.trim() && !IS_ID.test(value))
+    .map(([name, value = '']) =>
+      /\d/.test(value) ? `${readable(name)} ${value}` : value.replaceAll('-', ' '),
+    )
+    .join(', ');
+}
+
+/**
+ * What came back and has no form on the page any more, because a stop came first: it is shown as it was typed, in a
+ * note that needs no more than its button. Undefined where the page still has its form.
+ */
+export function heldBackForm(
+  context: CallContext,
+  forms: readonly PageForm[],
+  rejected: RejectedForm | undefined,
+): PageForm | undefined {
+  if (rejected === undefined || forms.some(({ name }) => name === rejected.typed.form)) return undefined;
+  const said = typedSaid(rejected.typed);
+  if (said === '') return undefined;
+  const label = 'What was typed, and when it was read';
+  return {
+    name: 'note',
+    action: `${context.base}/notes`,
+    title: 'Save it as a note',
+    labels: { body: label },
+    hidden: { kind: 'note' },
+    initial: { body: `${isStopped(context) ? 'Entered as the stop came' : 'Not kept'}: ${said}` },
+    groups: (shown) => [{ slots: [areaField(shown, 'body', label, { rows: 3 })] }],
+    buttons: [{ label: 'Save as a note', kind: 'primary' }],
+  };
+}
+
+/** The same as slots of the page, and what its error frame is called: nothing of it can be put right here. */
+export function heldBack(
+  context: CallContext,
+  forms: readonly PageForm[],
+  rejected: RejectedForm | undefined,
+) {
+  const form = heldBackForm(context, forms, rejected);
+  return {
+    slots: form === undefined ? [] : [formComponent(form, undefined)],
+    ...defined({
+      errorTitle:
+        form === undefined ? undefined : isStopped(context) ? 'Not kept: a stop stands' : 'Not kept',
+    }),
+  };
+}

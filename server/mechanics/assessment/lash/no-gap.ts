@@ -1,0 +1,53 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { EQUAL } from '../../kit/nearest.ts';
+import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
+import type { Headline, NotToRun } from '../assessment.ts';
+import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import { usableLash } from '../common/usable-lash.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+
+/** Solid lifters, or a card that asks for a lash where nobody said. */
+const hasLash = ({ engine, card }: Evidence, { valve }: ValvePlace): boolean =>
+  engine.lifter === undefined
+    ? card[sideOfValve(valve)].lash !== undefined
+    : !isHydraulicLifter(engine.lifter);
+
+/** What is done about it, with the engine left still. */
+export const backOffSaid = ({ engine }: Evidence): string =>
+  `back its adjuster off with the engine left still until there is a gap, look at ${ADJUSTER_WORDS[adjusterKind(engine)].lock}, and read the gap.`;
+
+/** Valves with an adjuster whose newest line has no gap; of a bucket its shim is told. */
+export const withoutGap = <Valve extends ValvePlace>(
+  valves: readonly Valve[],
+  evidence: Evidence,
+): Valve[] =>
+  evidence.engine.gear === 'bucket'
+    ? []
+    : valves.filter((valve) => {
+        const { value, high = value } = usableLash(evidence, valve)?.gap ?? {};
+        return high !== undefined && high <= EQUAL && hasLash(evidence, valve);
+      });
+
+/** One line for all of them. */
+export function noGapHeadlines(shut: readonly ValvePlace[]): Headline[] {
+  if (shut.length === 0) return [];
+  return [
+    {
+      id: 'headline:lash-no-gap',
+      about: { of: 'build' },
+      step: 'adjuster',
+      sentence: `No gap at ${listed(shut.map(placeOf))}: how far the valve is held open is not known. It is not run so.`,
+    },
+  ];
+}
+
+/** How far a valve without a gap is held open nobody knows: it is not run until there is one. */
+export const noGapNotToRun = (shut: readonly ValvePlace[], evidence: Evidence): NotToRun[] =>
+  shut.map((valve) => ({
+    id: `not-to-run:no-lash:${keyOf(valveSubject(valve))}`,
+    what: 'run',
+    about: valveSubject(valve),
+    sentence: `Do not run it: ${placeOf(valve)} has no gap, and a valve that is held off its seat burns.`,
+    wayOut: upperFirst(backOffSaid(evidence)),
+  }));
