@@ -13,7 +13,8 @@ import { bodyKinds } from './web/http/body-kinds.ts';
 import { answerBrokenRequest, frameworkErrors } from './web/http/broken-requests.ts';
 import { cleanAddress } from './web/http/clean-address.ts';
 import { draining } from './web/http/draining.ts';
-import { parseJson } from './web/http/json-body.ts';
+
+import { jsonBodies } from './web/http/json-bodies.ts';
 import { problems } from './web/http/problems.ts';
 import { type LogStream, requestLog } from './web/http/request-log.ts';
 import { sameSite } from './web/http/same-site.ts';
@@ -23,6 +24,10 @@ import { pageError } from './web/pages/error-page.ts';
 import { pageViews } from './web/pages/views.ts';
 import { openingCookie } from './web/principals.ts';
 import { leaveUnchecked } from './web/validate.ts';
+import { parseJson } from './work/json-body.ts';
+
+/** Many times any entry by hand; a route that takes files or long lists says how much more it takes. */
+const BODY_LIMIT = 256 * 1024;
 
 /** Builds the whole service, not yet listening; the process and the tests use this same one. */
 export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInstance> {
@@ -31,7 +36,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
     // One line for each refusal or failure is enough; a line per request would drown them.
     logController: new LogController({ disableRequestLogging: true }),
     trustProxy: deps.config.TRUSTED_PROXIES?.split(',').map((each) => each.trim()) ?? false,
-    bodyLimit: 1024 * 1024,
+    bodyLimit: BODY_LIMIT,
     routerOptions: { maxParamLength: 200 },
     genReqId: () => crypto.randomUUID(),
     requestIdHeader: false,
@@ -43,13 +48,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
     requestTimeout: 30_000,
   });
   app.removeContentTypeParser(['application/json', 'text/plain']);
-  app.addContentTypeParser('application/json', { parseAs: 'buffer' }, (_request, body, done) => {
-    try {
-      done(null, parseJson(typeof body === 'string' ? Buffer.from(body) : body));
-    } catch (error) {
-      done(error instanceof Error ? error : new Error(String(error)));
-    }
-  });
+  jsonBodies(app, parseJson);
   app.setValidatorCompiler(leaveUnchecked);
   // Answers are built by their schemas, and tests check every one against its own (`checkAnswer`); doing so here too
   // would double the work.
@@ -65,7 +64,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
   await app.register(bodyKinds);
   await app.register(cookie);
   await pageViews(app, deps.views);
-  await app.register(formbody, { bodyLimit: 1024 * 1024 });
+  await app.register(formbody, { bodyLimit: BODY_LIMIT });
   await app.register(sameSite, { opening: openingCookie(deps.secure) });
   await app.register(swagger, {
     openapi: {
@@ -98,7 +97,10 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
   });
 
   healthRoutes(app, deps);
-  computeRoutes(app, deps);
+  await app.register((scope, _, done) => {
+    computeRoutes(scope, deps);
+    done();
+  });
   apiRoutes(app, deps);
   liveRoutes(app, deps);
   pageRoutes(app, deps);

@@ -14,6 +14,7 @@ import { announce } from './start/announce.ts';
 import { endService } from './start/ending.ts';
 import { firstRun } from './start/first-run.ts';
 import { loadAssets } from './web/pages/assets.ts';
+import { openWork } from './work/work.ts';
 
 async function main(): Promise<void> {
   const config = readConfig(process.env);
@@ -47,6 +48,7 @@ async function main(): Promise<void> {
     views: createViews(),
     signInLimits: signInLimits(db.pool),
     computeLimits: computeLimits(db.pool, config.COMPUTE_PER_MINUTE),
+    work: openWork(say),
     secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
     newestMigration: names.at(-1) ?? '',
     lifecycle,
@@ -61,7 +63,14 @@ async function main(): Promise<void> {
     if (ending) return;
     ending = true;
     say(`${signal}: no new requests; ending`);
-    await endService({ lifecycle, app, hub, db, stopDatabase: async () => embedded?.stop() });
+    await endService({
+      lifecycle,
+      app,
+      hub,
+      db,
+      work: deps.work,
+      stopDatabase: async () => embedded?.stop(),
+    });
     process.exit(0);
   };
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {

@@ -5,7 +5,9 @@ import { jsonObject } from '../../shared/schemas/answer-parts.ts';
 import { Failure } from '../problems/failure.ts';
 import { problemResponses } from '../web/api-schemas.ts';
 import type { Deps } from '../web/deps.ts';
+import { jsonBodies } from '../web/http/json-bodies.ts';
 import { checked } from '../web/validate.ts';
+import { readOrKeep } from '../work/unread-body.ts';
 
 const unitsQuery = z.strictObject({
   units: z.enum(['inch', 'metric']).default('inch').meta({ description: 'units of the answer' }),
@@ -33,10 +35,15 @@ const descriptionView = z
   .meta({ id: 'ComputationDescription' });
 
 /** A list fifty times too long still gets its answer by field, not a refusal of the whole body. */
-const BODY_LIMIT = 16 * 1024 * 1024;
+const BODY_LIMIT = 4 * 1024 * 1024;
 
-/** `GET` and `POST /api/v1/compute/...`, one route pair per registration. */
+/**
+ * `GET` and `POST /api/v1/compute/...`, one route pair per registration. A large body is left as it came: it is read
+ * on the thread that computes with it, and counts by the time that took.
+ */
 export function computeRoutes(app: FastifyInstance, deps: Deps): void {
+  app.removeContentTypeParser('application/json');
+  jsonBodies(app, readOrKeep);
   app.get(
     '/api/v1/compute',
     {
@@ -106,7 +113,10 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         },
         onRequest: async (request) => deps.computeLimits.take(request.ip),
       },
-      (request) => each.run(request.body, checked(unitsQuery, request.query).units),
+      (request) =>
+        deps.work.answer(each, request.body, checked(unitsQuery, request.query).units, (ms) =>
+          deps.computeLimits.charge(request.ip, ms),
+        ),
     );
   }
   app.get('/api/v1/compute/:name', { schema: { hide: true } }, () => {

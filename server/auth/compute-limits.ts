@@ -15,11 +15,23 @@ function portionOf(perMinute: number): number {
   return portion;
 }
 
+/** Milliseconds of a thread that count as one computation more. */
+const MS_OF_ONE = 2;
+
+/** How much one address may have computed. */
+export interface ComputeLimits {
+  /** Counts one computation, and refuses it where the minute is used up. */
+  take(address: string): Promise<void>;
+  /** Counts what a long one took, once that is known: the next of that address pays for it. */
+  charge(address: string, ms: number): void;
+}
+
 /**
  * Computations by one address a minute, counted in the database for all processes. An address is counted in
- * memory first and written in portions, so that a computation of microseconds does not wait for a write.
+ * memory first and written in portions, so that a computation of microseconds does not wait for a write. Long ones
+ * count by the time they took as well, so that it is the work of an address that is limited.
  */
-export function computeLimits(pool: Pool, perMinute: number): { take(address: string): Promise<void> } {
+export function computeLimits(pool: Pool, perMinute: number): ComputeLimits {
   const portion = portionOf(perMinute);
   const shared = new RateLimiterPostgres({
     storeClient: pool,
@@ -34,14 +46,19 @@ export function computeLimits(pool: Pool, perMinute: number): { take(address: st
   const credit = new Map<string, Credit>();
   const asked = new Map<string, Promise<void>>();
   const takePortion = async (address: string) => {
+    const owed = Math.max(0, -(credit.get(address)?.left ?? 0));
     try {
-      await shared.consume(addressKey(address), portion);
+      await shared.consume(addressKey(address), portion + owed);
     } catch (error) {
       if (!(error instanceof RateLimiterRes)) throw error;
       const seconds = Math.max(1, Math.ceil(error.msBeforeNext / 1000));
-      throw new Failure('quota-exceeded', `more than ${perMinute} computations a minute from one address`, {
-        headers: { 'retry-after': String(seconds) },
-      });
+      throw new Failure(
+        'quota-exceeded',
+        `more than ${perMinute} computations a minute from one address${owed > 0 ? ', long ones counted by the time they took' : ''}`,
+        {
+          headers: { 'retry-after': String(seconds) },
+        },
+      );
     }
     if (credit.size > 10_000) credit.clear();
     credit.set(address, { left: portion, until: performance.now() + 60_000 });
@@ -64,6 +81,14 @@ export function computeLimits(pool: Pool, perMinute: number): { take(address: st
         }
         await portionFor(address);
       }
+    },
+    charge(address, ms) {
+      const more = Math.floor(ms / MS_OF_ONE);
+      const have = credit.get(address);
+      credit.set(address, {
+        left: (have?.left ?? 0) - more,
+        until: have?.until ?? performance.now() + 60_000,
+      });
     },
   };
 }

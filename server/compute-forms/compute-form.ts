@@ -25,16 +25,41 @@ export interface Computed {
 
 const unitsOf = (fields: Fields): UnitSystem => (fields.units === 'metric' ? 'metric' : 'inch');
 
-function answerTo(each: Registered, body: unknown, units: UnitSystem): Pick<Computed, 'answer' | 'inInches'> {
-  const answer = each.run(body, units);
-  return { answer, inInches: units === 'inch' ? answer : each.run(body, 'inch') };
+type Answers = Pick<Computed, 'answer' | 'inInches'>;
+
+/** How a computation is answered: here and now, or on a thread of its own. */
+export type RunBeside = (body: unknown, units: UnitSystem) => Promise<Answer>;
+
+/** The worked example, as it is typed into the form. */
+export function exampleTyped(each: Registered, fields: Fields): Fields {
+  return {
+    ...typedOf(controlsOf(each.input), each.example.inputs),
+    ...defined({ units: fields.units }),
+  };
 }
 
-/** The worked example, as a form that was just computed. */
-export function exampleForm(each: Registered, fields: Fields): Computed {
+/** What was typed, read: what is computed from it, and the form that its answer or its faults make. */
+function readTyped(each: Registered, typed: Fields, ofCall: boolean) {
   const controls = controlsOf(each.input);
-  const typed = typedOf(controls, each.example.inputs);
-  return computeForm(each, { ...typed, ...defined({ units: fields.units }) });
+  const units = unitsOf(typed);
+  const built = bodyOf(controls, typed, ofCall);
+  const common = { controls, typed, units, body: built.body };
+  return {
+    units,
+    body: built.body,
+    // Asked for one more row: the form is shown again, nothing is computed from half of it.
+    isMore: typed.more !== undefined && typed.more !== '',
+    asked: (): Computed => ({ ...common, faults: [] }),
+    answered: (answers: Answers): Computed =>
+      built.faults.length > 0 ? { ...common, faults: built.faults } : { ...common, ...answers, faults: [] },
+    refused(error: unknown): Computed {
+      if (!(error instanceof InputFaults)) throw error;
+      const faults = shownFaults(error.faults, leavesOf(controls, typed));
+      // A field that could not be read is not missing as well.
+      const read = faults.filter(({ field }) => built.faults.every((each) => each.field !== field));
+      return { ...common, faults: [...built.faults, ...read] };
+    },
+  };
 }
 
 /**
@@ -42,22 +67,30 @@ export function exampleForm(each: Registered, fields: Fields): Computed {
  * read by what each field can be.
  */
 export function computeForm(each: Registered, typed: Fields, ofCall = false): Computed {
-  const controls = controlsOf(each.input);
-  const units = unitsOf(typed);
-  const built = bodyOf(controls, typed, ofCall);
-  const common = { controls, typed, units, body: built.body };
-  // Asked for one more row: the form is shown again, nothing is computed from half of it.
-  if (typed.more !== undefined && typed.more !== '') return { ...common, faults: [] };
+  const form = readTyped(each, typed, ofCall);
+  if (form.isMore) return form.asked();
   try {
-    const answered = answerTo(each, built.body, units);
-    return built.faults.length > 0
-      ? { ...common, faults: built.faults }
-      : { ...common, ...answered, faults: [] };
+    const answer = each.run(form.body, form.units);
+    return form.answered({
+      answer,
+      inInches: form.units === 'inch' ? answer : each.run(form.body, 'inch'),
+    });
   } catch (error) {
-    if (!(error instanceof InputFaults)) throw error;
-    const faults = shownFaults(error.faults, leavesOf(controls, typed));
-    // A field that could not be read is not missing as well.
-    const read = faults.filter(({ field }) => built.faults.every((each) => each.field !== field));
-    return { ...common, faults: [...built.faults, ...read] };
+    return form.refused(error);
+  }
+}
+
+/** The same for whoever asks from outside, where it may be long: `run` says where it is done. */
+export async function computeFormBeside(each: Registered, typed: Fields, run: RunBeside): Promise<Computed> {
+  const form = readTyped(each, typed, false);
+  if (form.isMore) return form.asked();
+  try {
+    const answer = await run(form.body, form.units);
+    return form.answered({
+      answer,
+      inInches: form.units === 'inch' ? answer : await run(form.body, 'inch'),
+    });
+  } catch (error) {
+    return form.refused(error);
   }
 }

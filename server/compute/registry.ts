@@ -33,6 +33,8 @@ export interface Registered {
   readonly inputSchema: Json;
   readonly outputSchema: Json;
   readonly example: { readonly inputs: { readonly [key: string]: Json }; readonly result: Json };
+  /** Whether the most that it may be given takes milliseconds. */
+  readonly heavy: boolean;
   /** The output that is the answer in one line, for what came in; of several the first that the answer has. */
   headline(body: unknown): readonly string[];
   /** `of` an engine of a call, an answer that no engine can have is refused. */
@@ -85,6 +87,7 @@ export function register<I extends z.ZodType, O extends z.ZodType>(source: Compu
     ...source,
     inputSchema: jsonSchema(source.input, 'input'),
     outputSchema: jsonSchema(source.output, 'output'),
+    heavy: source.heavy ?? false,
     headline(body) {
       const parsed = read(body);
       return parsed.success ? source.headline(parsed.data) : [];

@@ -2,7 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { memberOf } from '../../shared/member.ts';
 import { parts } from '../../views/parts/registry.ts';
 import type { Registered } from '../compute/registry.ts';
-import { computeForm, exampleForm } from '../compute-forms/compute-form.ts';
+import { computeFormBeside, exampleTyped } from '../compute-forms/compute-form.ts';
 import { notFound } from '../problems/failure.ts';
 import type { Deps } from '../web/deps.ts';
 import { type Fields, fieldsOf } from '../web/forms/read-form.ts';
@@ -41,7 +41,9 @@ async function computed(deps: Deps, request: FastifyRequest, reply: FastifyReply
   const each = computationOf(deps, request);
   await deps.computeLimits.take(request.ip);
   const isExample = request.method === 'GET' && Object.keys(fields).every((name) => name === 'units');
-  const form = isExample ? exampleForm(each, fields) : computeForm(each, fields);
+  const form = await computeFormBeside(each, isExample ? exampleTyped(each, fields) : fields, (body, units) =>
+    deps.work.answer(each, body, units, (ms) => deps.computeLimits.charge(request.ip, ms)),
+  );
   return show(
     deps,
     request,

@@ -11,6 +11,7 @@ export interface Ending {
   readonly app: { readonly server: Server; close(): Promise<unknown> };
   readonly hub: { drain(): void; close(): Promise<void> };
   readonly db: { close(): Promise<void> };
+  readonly work: { close(): Promise<void> };
   stopDatabase(): Promise<void>;
 }
 
@@ -32,6 +33,6 @@ export async function endService(parts: Ending): Promise<void> {
   const cut = setTimeout(() => parts.app.server.closeAllConnections(), DRAIN_MS);
   await within(DRAIN_MS + 200, parts.app.close());
   clearTimeout(cut);
-  await within(RELEASE_MS, Promise.all([parts.hub.close(), parts.db.close()]));
+  await within(RELEASE_MS, Promise.all([parts.hub.close(), parts.db.close(), parts.work.close()]));
   await within(STOP_MS, parts.stopDatabase());
 }

@@ -1,10 +1,12 @@
 import type { Eta } from 'eta';
+import type { ComputeLimits } from '../auth/compute-limits.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { SignInLimits } from '../auth/sign-in-limits.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { Config } from '../config/config.ts';
 import type { Database, Tx } from '../database/database.ts';
 import type { Hub } from '../events/hub.ts';
+import type { Work } from '../work/work.ts';
 import type { AnswerCheck } from './check-answers.ts';
 import type { Assets } from './pages/assets.ts';
 
@@ -17,7 +19,8 @@ export interface Deps {
   readonly assets: Assets;
   readonly hub: Hub;
   readonly signInLimits: SignInLimits;
-  readonly computeLimits: { take(address: string): Promise<void> };
+  readonly computeLimits: ComputeLimits;
+  readonly work: Work;
   /** Whether cookies are for https alone. */
   readonly secure: boolean;
   readonly newestMigration: string;

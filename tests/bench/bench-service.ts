@@ -14,6 +14,7 @@ import { seedDemo } from '../../server/start/demo.ts';
 import type { Deps } from '../../server/web/deps.ts';
 import { loadAssets } from '../../server/web/pages/assets.ts';
 import { cookieNames } from '../../server/web/principals.ts';
+import { openWork } from '../../server/work/work.ts';
 import { createViews } from '../../views/engine.ts';
 import { startThrowaway } from '../tools/throwaway-postgres.ts';
 import { portOf } from './http.ts';
@@ -44,6 +45,7 @@ export async function benchService() {
     assets: await loadAssets(),
     signInLimits: signInLimits(db.pool),
     computeLimits: computeLimits(db.pool, config.COMPUTE_PER_MINUTE),
+    work: openWork(() => undefined),
     secure: false,
     newestMigration: (await migrationNames()).at(-1) ?? '',
     lifecycle: { draining: false },
@@ -85,6 +87,7 @@ export async function benchService() {
       hub.drain();
       await app.close();
       await hub.close();
+      await deps.work.close();
       await db.close();
       await server.stop();
     },

@@ -35,6 +35,7 @@ function service(parts: {
     },
     hub: { drain: () => void note('streams ended'), close: parts.lets ?? atOnce },
     db: { close: parts.lets ?? atOnce },
+    work: { close: parts.lets ?? atOnce },
     stopDatabase: () => {
       note('database stopping');
       return (parts.stops ?? atOnce)();

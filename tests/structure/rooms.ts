@@ -62,6 +62,12 @@ const WRITTEN: readonly Written[] = [
     uses: ['mechanics', 'shared'],
   },
   {
+    name: 'work',
+    at: ['server/work/'],
+    holds: 'long computations, beside the thread that serves pages',
+    uses: ['compute', 'problems', 'shared'],
+  },
+  {
     name: 'drawings',
     at: ['server/drawings/'],
     holds: 'numbers to SVG',
@@ -151,6 +157,7 @@ const WRITTEN: readonly Written[] = [
       'records',
       'events',
       'auth',
+      'work',
       'compute',
       'mechanics',
       'database',

@@ -13,6 +13,7 @@ import { migrationNames } from '../../server/database/migrate.ts';
 import { openHub } from '../../server/events/hub.ts';
 import type { Deps } from '../../server/web/deps.ts';
 import { loadAssets } from '../../server/web/pages/assets.ts';
+import { openWork } from '../../server/work/work.ts';
 import { createViews } from '../../views/engine.ts';
 import { type Answered, type Asked, addressOf, ask } from './http.ts';
 import { strictAnswers } from './strict-answers.ts';
@@ -101,6 +102,7 @@ export async function testService(
     assets: await loadAssets(),
     signInLimits: signInLimits(database.db.pool),
     computeLimits: computeLimits(database.db.pool, config.COMPUTE_PER_MINUTE),
+    work: openWork(() => undefined),
     guard: keepStops,
     secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
     newestMigration: names.at(-1) ?? '',
@@ -175,6 +177,7 @@ export async function testService(
       deps.hub.drain();
       await app.close();
       await deps.hub.close();
+      await deps.work.close();
       await database.drop();
       if (answers.faults.length > 0) throw new Error(answers.faults.join('\n'));
     },

@@ -112,4 +112,5 @@ export const computation = defineComputation({
   },
   headline: () => ['summary'],
   compute: explainReadings,
+  heavy: true,
 });

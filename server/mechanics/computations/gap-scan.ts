@@ -155,4 +155,5 @@ export const computation = defineComputation({
   },
   headline: () => ['least'],
   compute: gapScan,
+  heavy: true,
 });

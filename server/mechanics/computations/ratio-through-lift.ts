@@ -111,4 +111,5 @@ export const computation = defineComputation({
   example: throughLiftExample,
   headline: () => ['ratio.value'],
   compute: ratioThroughLift,
+  heavy: true,
 });

@@ -42,6 +42,8 @@ export interface Computation<Input extends z.ZodType, Output extends z.ZodType> 
   /** The output that is the answer in one line; of several the first that an answer has. */
   headline(input: z.output<Input>): readonly OutputName<z.output<Output>>[];
   compute(input: z.output<Input>): z.output<Output>;
+  /** Set where the most that it may be given takes milliseconds: it is then done beside the thread that serves pages. */
+  readonly heavy?: true;
   /** Refuses an answer that no engine of a call can have; by itself the sum is free of that. */
   ofEngine?(input: z.output<Input>, result: z.output<Output>): void;
 }

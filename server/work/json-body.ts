@@ -1,9 +1,9 @@
 import { isUtf8 } from 'node:buffer';
-import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts';
-import { pointerOf } from '../../../shared/problems/pointer.ts';
-import { isStorable } from '../../../shared/schemas/texts.ts';
-import { withReceived } from '../../compute/faults-of.ts';
-import { Failure } from '../../problems/failure.ts';
+import { type InputFault, InputFaults } from '../../shared/problems/faults.ts';
+import { pointerOf } from '../../shared/problems/pointer.ts';
+import { isStorable } from '../../shared/schemas/texts.ts';
+import { withReceived } from '../compute/faults-of.ts';
+import { Failure } from '../problems/failure.ts';
 
 /** Deeper than any input of ours; a body nested thousands deep must not exhaust the stack. */
 const DEEPEST = 40;
