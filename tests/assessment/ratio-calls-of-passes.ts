@@ -49,10 +49,10 @@ export const OF_PASSES: readonly RatioCall[] = [
     build: call([0.461, 0.461, 0.4615], { answers: [answered('turn-miscounted', false)] }),
     word: 'cannot-tell',
     headline: [
-      'so far off that the readings are doubted before the part is. What would tell: turn to .200 in of lobe lift',
+      'so far off that the readings are doubted before the part is. What would tell: take one more pass, small hand first',
     ],
     asked: [['count-does-not-fit', 'the count still does not fit']],
-    next: 'valve-lift-at-.200',
+    next: 'one-more-pass',
   },
   {
     said: 'two digits the other way round in the first pass',

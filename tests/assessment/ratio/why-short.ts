@@ -172,7 +172,7 @@ export const WHY_SHORT: readonly Row[] = [
     }),
     asks: { 'count-does-not-fit': /Was the small hand read at zero too\?$/ },
     never: [/about \d+ %/, /What else is it/],
-    next: 'valve-lift-at-.200',
+    next: 'one-more-pass',
   },
   {
     // .577 / .350 = 1.649.
