@@ -156,10 +156,9 @@ describe('names with a meaning to the language', () => {
 
 describe('nesting without end', () => {
   test.each([
-    ['lists', '[', ']'],
-    ['objects', '{"a":', '}'],
-  ])('100 000 %s in each other are 400, at once', async (_, open, close) => {
-    const depth = 100_000;
+    ['100 000 lists', 100_000, '[', ']'],
+    ['40 000 objects', 40_000, '{"a":', '}'],
+  ] as const)('%s in each other are 400, at once', async (_, depth, open, close) => {
     const body = `{"goal":"identify","buildLabel":${open.repeat(depth)}1${close.repeat(depth)}}`;
     problemIn(await send('/api/v1/calls', body), 400, 'invalid-json');
     expect((await service.request({ url: '/health/live' })).statusCode).toBe(200);

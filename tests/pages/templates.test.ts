@@ -48,7 +48,7 @@ describe('components and pages against their types', () => {
         [
           'typed',
           `import type { Component } from '../parts/components.ts';
-           import type { PageContent } from './pages.ts';
+           import type { PageContent } from '../pages/pages.ts';
            ${text}`,
         ],
       ]),

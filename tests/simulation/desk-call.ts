@@ -50,6 +50,8 @@ function lookInto(chance: Chance, recorded: RecordedCall, question: AssessedQues
   const common = { question: keptWords(ask), questionId: id, code, ...setUpId };
   // The swap test was asked for, and the arm was moved for it.
   if (code === 'arm-sits-elsewhere') recorded.build.answer({ ...common, answer: 'moved' });
+  // A mark of these calls is a ratio, the arm's own or another's: whoever looks at it again reads the same.
+  else if (code === 'stamp-is-ratio') recorded.build.answer({ ...common, answer: 'ratio' });
   else if (code === 'lash-left-in' && was === undefined) recorded.build.answer({ ...common, answer: 'zero' });
   else {
     const answer = was === undefined ? 'not-found' : 'found';

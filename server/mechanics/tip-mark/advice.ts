@@ -107,10 +107,10 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   if (differ && !oneLeast(tried, narrowest)) return { how: 'contradict', because: 'no-one-least' };
   const wide = judged.width > limitOf(context);
   const known = context.leastSweep !== undefined;
-  const place = changed === 'pushrod' ? byPlace(along, limitOf(context)) : undefined;
-  // While nobody can say whether a mark is wide none of several lengths is told: of one alone its place says which way.
-  if (changed === 'pushrod' && !known)
-    return along.length === 1 && place?.how === 'change' ? place : { how: 'width-first' };
+  const place = changed === 'pushrod' ? byPlace(along, known ? limitOf(context) : 0) : undefined;
+  // While nobody can say whether a mark is wide no length is told to stay: the places say which way, and no way that
+  // made it wider.
+  if (changed === 'pushrod' && !known) return place?.how === 'change' ? place : { how: 'width-first' };
   if (differ && (wide || !known)) {
     const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY);
     const width = found === undefined ? undefined : fromJudged(found, settingOf(judged, changed));

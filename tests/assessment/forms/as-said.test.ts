@@ -153,7 +153,7 @@ describe('gaps of the sheet', () => {
       'figures.preload': '1 turn',
     });
     expect(answer.statusCode).toBe(422);
-    expect(linesOf(answer.body).join(' ')).toContain('counts turns of the nut');
+    expect(linesOf(answer.body).join(' ')).toContain('counts turns of the adjuster');
   });
 
   const readings = (reading: unknown, kind: string) => ({

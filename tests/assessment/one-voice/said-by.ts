@@ -50,6 +50,7 @@ export function saidBy({
       adjusters,
       ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks.map(({ said }) => said)]),
     ]),
+    ...details.noise.facts.map(({ text }) => text),
     ...details.sheet.sides.flatMap(({ odd }) => odd.map(({ swap }) => swap ?? '')),
     ...details.parts.flatMap(({ holes, cover, arm, stud, benchRatio, ranking, readings }) => [
       ...holes.flatMap(({ said, ask, cautions }) => [said, ask ?? '', ...cautions]),

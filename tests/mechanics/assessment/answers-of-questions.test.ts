@@ -126,7 +126,7 @@ describe('answers to questions', () => {
   });
 
   test('what readings raise is on the list, or has answers of its own', () => {
-    const own = readFileSync('server/mechanics/assessment/ratio/choices.ts', 'utf8');
+    const own = readFileSync('server/mechanics/assessment/ratio/asked/choices.ts', 'utf8');
     const elsewhere = codesOfReadings().filter(
       (code) => !SLIPS.some((slip) => slip === code) && !own.includes(`'${code}'`),
     );
