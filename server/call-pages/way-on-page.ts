@@ -4,6 +4,7 @@ import type { CallContext } from '../call/context.ts';
 import { cardId } from '../call/question-form.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { groupKey } from '../mechanics/assessment/ratio/read/group-key.ts';
+import type { LackCode } from '../mechanics/assessment/ratio/read/lack.ts';
 import type { CallFrame } from './frame.ts';
 
 /** Where the card of a question stands: of a set-up, on the page of that one. */
@@ -25,12 +26,15 @@ function correctionOfAny({ steps }: CallFrame, context: CallContext, ids: readon
     .at(0);
 }
 
-/** What a set-up does not say, by how its lack is named, and the question that settles it. */
-const SETTLED_BY: readonly (readonly [RegExp, string])[] = [
-  [/^which-spring/, 'spring-not-said'],
-  [/^which-lifter/, 'lifter-not-said'],
-  [/^whether-the-lash/, 'lash-not-said'],
-];
+/** What a set-up does not say, by the code of its lack, and the question that settles it. */
+const SETTLED_BY: ReadonlyMap<string, string> = new Map<LackCode, string>([
+  ['which-spring', 'spring-not-said'],
+  ['which-lifter', 'lifter-not-said'],
+  ['lash-not-said', 'lash-not-said'],
+]);
+
+/** An action is named by its code and, behind a colon, by what it is about. */
+const codeIn = (action: string): string => action.split(':')[0] ?? '';
 
 /** The set-ups of the arm on its valve that a lack is named with, behind its own name. */
 function setUpsOf({ record }: CallContext, action: string): readonly string[] {
@@ -48,7 +52,7 @@ function askedOf(context: CallContext): AssessedQuestion | undefined {
   const { next, questions } = context.assessment;
   if (next === undefined) return undefined;
   const open = questions.filter(({ step, answered }) => answered === undefined && step === next.step);
-  const code = SETTLED_BY.find(([pattern]) => pattern.test(next.action))?.[1];
+  const code = SETTLED_BY.get(codeIn(next.action));
   const own = code === undefined ? [] : setUpsOf(context, next.action);
   return (
     open.find(({ isNext }) => isNext === true) ??
