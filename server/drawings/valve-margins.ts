@@ -1,32 +1,8 @@
-import type { TableData } from '../../views/parts/table.examples.ts';
 import { uprightDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { label, line } from './svg.ts';
+import { bindOf, captionOf, describe, gapsTable, sealOf, type ValveMargins } from './valve-margins-said.ts';
 import { HALF, limitAt, named, pistonAt, sealAt, spring, springSeat, valve } from './valve-outline.ts';
-
-/** One valve, in inches; what is not known is left out of the drawing. */
-export interface ValveMargins {
-  readonly installedHeight: number;
-  readonly netLift: number;
-  /** Where no lash is known it is the most that there can be, and no net lift. */
-  readonly noLashKnown?: boolean;
-  /** Height, from the seat that the installed height is from, at which the first of the springs goes solid. */
-  readonly solidHeight?: number;
-  /** What the room above it is called. */
-  readonly bindTitle?: string;
-  /** Retainer's underside to the seal, valve shut. */
-  readonly retainerToSeal?: number;
-  /** Where valve and piston come closest. */
-  readonly piston?: {
-    readonly lift: number;
-    readonly gap: number;
-    readonly atCrank: string;
-    /** Left out where nobody said it: then its crown is drawn flat. */
-    readonly floor?: 'pocket' | 'flat';
-  };
-  /** The least that has to be left, of those that are drawn. */
-  readonly limits?: { readonly bind?: number; readonly seal?: number; readonly piston?: number };
-}
 
 interface Station {
   readonly x: number;
@@ -154,30 +130,6 @@ function sealDrawn(x: number, data: ValveMargins, places: Places, figure: Figure
   );
 }
 
-const bindOf = ({ installedHeight, netLift, solidHeight }: ValveMargins): number | undefined =>
-  solidHeight === undefined ? undefined : installedHeight - netLift - solidHeight;
-
-const sealOf = ({ retainerToSeal, netLift }: ValveMargins): number | undefined =>
-  retainerToSeal === undefined ? undefined : retainerToSeal - netLift;
-
-/** The same gaps as figures. */
-function gapsTable(data: ValveMargins, figure: Figure, unit: string): TableData {
-  const { bindTitle = 'To coil bind', netLift, piston } = data;
-  const [bind, seal] = [bindOf(data), sealOf(data)];
-  return {
-    caption: 'Gaps of this valve',
-    columns: [{ label: 'Gap' }, { label: `Left, ${unit}`, number: true }],
-    rows: [
-      { cells: [liftName(data), figure(netLift)] },
-      ...(bind === undefined ? [] : [{ cells: [`${bindTitle}, full lift`, figure(bind)] }]),
-      ...(seal === undefined ? [] : [{ cells: ['Retainer to seal, full lift', figure(seal)] }]),
-      ...(piston === undefined
-        ? []
-        : [{ cells: [`Piston to valve, ${piston.atCrank}`, figure(piston.gap)] }]),
-    ],
-  };
-}
-
 /** One valve shut, closest to its piston and at full lift, at one scale along the stem, each gap dimensioned. */
 export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawing {
   const stations = stationsOf(data);
@@ -206,15 +158,6 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
     table: gapsTable(data, ruler.figure, ruler.unit),
   };
 }
-
-/** Broken lines are limits; how deep a pocket is cut nobody said. */
-const captionOf = ({ piston, limits }: ValveMargins, unit: string): string =>
-  [
-    'Along the stem to scale; the stem is broken off between spring seat and head',
-    `figures in ${unit}`,
-    ...(limits === undefined ? [] : ['broken lines: the limits']),
-    ...(piston?.floor === 'pocket' ? ['the pocket’s walls are drawn, not measured'] : []),
-  ].join('; ');
 
 /** Each limit that is ruled in a station, by its name: `bind limit .060`. */
 function limitsUnder(
@@ -253,25 +196,4 @@ function pistonDimension(
           }),
     )
     .join('');
-}
-
-const liftName = ({ noLashKnown }: ValveMargins): string =>
-  noLashKnown === true ? 'Gross lift, no lash known' : 'Net lift';
-
-const leftSaid = (gap: number, text: (inches: number) => string): string =>
-  gap < 0 ? `${text(-gap)} is missing` : `${text(gap)} is left`;
-
-function describe(
-  data: ValveMargins,
-  bind: number | undefined,
-  seal: number | undefined,
-  text: (inches: number) => string,
-): string {
-  const { piston } = data;
-  return [
-    `${liftName(data)} ${text(data.netLift)}.`,
-    ...(bind === undefined ? [] : [`${leftSaid(bind, text)} before coil bind.`]),
-    ...(seal === undefined ? [] : [`${leftSaid(seal, text)} between retainer and seal.`]),
-    ...(piston === undefined ? [] : [`Closest to the piston ${piston.atCrank}: ${text(piston.gap)}.`]),
-  ].join(' ');
 }

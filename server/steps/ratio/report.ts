@@ -74,7 +74,7 @@ function zerosOf({ readings }: ShownSetUp): string[] {
   });
 }
 
-/** What is said of the arm, less what stands in short above: paper has no room to say it twice. */
+/** What is said of the arm, less its headlines, which the summary has: paper has no room to say them twice. */
 function besidesInShort({ assessment }: CallContext, detail: ShownSetUp['detail']): Component[] {
   const inShort = new Set(assessment.headlines.map(({ sentence }) => sentence));
   const told = toldOf(saidOfSetUp(assessment, detail));

@@ -1,19 +1,11 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { at } from '../../tools/numbers.ts';
 import { textOf as text } from '../../tools/page-text.ts';
-import { type Person, type TestService, testService } from '../../tools/service.ts';
-import { fieldsOf, setUpRead } from './set-up-read.ts';
+import { fieldsOf, openSetUps } from './set-up-read.ts';
 
 /** What is told of a set-up later holds for the readings already there, by JSON and by form. Figures by hand. */
 
-let service: TestService;
-let desk: Person;
-beforeAll(async () => {
-  service = await testService();
-  desk = await service.person();
-});
-afterAll(() => service.close());
-const read = (method?: object) => setUpRead(service, desk, method);
+const { read } = openSetUps();
 
 describe('how far the plunger leans, as the answer to its question', () => {
   const leaning = async () => {

@@ -1,18 +1,10 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { at } from '../../tools/numbers.ts';
-import { type Person, type TestService, testService } from '../../tools/service.ts';
-import { fieldsOf, setUpRead } from './set-up-read.ts';
+import { fieldsOf, openSetUps } from './set-up-read.ts';
 
 /** What is told of a set-up later holds for the readings already there, by JSON and by form. Figures by hand. */
 
-let service: TestService;
-let desk: Person;
-beforeAll(async () => {
-  service = await testService();
-  desk = await service.person();
-});
-afterAll(() => service.close());
-const read = (method?: object) => setUpRead(service, desk, method);
+const { read } = openSetUps();
 
 describe('a pass that was kept as something else', () => {
   test('in JSON: its figure stays, its number is the next of its kind', async () => {

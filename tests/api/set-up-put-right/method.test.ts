@@ -1,21 +1,13 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { sendJson } from '../../tools/call.ts';
 import { makeLink } from '../../tools/filled-call.ts';
 import { at } from '../../tools/numbers.ts';
 import { textOf as text } from '../../tools/page-text.ts';
-import { type Person, type TestService, testService } from '../../tools/service.ts';
-import { fieldsOf, setUpRead } from './set-up-read.ts';
+import { fieldsOf, openSetUps } from './set-up-read.ts';
 
 /** What is told of a set-up later holds for the readings already there, by JSON and by form. Figures by hand. */
 
-let service: TestService;
-let desk: Person;
-beforeAll(async () => {
-  service = await testService();
-  desk = await service.person();
-});
-afterAll(() => service.close());
-const read = (method?: object) => setUpRead(service, desk, method);
+const { open, read } = openSetUps();
 
 describe('a set-up put right in JSON', () => {
   test('says what it was and what it is, and the readings are judged by what it is', async () => {
@@ -67,6 +59,7 @@ describe('a set-up put right in JSON', () => {
   });
 
   test('an arm or a set-up of another build is not found, nor is another shop’s', async () => {
+    const { service, desk } = open();
     const [mine, other] = [await read(), await read()];
     const armId = at(await other.get('/arms'), 'arms', 0, 'id');
     expect((await mine.right({ armId })).status).toBe(404);
@@ -79,6 +72,7 @@ describe('a set-up put right in JSON', () => {
   });
 
   test('under a hold it stays open: nothing is turned for it', async () => {
+    const { service, desk } = open();
     const { right, callId, ratio } = await read();
     await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/hold`, {
       reason: 'it turns tight',
@@ -133,6 +127,7 @@ describe('a set-up put right on its page', () => {
   });
 
   test('the builder may too', async () => {
+    const { service, desk } = open();
     const { callId, setUpId, setUp } = await read();
     const { bench } = await makeLink(service, desk, callId);
     const cookies = { 'benchcall-bench': bench };

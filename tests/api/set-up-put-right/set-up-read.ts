@@ -1,7 +1,7 @@
-import { expect } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../../tools/call.ts';
 import { at } from '../../tools/numbers.ts';
-import type { Person, TestService } from '../../tools/service.ts';
+import { type Person, type TestService, testService } from '../../tools/service.ts';
 
 const UNSAID = { spring: 'not-said', lifter: 'not-said', lash: 'not-said', alignment: 'not-said' };
 
@@ -55,4 +55,23 @@ export function fieldsOf(html: string, name: string): Record<string, string> {
   }
   expect(Object.keys(fields).length, `a form ${name}`).toBeGreaterThan(0);
   return fields;
+}
+
+/** A service with a desk for a file of tests, and set-ups that are read there. */
+export function openSetUps() {
+  let service: TestService | undefined;
+  let desk: Person | undefined;
+  const open = () => {
+    if (service === undefined || desk === undefined) throw new Error('the service is not open yet');
+    return { service, desk };
+  };
+  beforeAll(async () => {
+    service = await testService();
+    desk = await service.person();
+  });
+  afterAll(() => service?.close());
+  return {
+    open,
+    read: (method?: object) => setUpRead(open().service, open().desk, method),
+  };
 }

@@ -11,7 +11,7 @@ function caretOf(control: Control): readonly [number, number] | undefined {
   return [control.selectionStart ?? 0, control.selectionEnd ?? 0];
 }
 
-/** The same field, where the page has it anew. */
+/** The same field, where the page made it again. */
 function again(control: Control): Control | undefined {
   if (control.isConnected) return control;
   const named = control.id === '' ? null : document.getElementById(control.id);

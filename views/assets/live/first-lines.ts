@@ -10,8 +10,8 @@ const COLUMNS = '.builder, .desk-step';
 export const holdBox = (): HTMLElement | null => document.querySelector('main .hold');
 
 /**
- * An entry that somebody is at stays where it is while the page around it is made anew, and what is new there can
- * come to stand below it. What must be read first is put before it again; the entry itself is never moved, or the
+ * An entry that somebody is at stays where it is while the page around it is made again, and what is new there can
+ * come to be below it. What must be read first is put before it again; the entry itself is never moved, or the
  * field would lose its focus.
  */
 export function putFirstLinesFirst(): void {
