@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BEFORE_STOP } from './before-stop.ts';
 import { foundSaid } from '../begins-with.ts';
 import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
@@ -84,6 +85,7 @@ export const newReading = z
       .boolean()
       .optional()
       .meta({ description: 'the small hand was read, and which way the hand ran' }),
+    ...BEFORE_STOP,
   })
   .superRefine(({ kind }, ctx) => {
     const at = came(ctx, 'atLobeLift');

@@ -147,6 +147,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
     expected: {
       words: { 'ratio:1-intake:sold-as': 'agrees' },
       never: [/is not set against the others yet/, /not yet set against/],
+      next: 'valve-passes',
     },
   },
   {
@@ -163,6 +164,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
       words: { 'ratio:1-intake:sold-as': undefined },
       says: [/First: a reading that comes to the same as the per-valve sheet/],
       never: [/agrees with the 1\.6/, /is not set against the others yet/],
+      next: 'same-as',
     },
   },
   {
