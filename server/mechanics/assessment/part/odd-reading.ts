@@ -46,6 +46,16 @@ function oneThatStandsAlone(
   return tried.toSorted((a, b) => b.probability - a.probability)[0];
 }
 
+/** A hole is read both ways at once: the second of those is no repeat. */
+const ALWAYS_TWICE: ReadonlySet<string> = new Set(['hole-across-trunnion']);
+
+/** The same figure was entered once more. */
+function isRepeated(own: readonly CountedReading[]): boolean {
+  const figures = own.map(({ size, word }) => size ?? word);
+  const most = Math.max(0, ...figures.map((one) => figures.filter((other) => other === one).length));
+  return most > (own.some(({ kind }) => ALWAYS_TWICE.has(kind)) ? 2 : 1);
+}
+
 /** The question to readings of one kind. */
 export function askAlone(own: readonly CountedReading[], size?: string): PartDoubt[] {
   const [first] = own;
@@ -77,8 +87,11 @@ export const oddReading =
     const counted = readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind));
     const alone = oneThatStandsAlone(counted, families);
     if (alone === undefined) return [];
+    const own = counted.filter(({ kind }) => kind === alone.kind);
+    // Read again already, and it came out the same.
+    if (isRepeated(own)) return [];
     return askAlone(
-      counted.filter(({ kind }) => kind === alone.kind),
+      own,
       `Without it ${alone.family.name} would stand first.`,
     );
   };
