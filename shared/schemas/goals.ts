@@ -100,7 +100,7 @@ const GOAL_PLANS = {
   adjuster: {
     asks: ['noise', 'adjuster'],
     waitsFor: [],
-    needs: ['turns'],
+    needs: ['turns', 'other-gaps'],
     report: ['lash', 'marks', 'workings', 'sheet'],
     cards: ['adjuster', 'noise'],
   },
