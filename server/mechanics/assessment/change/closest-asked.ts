@@ -2,7 +2,8 @@ import { SIDES } from '../../../../shared/sides.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import { chosenOf } from '../common/chosen.ts';
+import type { Evidence, Side } from '../evidence.ts';
 
 /**
  * Valve and piston come closest some 10° from top dead centre, far from full lift: a lobe that stood this near to its whole
@@ -49,3 +50,10 @@ export function closestAsked({ card, taken, answers }: Evidence): AssessedQuesti
     ];
   });
 }
+
+/** Nobody has said yet that it stood there: a lower ratio is not credited with all of it. */
+export const isClosestDoubted = (evidence: Evidence, side: Side): boolean =>
+  closestAsked(evidence).some(
+    (question) =>
+      question.about.of === 'side' && question.about.valve === side && chosenOf(question) !== 'not-found',
+  );
