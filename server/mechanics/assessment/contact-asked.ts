@@ -3,7 +3,7 @@ import { asked } from './common/asked.ts';
 import { byId, lowerFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
 import { allPutRight, lastSaid } from './noise/answers.ts';
-import { hasMovedSaid } from './noise/not-to-run.ts';
+import { hasMovedSaid } from './noise/damage.ts';
 
 const CHOICES: AssessedQuestion['answers'] = [
   {

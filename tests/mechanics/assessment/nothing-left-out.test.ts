@@ -20,6 +20,7 @@ const turn = (from: number, line = 60): Evidence['workings'][number] => {
     pitch: 0.05 * IN,
     mount: 'stud-nut',
     ratio: 1.6,
+    lifter: 'solid',
     turns: (from - 0.018) / 0.13,
     lashFound: from * IN,
     lashWanted: 0.018 * IN,
