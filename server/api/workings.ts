@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
-import { BEFORE_STOP } from '../../shared/schemas/before-stop.ts';
 import { answer } from '../../shared/schemas/answer.ts';
+import { BEFORE_STOP } from '../../shared/schemas/before-stop.ts';
 import { strikeWorking as strikeInput } from '../../shared/schemas/commands.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';

@@ -63,7 +63,9 @@ export function beforeStopForm(
   if (rejected?.action === undefined || !isStopped(context)) return undefined;
   const { typed, action } = rejected;
   if (forms.some(({ name }) => name === typed.form)) return undefined;
-  const sent = Object.entries(typed).filter(([name]) => !['form', 'key', 'csrf', 'beforeStop'].includes(name));
+  const sent = Object.entries(typed).filter(
+    ([name]) => !['form', 'key', 'csrf', 'beforeStop'].includes(name),
+  );
   return {
     name: typed.form ?? 'before-stop',
     action,

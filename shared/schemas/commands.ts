@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { BEFORE_STOP } from './before-stop.ts';
 import { foundSaid } from '../begins-with.ts';
 import { amountsIn } from '../quantities/amounts-in.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { buildSpec } from './build-spec.ts';
 import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';

@@ -100,7 +100,7 @@ const GOAL_PLANS = {
   adjuster: {
     asks: ['noise', 'adjuster'],
     waitsFor: [],
-    needs: ['turns', 'other-gaps'],
+    needs: ['turns'],
     report: ['lash', 'marks', 'workings', 'sheet'],
     cards: ['adjuster', 'noise'],
   },

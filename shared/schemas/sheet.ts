@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { BEFORE_STOP } from './before-stop.ts';
 import { type FieldRange, usually } from '../quantities/field-range.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';

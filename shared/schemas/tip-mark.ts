@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { BEFORE_STOP } from './before-stop.ts';
 import type { FaultCode } from '../problems/faults.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered, inches } from './entered.ts';
 import { choice } from './fields.ts';

@@ -93,7 +93,12 @@ describe('under a stop that readings raise, as under a hold', () => {
         'set-ups': { ...METHOD_SENT, ...said },
         [`set-ups/${setUpId}/readings`]: { kind: 'valve-lift', peak: '.571 in', ...said },
         sheet: { ...sheet, readings: [gap] },
-        'sheet/paste': { ...sheet, text: 'cylinder\tvalve\tlobe lift\n1\tintake\t.341', unit: 'in', keep: true },
+        'sheet/paste': {
+          ...sheet,
+          text: 'cylinder\tvalve\tlobe lift\n1\tintake\t.341',
+          unit: 'in',
+          keep: true,
+        },
         lash: { ...lash, ...said },
         'tip-marks': { ...mark, found: 'fresh-ink', ...said },
         'gap-scans': { ...scan, ...said },
@@ -104,8 +109,15 @@ describe('under a stop that readings raise, as under a hold', () => {
         const { status, text } = await send(to, body);
         expect([to, status < 300], text).toEqual([to, true]);
       }
-      const { json } = await sendJson(service, desk.bearer, 'GET', `/api/v1/builds/${buildId}/events?limit=200`);
-      const events = JSON.stringify(json).split('"seq"').filter((each) => each.includes('"beforeStop":true'));
+      const { json } = await sendJson(
+        service,
+        desk.bearer,
+        'GET',
+        `/api/v1/builds/${buildId}/events?limit=200`,
+      );
+      const events = JSON.stringify(json)
+        .split('"seq"')
+        .filter((each) => each.includes('"beforeStop":true'));
       expect(events).toHaveLength(Object.keys(read).length);
     },
   );

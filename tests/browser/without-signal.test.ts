@@ -76,7 +76,10 @@ describe('without a signal', () => {
     // Read before the stop or after it: nobody can see that from here, so whoever read it says so.
     await soon(() => titleOf(at.bench).textContent()).toBe('1 was not taken.');
     expect(await readings()).toEqual([]);
-    await entriesOf(at.bench).first().getByRole('button', { name: 'It was read before the stop: send it' }).click();
+    await entriesOf(at.bench)
+      .first()
+      .getByRole('button', { name: 'It was read before the stop: send it' })
+      .click();
     await soon(() => readings().then((all) => all.length)).toBe(1);
   });
 

@@ -14,6 +14,5 @@ export const refuseTurning: TurningCheck = async (tx, principal, buildId, open) 
   if (stop.length === 0) return;
   // What was read before the stop is history, as whoever sends it says: it is kept with those words.
   if (noted(tx).saidBefore === true) note(tx, { beforeStop: true });
-  else
-    throw new Failure('held', [...stop.map(({ sentence }) => sentence), open ?? READ_BEFORE].join(' '));
+  else throw new Failure('held', [...stop.map(({ sentence }) => sentence), open ?? READ_BEFORE].join(' '));
 };

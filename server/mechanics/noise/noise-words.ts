@@ -34,7 +34,9 @@ const OF_PART: Readonly<Partial<Record<NoiseQuestion, (kind: AdjusterKind) => Pa
   },
   'noise-which': (kind) => {
     const { part } = ADJUSTER_WORDS[kind];
-    return { test: LOOSE[kind] ?? `ask, and look for the ${part} that moved or the rocker that stands loose.` };
+    return {
+      test: LOOSE[kind] ?? `ask, and look for the ${part} that moved or the rocker that stands loose.`,
+    };
   },
   'noise-thread': (kind) => {
     const { lock } = ADJUSTER_WORDS[kind];

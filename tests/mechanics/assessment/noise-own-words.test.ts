@@ -9,7 +9,10 @@ import { PLAIN } from './plain-build.ts';
 
 /* What sets a gap goes by how the engine is made: general knowledge from memory, no published source. */
 
-const on = (mounting: 'pedestal' | 'shaft'): Evidence => ({ ...PLAIN, engine: { ...PLAIN.engine, mounting } });
+const on = (mounting: 'pedestal' | 'shaft'): Evidence => ({
+  ...PLAIN,
+  engine: { ...PLAIN.engine, mounting },
+});
 const WITHOUT_NUT: readonly [string, Evidence][] = [
   ['a finger follower', geared('finger-follower')],
   ['a bucket', geared('bucket')],
@@ -21,7 +24,11 @@ const told = (evidence: Evidence, answers: Evidence['answers'] = []) => {
     ...details.noise.candidates.map((each) => each.said),
     ...questions
       .filter(({ code }) => code.startsWith('noise-'))
-      .flatMap(({ ask, test: how, answers: all }) => [ask, how, ...all.flatMap(({ label, changes }) => [label, changes])]),
+      .flatMap(({ ask, test: how, answers: all }) => [
+        ask,
+        how,
+        ...all.flatMap(({ label, changes }) => [label, changes]),
+      ]),
     ...headlines.map(({ sentence }) => sentence),
     ...[...notToRun, ...stop].map(({ sentence }) => sentence),
   ];
@@ -30,7 +37,11 @@ const told = (evidence: Evidence, answers: Evidence['answers'] = []) => {
 describe('a noise in the words of what sets the gap', () => {
   test.each(WITHOUT_NUT)('no nut is named on %s', (_, evidence) => {
     expect(told(evidence).filter((text) => /\bnuts?\b/i.test(text))).toEqual([]);
-    const moved = [said('noise-signs', 'none'), said('noise-nut', 'moved', { line: 51 }), said('noise-thread', 'worn', { line: 52 })];
+    const moved = [
+      said('noise-signs', 'none'),
+      said('noise-nut', 'moved', { line: 51 }),
+      said('noise-thread', 'worn', { line: 52 }),
+    ];
     expect(told(evidence, moved).filter((text) => /\bnuts?\b/i.test(text))).toEqual([]);
   });
 
@@ -42,6 +53,10 @@ describe('a noise in the words of what sets the gap', () => {
 
   test('each cause that an engine can have has a name, whatever sets its gap', () => {
     for (const [, evidence] of WITHOUT_NUT)
-      expect(causesOf(evidence).every((cause) => CAUSE_NAMES.includes(cause) && causeSaid(cause, 'follower') !== '')).toBe(true);
+      expect(
+        causesOf(evidence).every(
+          (cause) => CAUSE_NAMES.includes(cause) && causeSaid(cause, 'follower') !== '',
+        ),
+      ).toBe(true);
   });
 });

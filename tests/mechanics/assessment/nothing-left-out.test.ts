@@ -8,10 +8,12 @@ import { logged } from './noise-build.ts';
 import { PLAIN } from './plain-build.ts';
 
 /* “Everything is there” is said once everything is. Engines and figures are invented; that gaps come before a camshaft: common practice, no source. */
-const goal = (evidence: Evidence, of: Evidence['call']['goal']) => assess({ ...evidence, call: { ...evidence.call, goal: of } });
+const goal = (evidence: Evidence, of: Evidence['call']['goal']) =>
+  assess({ ...evidence, call: { ...evidence.call, goal: of } });
 
 const CARD = { ...PLAIN.card, lashAt: 'cold', intake: { ...PLAIN.card.intake, lash: 0.018 * IN } } as const;
-const found = (cylinder: number, gap: number): LashEvidence => logged(cylinder, 'found', gap, 'held', { cylinder });
+const found = (cylinder: number, gap: number): LashEvidence =>
+  logged(cylinder, 'found', gap, 'held', { cylinder });
 const turn = (from: number, line = 60): Evidence['workings'][number] => {
   const set: SetEvidence = {
     of: 'turns',
@@ -40,7 +42,9 @@ describe('valves of the log without a turn worked out', () => {
   });
 
   test('with a turn for each, nothing is asked for once more', () => {
-    expect(with_([turn(0.022), turn(0.026, 61)]).missing.map(({ id }) => id)).not.toContain('missing:adjuster:turns');
+    expect(with_([turn(0.022), turn(0.026, 61)]).missing.map(({ id }) => id)).not.toContain(
+      'missing:adjuster:turns',
+    );
   });
 });
 
@@ -57,7 +61,9 @@ describe('a bucket engine', () => {
   const at = (lash: readonly LashEvidence[]) => goal(geared('bucket', { lash, card }), 'adjuster');
 
   test('after one valve the others are next, before a camshaft comes out', () => {
-    expect(at([line(1, 'intake')]).next?.sentence).toMatch(/^Read the gap of the 7 other valves too, before a camshaft comes out/);
+    expect(at([line(1, 'intake')]).next?.sentence).toMatch(
+      /^Read the gap of the 7 other valves too, before a camshaft comes out/,
+    );
   });
 
   test('with every valve read it ends', () => {
@@ -67,7 +73,10 @@ describe('a bucket engine', () => {
 });
 
 test('a rocker under the cam with hydraulic pivots is asked for no preload that is not worked out', () => {
-  const told = goal(geared('cam-rocker', { engine: { cylinders: 4, gear: 'cam-rocker', lifter: 'hydraulic-flat' } }), 'adjuster');
+  const told = goal(
+    geared('cam-rocker', { engine: { cylinders: 4, gear: 'cam-rocker', lifter: 'hydraulic-flat' } }),
+    'adjuster',
+  );
   expect(told.headlines[0]?.sentence).toMatch(/its preload is not worked out\. Instead: /);
   expect(told.next?.action).not.toBe('preload');
 });
@@ -80,13 +89,28 @@ test('a pushrod length worked out at another length than the mark that holds is 
     tipMarks: [
       {
         ...{ id: 'm', line: 1, standing: true, cylinder: 1, valve: 'intake' },
-        ...{ width: 0.03 * IN, side: 'centred', pushrod: 7.85 * IN, pushrodOver: 'ends', readAs: '.030 in wide' },
+        ...{
+          width: 0.03 * IN,
+          side: 'centred',
+          pushrod: 7.85 * IN,
+          pushrodOver: 'ends',
+          readAs: '.030 in wide',
+        },
       },
     ],
   };
   const at = (inches: number) =>
     goal(
-      { ...build, workings: [{ computation: 'pushrod-length', line: 9, set: { of: 'pushrod', length: inches * IN, told: 'overall' } }] },
+      {
+        ...build,
+        workings: [
+          {
+            computation: 'pushrod-length',
+            line: 9,
+            set: { of: 'pushrod', length: inches * IN, told: 'overall' },
+          },
+        ],
+      },
       'geometry',
     ).next;
   expect(at(7.95)?.sentence).toBe(

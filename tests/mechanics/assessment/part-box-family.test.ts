@@ -10,7 +10,9 @@ const asked = (text: string) =>
 describe('a box that names a family, and a part measured as another', () => {
   test('it is said, with what each would mean', () => {
     const question = asked('TEASEL 150-A rocker arms, set of 16');
-    expect(question?.ask).toMatch(/^The box says “TEASEL 150-A rocker arms, set of 16”, and by what was measured it is Sorrel 160-B, a 1\.6\./);
+    expect(question?.ask).toMatch(
+      /^The box says “TEASEL 150-A rocker arms, set of 16”, and by what was measured it is Sorrel 160-B, a 1\.6\./,
+    );
     expect(question?.size).toMatch(/^The box is of Teasel 150-A, a 1\.5\. Not as that family has it: /);
     expect(question?.answers.map(({ code }) => code)).toEqual(['found', 'wrong-in-box', 'not-found']);
     expect(question?.answers.every(({ changes }) => changes !== '')).toBe(true);

@@ -13,7 +13,9 @@ const countsOf = (evidence: Evidence) =>
   partOf(assess(evidence)).readings.map(({ entryId, counts }) => [entryId, counts]);
 
 const openOf = (evidence: Evidence, code: string): string[] =>
-  assess(evidence).questions.flatMap((each) => (each.code === code && each.answered === undefined ? [each.id] : []));
+  assess(evidence).questions.flatMap((each) =>
+    each.code === code && each.answered === undefined ? [each.id] : [],
+  );
 
 /* An invented family is 1.600 wide; .700 is no width of it, and 4.355 no hole of any rocker: judgement, no published source. */
 const ALONE = inHand([...without('width-across-trunnion'), sized('width-across-trunnion', 1.2)]);
@@ -35,11 +37,18 @@ describe('a reading that was asked about and is entered again with the same figu
   });
 
   test('alone among the others, read again before anybody answered', () => {
-    expect(codesOf(again(ALONE, 'width-across-trunnion', 1.2, 'again'))).not.toContain('reading-stands-alone');
+    expect(codesOf(again(ALONE, 'width-across-trunnion', 1.2, 'again'))).not.toContain(
+      'reading-stands-alone',
+    );
   });
 
   test('another figure than before is its cure as ever', () => {
-    const cured = again(answered(ALONE, 'reading-stands-alone', 'found'), 'width-across-trunnion', 1.6, 'again');
+    const cured = again(
+      answered(ALONE, 'reading-stands-alone', 'found'),
+      'width-across-trunnion',
+      1.6,
+      'again',
+    );
     expect(codesOf(cured)).not.toContain('two-sizes');
     expect(countsOf(cured)).toContainEqual(['again', 'yes']);
   });
@@ -48,19 +57,41 @@ describe('a reading that was asked about and is entered again with the same figu
     const misread = answered(IMPOSSIBLE, 'size-impossible', 'found');
     const once = again(misread, 'hole-across-trunnion', 4.355, 'again');
     expect(openOf(once, 'size-impossible')).toEqual([]);
-    const meant = again(answered(IMPOSSIBLE, 'size-impossible', 'dot-left'), 'hole-across-trunnion', 4.355, 'again');
-    expect(partOf(assess(meant)).readings.find(({ entryId }) => entryId === 'again')?.said).toMatch(/^meant as \.4355/);
+    const meant = again(
+      answered(IMPOSSIBLE, 'size-impossible', 'dot-left'),
+      'hole-across-trunnion',
+      4.355,
+      'again',
+    );
+    expect(partOf(assess(meant)).readings.find(({ entryId }) => entryId === 'again')?.said).toMatch(
+      /^meant as \.4355/,
+    );
     // With the same figure there from the start nobody has read it again.
-    const twice = answered(again(IMPOSSIBLE, 'hole-across-trunnion', 4.355, 'again'), 'size-impossible', 'found');
-    const open = assess({ ...twice, answers: twice.answers.map((each) => ({ ...each, line: 999 })) }).questions;
-    expect(open.filter((each) => each.code === 'size-impossible' && each.answered === undefined)).toHaveLength(1);
+    const twice = answered(
+      again(IMPOSSIBLE, 'hole-across-trunnion', 4.355, 'again'),
+      'size-impossible',
+      'found',
+    );
+    const open = assess({
+      ...twice,
+      answers: twice.answers.map((each) => ({ ...each, line: 999 })),
+    }).questions;
+    expect(
+      open.filter((each) => each.code === 'size-impossible' && each.answered === undefined),
+    ).toHaveLength(1);
   });
 
   test('two sizes of one thing: neither trusted, and both come out again: each counts for itself', () => {
     const neither = answered(TWO, 'two-sizes', 'found');
     const both = again(again(neither, 'roller-diameter', 0.496, 'a'), 'roller-diameter', 0.51, 'b');
     expect(openOf(both, 'two-sizes')).toEqual([]);
-    expect(countsOf(both)).toEqual(expect.arrayContaining([['a', 'yes'], ['b', 'yes'], ['less', 'left-out']]));
+    expect(countsOf(both)).toEqual(
+      expect.arrayContaining([
+        ['a', 'yes'],
+        ['b', 'yes'],
+        ['less', 'left-out'],
+      ]),
+    );
   });
 
   test('said to be uneven, one of them entered once more asks nothing', () => {

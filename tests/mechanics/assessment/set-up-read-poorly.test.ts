@@ -33,9 +33,21 @@ const POOR: readonly [string, readonly number[], readonly number[], string, RegE
     'zero-not-returned',
     /its zero came back \.004 in off and its passes lie \.014 in apart/,
   ],
-  ['the zero off', [0.545, 0.545, 0.545], [0.004, 0.004, 0.004], 'zero-not-returned', /its zero came back \.004 in off\./],
+  [
+    'the zero off',
+    [0.545, 0.545, 0.545],
+    [0.004, 0.004, 0.004],
+    'zero-not-returned',
+    /its zero came back \.004 in off\./,
+  ],
   ['passes that fall', [0.551, 0.543, 0.537], [0, 0, 0], 'falling-passes', /its passes lie \.014 in apart\./],
-  ['one of three back at zero', [0.545, 0.552, 0.538], [0.004, 0, -0.003], 'zero-not-returned', /its zero came back \.004 in off/],
+  [
+    'one of three back at zero',
+    [0.545, 0.552, 0.538],
+    [0.004, 0, -0.003],
+    'zero-not-returned',
+    /its zero came back \.004 in off/,
+  ],
 ];
 
 describe('a careless set-up beside a good one of the same arm', () => {

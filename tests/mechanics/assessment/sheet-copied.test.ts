@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Evidence, SheetEvidence, SheetKindName } from '../../../server/mechanics/assessment/evidence.ts';
+import type {
+  Evidence,
+  SheetEvidence,
+  SheetKindName,
+} from '../../../server/mechanics/assessment/evidence.ts';
 import { sheetPart } from '../../../server/mechanics/assessment/sheet/sheet.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from './plain-build.ts';
@@ -80,7 +84,11 @@ describe('a column copied: trade practice 7, row 16', () => {
   });
 
   describe('a column that is the card’s own', () => {
-    const card = { ...PLAIN.card, assumedRatio: 1.6, intake: { lobeLift: 0.353 * IN, valveLift: 0.5648 * IN } };
+    const card = {
+      ...PLAIN.card,
+      assumedRatio: 1.6,
+      intake: { lobeLift: 0.353 * IN, valveLift: 0.5648 * IN },
+    };
     const onCard = (sheet: readonly SheetEvidence[], more: Partial<Evidence> = {}) =>
       sheetPart({ ...PLAIN, card, ...more, sheet })
         .questions.filter(({ code }) => code === 'copied-reading')
@@ -99,7 +107,9 @@ describe('a column copied: trade practice 7, row 16', () => {
 
     test('where the card has no valve lift, what its lobe and its ratio make', () => {
       const worked = { ...card, intake: { lobeLift: 0.35 * IN } };
-      expect(onCard(column('valve-lift', same(0.56)), { card: worked })[0]?.[1]).toMatch(/the card’s own, \.560 in\?$/);
+      expect(onCard(column('valve-lift', same(0.56)), { card: worked })[0]?.[1]).toMatch(
+        /the card’s own, \.560 in\?$/,
+      );
     });
 
     test('three of eight among honest ones too; honest ones and lobes ground to the card are not asked', () => {

@@ -13,8 +13,15 @@ const SHEET = sixteen(1.6, (_, place) => (place === '2 intake' ? { lobe: 0.35, l
   lash: 'zero',
 });
 const HIGH = setUpOn(2, undefined, [0.58, 0.58, 0.58]);
-const build = (more: Partial<Evidence> = {}): Evidence => ({ ...EIGHT, arms: [ARM], sheet: SHEET, ...HIGH, ...more });
-const said = (code: string, more: Partial<Evidence> = {}) => heard(answered(build(more), 'read-otherwise', code));
+const build = (more: Partial<Evidence> = {}): Evidence => ({
+  ...EIGHT,
+  arms: [ARM],
+  sheet: SHEET,
+  ...HIGH,
+  ...more,
+});
+const said = (code: string, more: Partial<Evidence> = {}) =>
+  heard(answered(build(more), 'read-otherwise', code));
 
 const again = (lift: number, line = 20_000): Evidence['sheet'] => [
   ...SHEET,
@@ -67,7 +74,9 @@ describe('the sheet and a set-up of one valve do not go together', () => {
       const then = heard({ ...given, sheet: again(lift) });
       expect(asksWhich(then)).toBe(false);
       expect(then.all.details.sheet.rows.some(({ inDoubt }) => inDoubt)).toBe(false);
-      expect(ofTwo(then).join(' ').includes('comes to the same as the per-valve sheet')).toBe(holds === 'sheet');
+      expect(ofTwo(then).join(' ').includes('comes to the same as the per-valve sheet')).toBe(
+        holds === 'sheet',
+      );
     }
   });
 

@@ -1,8 +1,8 @@
 import { SIDES } from '../../../../shared/sides.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { inches } from '../common/said.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { inches } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 
 /**

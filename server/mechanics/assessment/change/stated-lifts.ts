@@ -1,9 +1,8 @@
-import type { Headline } from '../assessment.ts';
-import { nominalSaid } from '../common/said.ts';
-import { SIDES } from '../../../../shared/sides.ts';
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { SIDES } from '../../../../shared/sides.ts';
+import type { Headline } from '../assessment.ts';
 import { plansOf } from '../common/plans.ts';
-import { inches, listed } from '../common/said.ts';
+import { inches, listed, nominalSaid } from '../common/said.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 
 const of = ({ passes }: Evidence, kind: PassEvidence['kind']): string[] => [
@@ -19,7 +18,8 @@ function liftsSaid(evidence: Evidence): string | undefined {
     ...(lobes.length === 0 ? [] : [`a lobe lift of ${listed(lobes)}`]),
     ...(lifts.length === 0 ? [] : [`a valve lift of ${listed(lifts)}`]),
   ];
-  if (stated.length > 0) return `${listed(stated)} ${stated.length > 1 ? 'were' : 'was'} stated, and read by nobody`;
+  if (stated.length > 0)
+    return `${listed(stated)} ${stated.length > 1 ? 'were' : 'was'} stated, and read by nobody`;
   const card = SIDES.flatMap((side) => evidence.card[side].valveLift ?? []);
   return card.length === 0 ? undefined : `the card has the valve lift alone, ${listed(card.map(inches))}`;
 }

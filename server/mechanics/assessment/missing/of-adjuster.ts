@@ -207,7 +207,7 @@ function otherGaps(evidence: Evidence): Need[] {
       `the gap of ${named}, before a camshaft comes out`,
       `Read the gap of ${named} too, before a camshaft comes out: a shim may go from one valve to another.`,
       false,
-      TURN,
+      MUST_TURN,
     ),
   ];
 }

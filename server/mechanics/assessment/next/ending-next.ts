@@ -108,7 +108,6 @@ export function endingNext(given: EndGiven): NextAction | undefined {
     ...toSay(given, found.sentence),
     ...toHear(given),
     ...whereFound(given.headlines),
-    reason:
-      given.headlines.length === 0 ? NOTHING : given.ofChange?.notKnown === undefined ? WHOLE : IN_PART,
+    reason: given.headlines.length === 0 ? NOTHING : given.ofChange?.notKnown === undefined ? WHOLE : IN_PART,
   };
 }

@@ -30,11 +30,7 @@ function changesBy(question: NoiseQuestion, answer: string, kind: AdjusterKind):
     : 'It is kept; it points to no cause.';
 }
 
-const choicesOf = (
-  question: NoiseQuestion,
-  { answers }: NoiseWords,
-  kind: AdjusterKind,
-): AnswerChoice[] =>
+const choicesOf = (question: NoiseQuestion, { answers }: NoiseWords, kind: AdjusterKind): AnswerChoice[] =>
   Object.entries(answers).map(([code, label]) => ({
     code,
     label,

@@ -4,8 +4,8 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { CAUSES } from '../../noise/causes.ts';
-import { causeSaid } from '../../noise/noise-words.ts';
 import { WEIGHS } from '../../noise/effects.ts';
+import { causeSaid } from '../../noise/noise-words.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -121,7 +121,9 @@ function nearestOf(
   const [a, b] = left;
   if (a === undefined || b === undefined) return undefined;
   const check = partingCheck(open, [a.cause, b.cause]);
-  return check === undefined ? undefined : { causes: [causeSaid(a.cause, kind), causeSaid(b.cause, kind)], check };
+  return check === undefined
+    ? undefined
+    : { causes: [causeSaid(a.cause, kind), causeSaid(b.cause, kind)], check };
 }
 
 /** What is looked at or asked to tell the causes that are left from one another. */

@@ -31,6 +31,7 @@ function stopBy(
       code,
       about: place === undefined || OF_BUILD.includes(question) ? { of: 'build' } : valveSubject(place),
       sentence: `Do not turn it: ${why}.`,
+      why,
       ...SHOP_LOOKS,
       ...defined({
         first: code === 'lash-grew-again' ? firstAtGrowth(adjusterKind(evidence.engine)) : first,

@@ -46,7 +46,9 @@ export interface Weighed {
 const figuresOf = (readings: readonly PartEvidence[]): string =>
   [
     ...new Set(
-      readings.map(({ kind, size, word, count }) => `${kind} ${size?.toFixed(7) ?? word ?? ''} ${count ?? ''}`),
+      readings.map(
+        ({ kind, size, word, count }) => `${kind} ${size?.toFixed(7) ?? word ?? ''} ${count ?? ''}`,
+      ),
     ),
   ]
     .sort()
@@ -95,7 +97,11 @@ export function putTo(
     const question = askedOf(among ?? doubt.restsOn[0] ?? '');
     const again = question.answered === undefined ? readAgain(part, answers, doubt, askedOf) : undefined;
     if (again !== undefined)
-      return { ...weighed, readings: effect?.(weighed.readings, again) ?? weighed.readings };
+      return {
+        readings: effect?.(weighed.readings, again) ?? weighed.readings,
+        questions: weighed.questions,
+        leftOut: weighed.leftOut,
+      };
     if (weighed.questions.some(({ id }) => id === question.id)) return weighed;
     const chosen = chosenOf(question);
     const readings = effect?.(weighed.readings, chosen) ?? weighed.readings;

@@ -90,8 +90,5 @@ export const oddReading =
     const own = counted.filter(({ kind }) => kind === alone.kind);
     // Read again already, and it came out the same.
     if (isRepeated(own)) return [];
-    return askAlone(
-      own,
-      `Without it ${alone.family.name} would stand first.`,
-    );
+    return askAlone(own, `Without it ${alone.family.name} would stand first.`);
   };

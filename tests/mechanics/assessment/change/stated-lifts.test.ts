@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Evidence, PassEvidence, SheetEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import type {
+  Evidence,
+  PassEvidence,
+  SheetEvidence,
+} from '../../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../../server/mechanics/kit/si.ts';
 import { PLAIN, read, SET_UP } from '../plain-build.ts';
 import { heard } from '../whole-sheet.ts';
@@ -32,14 +36,17 @@ describe('lifts that nobody read', () => {
 
   test('so does a card with its valve lift alone; without any lift there is nothing to tell', () => {
     const card = { intake: { valveLift: 0.525 * IN }, exhaust: {} };
-    expect(heard({ ...CHANGE, card }).headlines[0]).toMatch(/the card has the valve lift alone, \.525 in\. First: /);
+    expect(heard({ ...CHANGE, card }).headlines[0]).toMatch(
+      /the card has the valve lift alone, \.525 in\. First: /,
+    );
     expect(heard(CHANGE).headlines).toEqual([]);
   });
 });
 
 describe('a lower ratio, and a lobe lift at the closest point that may be that of the top', () => {
   /* By hand, lobe .350: from 1.6 to 1.5 a lift of .300 there would give .030 back; a guess may give none. Limit .080. */
-  const gap = (): SheetEvidence => read(1, 'intake', 'piston-to-valve', 0.07, { arms: 'before', lash: 'zero' });
+  const gap = (): SheetEvidence =>
+    read(1, 'intake', 'piston-to-valve', 0.07, { arms: 'before', lash: 'zero' });
   const at = (lobeLiftAtClosest: number, answers: Evidence['answers'] = []) =>
     heard({
       ...CHANGE,
@@ -58,9 +65,18 @@ describe('a lower ratio, and a lobe lift at the closest point that may be that o
     expect(question).toBeDefined();
     expect(word(doubted)).not.toBe('clear');
     const low = (all: ReturnType<typeof at>) =>
-      all.details.change.flatMap(({ gaps }) => gaps.filter(({ name }) => name === 'piston-to-valve')).find(({ after }) => after !== undefined)?.after?.low ?? 0;
+      all.details.change
+        .flatMap(({ gaps }) => gaps.filter(({ name }) => name === 'piston-to-valve'))
+        .find(({ after }) => after !== undefined)?.after?.low ?? 0;
     const said = at(0.3, [
-      { id: 'a', line: 99, questionId: question?.id ?? '', code: 'closest-near-full-lift', question: '', answer: 'not-found' },
+      {
+        id: 'a',
+        line: 99,
+        questionId: question?.id ?? '',
+        code: 'closest-near-full-lift',
+        question: '',
+        answer: 'not-found',
+      },
     ]);
     // Less, by what the spread of arms not measured leaves of .300 × .1.
     expect((low(said) - low(doubted)) / IN).toBeGreaterThan(0.01);

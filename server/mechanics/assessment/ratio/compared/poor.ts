@@ -10,7 +10,12 @@ import { spreadOf } from '../read/passes-repeat.ts';
 import type { SetUpKnown } from './known.ts';
 
 /** What the passes show of themselves, in the order in which it is looked at. */
-const FACTS: readonly string[] = ['zero-not-returned', 'falling-passes', 'drifting-passes', 'turn-miscounted'];
+const FACTS: readonly string[] = [
+  'zero-not-returned',
+  'falling-passes',
+  'drifting-passes',
+  'turn-miscounted',
+];
 
 const isFact = ({ code }: AssessedQuestion): boolean => FACTS.includes(code);
 
@@ -37,7 +42,8 @@ const isCareless = ({ read, questions, lacks }: SetUpKnown): boolean =>
 const isSound = ({ result, lacks }: SetUpKnown): boolean => result !== undefined && lacks.length === 0;
 
 const isSameReading = (one: SetUpKnown, other: SetUpKnown): boolean =>
-  groupKey(one.read.setUp) === groupKey(other.read.setUp) && one.read.setUp.spring === other.read.setUp.spring;
+  groupKey(one.read.setUp) === groupKey(other.read.setUp) &&
+  one.read.setUp.spring === other.read.setUp.spring;
 
 /** `its zero came back .004 in off and its passes lie .014 in apart` */
 function factsSaid({ read: { standing, valve } }: SetUpKnown): string {

@@ -10,9 +10,9 @@ import { asked } from '../../common/asked.ts';
 import { inches } from '../../common/said.ts';
 import type { Evidence, Side } from '../../evidence.ts';
 import { claimOfRow } from '../rows/claim-of-row.ts';
-import type { LiftLot, SheetRow } from '../rows/rows.ts';
 import { type Column, columnsOf } from '../rows/columns.ts';
 import { liftOf } from '../rows/equal-readings.ts';
+import type { LiftLot, SheetRow } from '../rows/rows.ts';
 import { ASKED, LIFTS, LOBES, STRONG } from './copied.ts';
 
 /** Fewer than this that are equal are no column. */

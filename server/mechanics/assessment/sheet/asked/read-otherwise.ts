@@ -49,10 +49,7 @@ function onSheet({ lobe, lobes, lifts }: SheetRow): Otherwise[] {
  * A valve that reads otherwise when it is read again. Nothing rests on either reading before a third, or a person, says
  * which is right: it is no odd valve, and no part is moved for it.
  */
-export function readOtherwise(
-  evidence: Evidence,
-  rows: readonly SheetRow[],
-): AssessedQuestion[] {
+export function readOtherwise(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
   const all = rows.flatMap((row) => onSheet(row).map((own) => ({ row, own })));
   return all.map(({ row, own }) => {
     const { of, among, readAs, restsOn } = own;

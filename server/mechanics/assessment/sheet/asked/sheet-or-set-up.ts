@@ -107,7 +107,8 @@ function choicesOf({ lot, others }: Beside): AnswerChoice[] {
     {
       code: 'set-up',
       label: `${upperFirst(setUps)} ${hold}, ${lifts}`,
-      changes: 'It is told, compared and calculated with; what the sheet has stays on record and is left out.',
+      changes:
+        'It is told, compared and calculated with; what the sheet has stays on record and is left out.',
     },
     {
       code: 'again',
@@ -165,10 +166,16 @@ function decided(evidence: Evidence, beside: Beside): Decided {
   const question = questionOf(evidence, beside);
   const chosen = chosenOf(question);
   if (chosen === 'sheet' || chosen === 'set-up')
-    return { ...beside, question: { ...question, weight: 'weak' }, holds: chosen === 'sheet' ? 'sheet' : 'set-ups' };
+    return {
+      ...beside,
+      question: { ...question, weight: 'weak' },
+      holds: chosen === 'sheet' ? 'sheet' : 'set-ups',
+    };
   const again = chosen === 'again' ? sheetSince(evidence, beside, question) : 0;
   const holds = chosen === 'both' ? undefined : byCount(beside, again);
-  return holds === undefined ? { ...beside, question } : { ...beside, question: { ...question, weight: 'weak' }, holds };
+  return holds === undefined
+    ? { ...beside, question }
+    : { ...beside, question: { ...question, weight: 'weak' }, holds };
 }
 
 /** What a set-up lacks while the sheet has it otherwise, or since the sheet's holds. */
@@ -178,7 +185,11 @@ function lackOf({ question, holds, others }: Decided): RatioLack[] {
   const both = `${setUpsSaid(others)} and ${SHEET}`;
   const chosen = chosenOf(question);
   if (chosen === 'both') return [{ code: 'what-moves', setUps: both }];
-  return [chosen === 'again' ? { code: 'same-as', setUps: `${setUpsSaid(others)} or ${SHEET}` } : answerLack(question)];
+  return [
+    chosen === 'again'
+      ? { code: 'same-as', setUps: `${setUpsSaid(others)} or ${SHEET}` }
+      : answerLack(question),
+  ];
 }
 
 /** What the sheet has, left out where the set-up's holds: it stays in its cell, and in no figure. */
@@ -186,7 +197,11 @@ function leftOut(lot: LiftLot, { others, ofLot }: Decided): LiftLot {
   const apart = lot.readings.map(apartOf(ofLot.value ?? 0));
   return {
     ...lot,
-    figure: { passes: lot.readings.length, apart, lacks: [`${setUpsSaid(others)} ${others.length > 1 ? 'hold' : 'holds'} instead`] },
+    figure: {
+      passes: lot.readings.length,
+      apart,
+      lacks: [`${setUpsSaid(others)} ${others.length > 1 ? 'hold' : 'holds'} instead`],
+    },
     aside: true,
   };
 }
@@ -217,7 +232,8 @@ export function sheetAndSetUps(
   );
   const lots = armLots(evidence, rows, known, new Set());
   const all = rows.flatMap((row) => besideOf(row, lots, known)).map((beside) => decided(evidence, beside));
-  const isOf = (one: LiftLot, { lot }: Decided) => lot.readings.some(({ id }) => one.readings.some((own) => own.id === id));
+  const isOf = (one: LiftLot, { lot }: Decided) =>
+    lot.readings.some(({ id }) => one.readings.some((own) => own.id === id));
   return {
     questions: all.map(({ question }) => question),
     rows: rows.map((row) =>
@@ -230,7 +246,11 @@ export function sheetAndSetUps(
       const own = all.filter(({ others }) => others.includes(one));
       if (own.length === 0) return one;
       const aside = own.some(({ holds }) => holds === 'sheet');
-      return { ...one, lacks: [...one.lacks, ...own.flatMap(lackOf)], ...(aside ? { sheetHolds: true as const } : {}) };
+      return {
+        ...one,
+        lacks: [...one.lacks, ...own.flatMap(lackOf)],
+        ...(aside ? { sheetHolds: true as const } : {}),
+      };
     }),
   };
 }

@@ -53,7 +53,9 @@ function notYet(question: AssessedQuestion): string {
 /** What is done about it; of an answer, to what. */
 function waitsFor(question: AssessedQuestion): string {
   if (question.answered?.found) return 'what was read wrong entered again, or struck out';
-  return todoOf(question) === undefined ? `the answer to “${question.ask}”` : 'a third reading, taken the same way';
+  return todoOf(question) === undefined
+    ? `the answer to “${question.ask}”`
+    : 'a third reading, taken the same way';
 }
 
 /** A row in doubt is not set against its siblings: the question comes first. */

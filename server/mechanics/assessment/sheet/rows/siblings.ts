@@ -17,7 +17,8 @@ const mean = (values: readonly number[]): number | undefined =>
 /** The valve's own lift on a spring: of the sheet, else of a set-up with the arm that sits there. */
 function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number | undefined {
   const own = row.lifts.find((lot) => lot.spring === spring);
-  if (own !== undefined && own.aside !== true) return isTooCoarse(own.readings) ? undefined : own.figure.value;
+  if (own !== undefined && own.aside !== true)
+    return isTooCoarse(own.readings) ? undefined : own.figure.value;
   const elsewhere = lots.filter(
     (lot) =>
       lot.spring === spring &&
