@@ -1,4 +1,5 @@
 import { SIDES } from '../../../../shared/sides.ts';
+import { share } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -10,7 +11,7 @@ import type { Evidence, Side } from '../evidence.ts';
  * lift there was read somewhere else (trade press: the closest point is not at full lift; the share is common practice, no
  * published source).
  */
-const NEAR_FULL = 0.75;
+const NEAR_FULL = share('lobe-near-full');
 
 /** A question of two halves has an answer for each. */
 const CHOICES: readonly AnswerChoice[] = [

@@ -8,6 +8,7 @@ import {
 } from '../../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
 import type { PartKind } from '../../identify/kinds.ts';
+import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { listed, upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
 import type { FamilyEvidence } from './family.ts';
@@ -15,12 +16,15 @@ import { firstOf } from './ranking.ts';
 import { nameOf } from './size-said.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 
-/** From here on none of the families is what the readings say. */
-const NONE_TAKES_ALL = 0.5;
-/** Left out, one family must stand as high as this. */
-const FITS_WELL = 0.6;
-/** With two kinds left there is too little to stand against the third. */
-const FEWEST = 3;
+/**
+ * From where on none of the families is what the readings say; as high one family must stand without the odd one; with
+ * fewer kinds there is too little to stand against it.
+ */
+const {
+  noneTakesAll: NONE_TAKES_ALL,
+  fitsWithoutOne: FITS_WELL,
+  fewestKinds: FEWEST,
+} = IDENTIFICATION_MODEL.told;
 
 const KINDS: readonly PartKind[] = [...keysOf(PART_SIZES), ...keysOf(PART_FEATURES)];
 
