@@ -1,7 +1,6 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
-import { isAt } from '../common/found-twice.ts';
 import { allKept, lastKept } from '../common/kept.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
@@ -154,11 +153,14 @@ function isDone(evidence: Evidence): boolean {
 
 /** Valves found at a gap that no kept turn was worked out from, and that is not as it should be. */
 function withoutSum(evidence: Evidence): LashEvidence[] {
-  const from = allKept(evidence, 'turns').flatMap(({ set }) => set.lashFound ?? []);
+  const sums = allKept(evidence, 'turns').map((kept) => turnMade(kept, evidence));
+  // Which gap holds, and of which valve a turn is, is asked first.
+  if (sums.some(({ twice, against }) => [...twice, ...against].some(inDoubt))) return [];
+  const told = new Set(sums.flatMap(({ waiting, made }) => [...waiting, ...made]).map(placeOf));
   const sinking = sinkingPlaces(evidence);
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
-  if (from.length === 0) return [];
+  if (told.size === 0) return [];
   return places.flatMap((place) => {
     const now = usableLash(evidence, place);
     const waits =
@@ -167,7 +169,7 @@ function withoutSum(evidence: Evidence): LashEvidence[] {
       now.gap.value > 0 &&
       !sinking.has(placeOf(place)) &&
       lashDone(evidence, place) === undefined &&
-      !from.some((gap) => isAt(now, gap));
+      !told.has(placeOf(place));
     return waits ? [now] : [];
   });
 }
