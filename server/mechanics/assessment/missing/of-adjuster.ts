@@ -192,16 +192,20 @@ function turns(evidence: Evidence): Need {
   return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false);
 }
 
-/** With buckets the camshaft comes out for a shim: every gap is read first, so that shims can change places. */
+/**
+ * With buckets the camshaft comes out for a shim: every gap is read first, so that shims can change places. Once one was set
+ * it has been out.
+ */
 function otherGaps(evidence: Evidence): Need[] {
   const { cylinders, gear } = evidence.engine;
   if (gear !== 'bucket' || cylinders === undefined) return [];
-  const read = new Set(evidence.lash.filter(({ standing }) => standing).map(placeOf));
+  const standing = evidence.lash.filter((line) => line.standing);
+  const read = new Set(standing.map(placeOf));
   const all = Array.from({ length: cylinders }, (_, at) => at + 1).flatMap((cylinder) =>
     valveNames(evidence).map((valve) => placeOf({ cylinder, valve })),
   );
   const left = all.filter((place) => !read.has(place));
-  if (read.size === 0 || left.length === 0) return [];
+  if (read.size === 0 || left.length === 0 || standing.some(({ moment }) => moment === 'set')) return [];
   const named = left.length > 3 ? `the ${left.length} other valves` : listed(left);
   return [
     need(
