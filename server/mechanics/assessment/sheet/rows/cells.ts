@@ -8,7 +8,7 @@ import { lacksSaid } from '../../common/lack.ts';
 import { figureOf, type LotFigure } from '../../common/lot.ts';
 import { newestLash } from '../../common/newest-lash.ts';
 import { placeOf } from '../../common/said.ts';
-import type { Evidence, GapName, SheetEvidence, SheetKindName, Spring } from '../../evidence.ts';
+import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../../evidence.ts';
 import { gapJudgement, type JudgedGap, judgeGap, ofNow, worstOf } from '../../gaps/gap.ts';
 import { liftHalf, perTurnOf } from '../../ratio/read/dial.ts';
 import type { SheetCellDetail } from './detail.ts';
