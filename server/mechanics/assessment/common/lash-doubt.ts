@@ -1,6 +1,6 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance, count } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
@@ -21,11 +21,11 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
-/** One feeler: common practice, no published source. */
-const FEELER = 0.001 * IN;
+/** One feeler. */
+const FEELER = allowance('one-feeler');
 
 /** So many others have to agree before one is set against them. */
-const OTHERS = 3;
+const OTHERS = count('others-agree');
 const middle = (values: readonly number[]): number | undefined =>
   values.toSorted((a, b) => a - b)[Math.floor((values.length - 1) / 2)];
 

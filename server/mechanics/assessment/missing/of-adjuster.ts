@@ -1,12 +1,14 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
-import { lastKept } from '../common/kept.ts';
+import { allKept, lastKept } from '../common/kept.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import { usableLash } from '../common/usable-lash.ts';
+import { valveNames } from '../common/valve-names.ts';
+import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
 import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import { isShut } from '../lash/shim-said.ts';
@@ -149,13 +151,72 @@ function isDone(evidence: Evidence): boolean {
   );
 }
 
-const turns = (evidence: Evidence): Need =>
-  need(
-    'turns',
-    'what the turns of the adjuster do',
-    'Give thread and turns of the adjuster.',
-    worked(evidence, 'adjuster') || isDone(evidence),
+/** Valves found at a gap that no kept turn was worked out from, and that is not as it should be. */
+function withoutSum(evidence: Evidence): LashEvidence[] {
+  const sums = allKept(evidence, 'turns').map((kept) => turnMade(kept, evidence));
+  // Which gap holds, and of which valve a turn is, is asked first.
+  if (sums.some(({ twice, against }) => [...twice, ...against].some(inDoubt))) return [];
+  const told = new Set(sums.flatMap(({ waiting, made }) => [...waiting, ...made]).map(placeOf));
+  const sinking = sinkingPlaces(evidence);
+  const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
+  if (told.size === 0) return [];
+  return places.flatMap((place) => {
+    const now = usableLash(evidence, place);
+    const waits =
+      now?.moment === 'found' &&
+      now.gap.value !== undefined &&
+      now.gap.value > 0 &&
+      !sinking.has(placeOf(place)) &&
+      lashDone(evidence, place) === undefined &&
+      !told.has(placeOf(place));
+    return waits ? [now] : [];
+  });
+}
+
+/** A turn is worked out from one gap: a valve found at another has none yet. */
+function turns(evidence: Evidence): Need {
+  const left = withoutSum(evidence);
+  const [first, ...others] = left;
+  if (first === undefined)
+    return need(
+      'turns',
+      'what the turns of the adjuster do',
+      'Give thread and turns of the adjuster.',
+      worked(evidence, 'adjuster') || isDone(evidence),
+    );
+  const named =
+    others.length < 3
+      ? listed(left.map((each) => `${placeOf(each)}, found at ${inches(each.gap.value ?? 0)}`))
+      : `${placeOf(first)}, found at ${inches(first.gap.value ?? 0)}, and of ${others.length} others`;
+  return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false);
+}
+
+/**
+ * With buckets the camshaft comes out for a shim: every gap is read first, so that shims can change places. Once one was set
+ * it has been out.
+ */
+function otherGaps(evidence: Evidence): Need[] {
+  const { cylinders, gear } = evidence.engine;
+  if (gear !== 'bucket' || cylinders === undefined) return [];
+  const standing = evidence.lash.filter((line) => line.standing);
+  const read = new Set(standing.map(placeOf));
+  const all = Array.from({ length: cylinders }, (_, at) => at + 1).flatMap((cylinder) =>
+    valveNames(evidence).map((valve) => placeOf({ cylinder, valve })),
   );
+  const left = all.filter((place) => !read.has(place));
+  if (read.size === 0 || left.length === 0 || standing.some(({ moment }) => moment === 'set')) return [];
+  const named = left.length > 3 ? `the ${left.length} other valves` : listed(left);
+  return [
+    need(
+      'other-gaps',
+      `the gap of ${named}, before a camshaft comes out`,
+      `Read the gap of ${named} too, before a camshaft comes out: a shim may go from one valve to another.`,
+      false,
+      MUST_TURN,
+    ),
+  ];
+}
 
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
 export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
@@ -167,6 +228,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
     ...readAgain(evidence, noise),
     ...(evidence.engine.gear === 'bucket' ? shims(evidence, noise) : []),
+    ...(noise.active ? [] : otherGaps(evidence)),
     ...(noise.active ? [] : [turns(evidence)]),
   ];
 }
