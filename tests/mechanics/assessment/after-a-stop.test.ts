@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { ofAdjuster } from '../../../server/mechanics/assessment/missing/of-adjuster.ts';
@@ -78,7 +79,7 @@ describe('a part that came off', () => {
     );
     expect(told.stop).toEqual([]);
     expect(asked).not.toMatch(/\bas found/);
-    const [lash] = ofAdjuster(noise, told.details.noise).filter(({ code }) => code === 'lash');
+    const [lash] = ofAdjuster(noise, told.details.noise, lashPart(noise).work).filter(({ code }) => code === 'lash');
     expect(lash?.ask).toMatch(
       /^The gap as it was found is gone with that part\. Once it is changed set the lash/,
     );

@@ -1,11 +1,10 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
-import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
+import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked, inDoubt } from './asked.ts';
-import { allKept } from './kept.ts';
+import { lashWanted } from './lash-wanted.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
 import { inOrder } from './same-day.ts';
 
@@ -20,9 +19,6 @@ const CHOICES: AssessedQuestion['answers'] = [
     changes: 'The question is settled, and it counts.',
   },
 ];
-
-/** One feeler: common practice, no published source. */
-const FEELER = 0.001 * IN;
 
 /** So many others have to agree before one is set against them. */
 const OTHERS = 3;
@@ -41,13 +37,10 @@ function othersOf({ lash }: Evidence, line: LashEvidence): number[] {
 }
 
 /** What the card asks for at the heat of the line: its own figure, or by the last sum of the metals that starts from it. */
-function cardOf(evidence: Evidence, { valve, engine }: LashEvidence): number | undefined {
-  const { lashAt } = evidence.card;
-  const card = evidence.card[sideOfValve(valve)].lash;
-  if (card === undefined || lashAt === undefined || engine === 'not-said' || engine === lashAt) return card;
-  return allKept(evidence, 'heat').findLast(({ set }) => Math.abs(set[lashAt] - card) <= FEELER + EQUAL)?.set[
-    engine
-  ];
+function cardOf(evidence: Evidence, line: LashEvidence): number | undefined {
+  return evidence.card.lashAt === undefined || line.engine === 'not-said'
+    ? evidence.card[sideOfValve(line.valve)].lash
+    : lashWanted(evidence, line)?.gap;
 }
 
 /** What it should be about: the card’s for its heat, else the middle of its side; a gap at another heat is another gap. */
@@ -60,10 +53,13 @@ function expectedOf(evidence: Evidence, line: LashEvidence): number | undefined 
 
 const typedIn = ({ readAs }: LashEvidence): 'in' | 'mm' => (/\bmm$/.test(readAs) ? 'mm' : 'in');
 
-const WHY = {
-  wide: 'So wide a gap is hardly ever set, and a nut that backed off so far is heard.',
-  tight: 'No feeler is so thin.',
-} as const;
+/** What backs off is the part that sets the gap; a shim does not. */
+function whySaid(unlikely: 'wide' | 'tight', kind: AdjusterKind): string {
+  if (unlikely === 'tight') return 'No feeler is so thin.';
+  const { part, lets } = ADJUSTER_WORDS[kind];
+  const heard = lets === 'nothing' ? 'so wide a gap is heard' : `a ${part} that backed off so far is heard`;
+  return `So wide a gap is hardly ever set, and ${heard}.`;
+}
 
 /** A lash that hardly can be, or that a slip of the pen would bring to the others: asked, and not used until then. */
 export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuestion | undefined {
@@ -76,7 +72,7 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
   const why =
     unlikely === undefined
       ? `The card or the other valves of its side have ${inches(expected ?? 0)}.`
-      : WHY[unlikely];
+      : whySaid(unlikely, adjusterKind(evidence.engine));
   return asked(
     {
       code: LASH_UNLIKELY,

@@ -4,6 +4,7 @@ import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gearDetail, planOfGear } from '../gear/gear.ts';
+import type { LashWork } from '../lash/work.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
 import { valveRatios } from '../ratio/told/valve-ratios.ts';
@@ -24,7 +25,12 @@ import { ofTiming } from './of-timing.ts';
 const NEEDS: Readonly<
   Record<
     StepName,
-    (evidence: Evidence, explained: readonly GroupExplained[], noise: NoiseDetail) => readonly Need[]
+    (
+      evidence: Evidence,
+      explained: readonly GroupExplained[],
+      noise: NoiseDetail,
+      lash: LashWork,
+    ) => readonly Need[]
   >
 > = {
   triage: ofTriage,
@@ -39,7 +45,7 @@ const NEEDS: Readonly<
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
   geometry: ofGeometry,
   timing: ofTiming,
-  adjuster: (evidence, _, noise) => ofAdjuster(evidence, noise),
+  adjuster: (evidence, _, noise, lash) => ofAdjuster(evidence, noise, lash),
   noise: (evidence, _explained, noise) => ofNoise(evidence, noise),
   notes: ofNotes,
 };
@@ -54,13 +60,14 @@ export function needsOf(
   evidence: Evidence,
   explained: readonly GroupExplained[],
   noise: NoiseDetail,
+  lash: LashWork,
 ): Lacking[] {
   const { asks, waitsFor } = planOf(evidence.call.goal);
   const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
   const without = new Set(gearDetail(evidence).steps.map(({ step }) => step));
   const notAsked = new Set(planOfGear(evidence).needs);
   return STEP_NAMES.filter((step) => !without.has(step)).flatMap((step) =>
-    NEEDS[step](evidence, explained, noise)
+    NEEDS[step](evidence, explained, noise, lash)
       .filter(({ code }) => !notAsked.has(`${step}:${code}`))
       .map((need) => ({
         step,

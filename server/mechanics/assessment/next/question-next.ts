@@ -13,7 +13,7 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
  * reading with it where it is: there is nothing to enter again.
  */
 const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
-  (code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) && answered?.found === true;
+  (code === 'lash-grew' || code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) && answered?.found === true;
 
 /** What an answer leads to that is not the entry of that reading once more. */
 const LEADS_TO: Readonly<Partial<Record<string, string>>> = {
