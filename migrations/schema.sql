@@ -165,7 +165,8 @@ create table event (
   by_id uuid not null,
   by_name text not null,
   created_at timestamp with time zone not null default now(),
-  typed_at timestamp with time zone
+  typed_at timestamp with time zone,
+  before_stop boolean not null default false
 );
 alter table event enable row level security;
 alter table event force row level security;

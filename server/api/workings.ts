@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import { answer } from '../../shared/schemas/answer.ts';
+import { BEFORE_STOP } from '../../shared/schemas/before-stop.ts';
 import { strikeWorking as strikeInput } from '../../shared/schemas/commands.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
@@ -17,6 +18,7 @@ const newWorking = z.strictObject({
   inputs: z
     .record(z.string(), z.unknown())
     .meta({ description: 'its inputs, as the computation takes them' }),
+  ...BEFORE_STOP,
 });
 
 /** JSON routes of workings: computations kept with a build. */

@@ -2,7 +2,7 @@ import { defined } from '../../shared/defined.ts';
 import type { CallContext } from '../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm } from '../call/forms.ts';
 import { isStopped } from '../call/under-stop.ts';
-import { areaField } from '../web/forms/fields.ts';
+import { areaField, tickField } from '../web/forms/fields.ts';
 import type { Fields } from '../web/forms/read-form.ts';
 
 /** What a form carries beside what somebody typed or picked. */
@@ -52,6 +52,31 @@ export function heldBackForm(
   };
 }
 
+const BEFORE = 'It was read before the stop';
+
+/** The same, to be kept at once where it was read before the stop: whoever sends it says so, and that is recorded with it. */
+export function beforeStopForm(
+  context: CallContext,
+  forms: readonly PageForm[],
+  rejected: RejectedForm | undefined,
+): PageForm | undefined {
+  if (rejected?.action === undefined || !isStopped(context)) return undefined;
+  const { typed, action } = rejected;
+  if (forms.some(({ name }) => name === typed.form)) return undefined;
+  const sent = Object.entries(typed).filter(
+    ([name]) => !['form', 'key', 'csrf', 'beforeStop'].includes(name),
+  );
+  return {
+    name: typed.form ?? 'before-stop',
+    action,
+    title: 'Keep it, if it was read before the stop',
+    labels: { beforeStop: BEFORE },
+    hidden: Object.fromEntries(sent),
+    groups: (shown) => [{ slots: [tickField(shown, 'beforeStop', BEFORE)] }],
+    buttons: [{ label: 'Keep it', kind: 'primary' }],
+  };
+}
+
 /** The same as slots of the page, and what its error frame is called: nothing of it can be put right here. */
 export function heldBack(
   context: CallContext,
@@ -59,8 +84,9 @@ export function heldBack(
   rejected: RejectedForm | undefined,
 ) {
   const form = heldBackForm(context, forms, rejected);
+  const before = form && beforeStopForm(context, forms, rejected);
   return {
-    slots: form === undefined ? [] : [formComponent(form, undefined)],
+    slots: [before, form].flatMap((each) => (each === undefined ? [] : [formComponent(each, undefined)])),
     ...defined({
       errorTitle:
         form === undefined ? undefined : isStopped(context) ? 'Not kept: a stop stands' : 'Not kept',

@@ -11,7 +11,7 @@ import { Failure } from '../problems/failure.ts';
 import { noticeComponent } from '../web/components.ts';
 import type { Deps } from '../web/deps.ts';
 import { postForm } from '../web/form-route.ts';
-import { type PageRequest, type PageSide, receive } from '../web/page-request.ts';
+import { type PageRequest, type PageSide, pathOf, receive } from '../web/page-request.ts';
 import { getPage } from '../web/page-route.ts';
 import type { Page } from '../web/pages/render.ts';
 import { type CallFrame, lastStep, notForThisEngine, stepNamed } from './frame.ts';
@@ -45,7 +45,8 @@ const pageOf =
         rejected,
       );
     const open = step.open({ context, computations: deps.computations });
-    return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), rejected);
+    const back = rejected && { ...rejected, action: pathOf(req.request) };
+    return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), back);
   };
 
 /** A form that several steps show says which one it was posted from: it comes back there. */

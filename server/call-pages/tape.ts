@@ -5,7 +5,7 @@ import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp, shownSetUps } from '../call/shown-set-up.ts';
 import type { TapeNames } from '../call/tell-events.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
-import { typedApart } from '../events/typed-at.ts';
+import { typedApart } from '../events/typed-apart.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
 import type { CallFrame } from './frame.ts';
@@ -79,6 +79,7 @@ export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
         at: event.at.toISOString(),
         when: momentText(event.at),
         ...typedOf(event),
+        ...(event.beforeStop === undefined ? {} : { beforeStop: event.beforeStop }),
         ...replacedOf(keptAt.get(event.seq), byId),
       },
       ...results.filter((each) => each.after === event.seq).map((each) => each.line),

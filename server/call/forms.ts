@@ -11,6 +11,8 @@ import type { Fields, FormFault } from '../web/forms/read-form.ts';
 export interface RejectedForm {
   readonly faults: readonly FormFault[];
   readonly typed: Fields;
+  /** Where it was posted to. */
+  readonly action?: string;
 }
 
 /** One of the several forms of a page. Its name goes before its ids, so that each id stands once. */

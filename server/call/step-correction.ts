@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
-import { keptIn } from '../events/kept-in.ts';
+import { noted } from '../events/tx-notes.ts';
 import { getCall } from '../records/calls/calls.ts';
 import type { FormAnswer } from '../web/form-route.ts';
 import type { Fields, FormOptions } from '../web/forms/read-form.ts';
@@ -77,7 +77,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
         of.units?.(entry) ?? (await spokenIn(tx, req.principal, call)),
       );
       if (!read.ok) return { faults: read.faults, typed: req.fields };
-      return addressOf(req, await of.replace(read.data, entry, source, id), keptIn(tx));
+      return addressOf(req, await of.replace(read.data, entry, source, id), noted(tx).kept);
     },
   };
 }

@@ -3,7 +3,7 @@ import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
-import { keptIn } from '../events/kept-in.ts';
+import { noteBeforeStop, noted } from '../events/tx-notes.ts';
 import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import type { Deps } from '../web/deps.ts';
@@ -75,6 +75,9 @@ async function atFields(req: PageRequest, work: () => Promise<FormAnswer>): Prom
   }
 }
 
+/** The tick that it was read before the stop, as JSON says it. */
+const saidOf = ({ beforeStop }: Fields) => ({ beforeStop: beforeStop === 'yes' });
+
 /** A form read by the schema that its JSON twin has. */
 export function stepForm<Schema extends z.ZodObject>(form: {
   readonly path: string;
@@ -103,9 +106,10 @@ export function stepForm<Schema extends z.ZodObject>(form: {
         (await form.units?.(source)) ?? (await spokenIn(tx, req.principal, call)),
       );
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
+      noteBeforeStop(tx, saidOf(req.fields));
       return atFields(req, async () => {
         const done = await form.run(read.data, source);
-        return 'step' in done || 'page' in done ? addressOf(req, done, keptIn(tx)) : done;
+        return 'step' in done || 'page' in done ? addressOf(req, done, noted(tx).kept) : done;
       });
     },
   };
@@ -123,9 +127,10 @@ export function freeForm(form: {
     ...defined({ side: form.side }),
     async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
+      noteBeforeStop(tx, saidOf(req.fields));
       return atFields(req, async () => {
         const done = await form.run({ tx, req, principal: req.principal, call, computations, now: now() });
-        return 'step' in done || 'page' in done ? addressOf(req, done, keptIn(tx)) : done;
+        return 'step' in done || 'page' in done ? addressOf(req, done, noted(tx).kept) : done;
       });
     },
   };

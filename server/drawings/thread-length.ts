@@ -65,7 +65,7 @@ export function threadLength(
       columns: [{ label: 'What' }, { label: 'Length', number: true }],
       rows: [
         { cells: ['Ten threads, crest to crest', ruler.text(ten)] },
-        { cells: ['One thread, and a turn of the nut', ruler.text(pitch)] },
+        { cells: ['One thread, and a turn on it', ruler.text(pitch)] },
         { cells: ['Over the crests, at most', ruler.text(data.majorMax)] },
       ],
     },

@@ -14,6 +14,8 @@ export interface RecordedEvent {
   readonly at: Date;
   /** When it was typed, by the clock of the device it was typed on. */
   readonly typedAt?: Date;
+  /** It came under a stop, and was said to have been read before it. */
+  readonly beforeStop?: true;
 }
 
 export const toEvent = (row: Selectable<EventTable>): RecordedEvent => ({
@@ -24,6 +26,7 @@ export const toEvent = (row: Selectable<EventTable>): RecordedEvent => ({
   byKind: row.by_kind,
   at: row.created_at,
   ...(row.typed_at === null ? {} : { typedAt: row.typed_at }),
+  ...(row.before_stop ? { beforeStop: true as const } : {}),
 });
 
 /** The events of a build after `after`, oldest first; the caller asks again from the last sequence it got. */

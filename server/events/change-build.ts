@@ -5,8 +5,7 @@ import type { Tx } from '../database/database.ts';
 import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
 import type { EventDefinition } from './define-events.ts';
-import { noteKept } from './kept-in.ts';
-import { typedIn } from './typed-at.ts';
+import { note, noted } from './tx-notes.ts';
 
 /** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
 export const EVENT_CHANNEL = 'benchcall_event';
@@ -41,6 +40,7 @@ interface Line {
 async function record(tx: Tx, principal: Principal, buildId: string, lines: readonly Line[]): Promise<void> {
   const last = lines.at(-1);
   if (last === undefined) return;
+  const { typedAt, beforeStop } = noted(tx);
   await tx
     .with('counted', (from) =>
       from
@@ -57,12 +57,13 @@ async function record(tx: Tx, principal: Principal, buildId: string, lines: read
         seq,
         kind,
         data: JSON.stringify(data),
-        typed_at: typedIn(tx) ?? null,
+        typed_at: typedAt ?? null,
+        before_stop: beforeStop ?? false,
         ...author(principal),
       })),
     )
     .execute();
-  noteKept(tx, last.seq);
+  note(tx, { kept: last.seq });
   notifyAtCommit(tx, EVENT_CHANNEL, `${buildId} ${last.seq}`);
 }
 

@@ -4,6 +4,7 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Sendable, Sent } from '../../shared/schemas/answer.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
+import { noteBeforeStop } from '../events/tx-notes.ts';
 import { Failure, RefusedWith } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
 import { problemResponses } from './api-schemas.ts';
@@ -151,6 +152,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
           };
           try {
             const req = { ...sent, body: checked(body, request.body ?? {}) };
+            noteBeforeStop(tx, req.body);
             return await runOnce(tx, principal, command, async () => ({
               status: route.status,
               ...(await deps.guard(tx, principal, () => route.run(tx, req))),

@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
-import { noteTyped } from '../events/typed-at.ts';
+import { note } from '../events/tx-notes.ts';
 import { Failure } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
 import type { Deps } from './deps.ts';
@@ -143,7 +143,7 @@ async function postedForm(
       async (tx, req) => {
         posted.req = req;
         const typed = typedOn(request);
-        if (typed !== undefined) noteTyped(tx, typed);
+        if (typed !== undefined) note(tx, { typedAt: typed });
         return { req, answer: await performForm(tx, req, deps, route.run) };
       },
       'write',

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { foundSaid } from '../begins-with.ts';
 import { amountsIn } from '../quantities/amounts-in.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { buildSpec } from './build-spec.ts';
 import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';
@@ -84,6 +85,7 @@ export const newReading = z
       .boolean()
       .optional()
       .meta({ description: 'the small hand was read, and which way the hand ran' }),
+    ...BEFORE_STOP,
   })
   .superRefine(({ kind }, ctx) => {
     const at = came(ctx, 'atLobeLift');

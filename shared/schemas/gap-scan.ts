@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { crankAngle } from './crank-angle.ts';
 import { entered } from './entered.ts';
@@ -63,7 +64,9 @@ function settingAgrees(
 }
 
 /** A scan of one valve, all of it read the same way. */
-export const newGapScan = z.strictObject({ ...place, ...how, readings }).superRefine(settingAgrees);
+export const newGapScan = z
+  .strictObject({ ...place, ...how, readings, ...BEFORE_STOP })
+  .superRefine(settingAgrees);
 export type NewGapScan = z.output<typeof newGapScan>;
 
 const text = someWords('one row for each reading: crank angle, gap; a heading row may stand first', 20_000);
@@ -77,6 +80,7 @@ export const pasteGapScan = z
     text,
     unit,
     keep: z.boolean().default(false).meta({ description: 'keep the scan; left out, it is only looked at' }),
+    ...BEFORE_STOP,
   })
   .superRefine(settingAgrees);
 export type PasteGapScan = z.output<typeof pasteGapScan>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
@@ -45,5 +46,6 @@ export const newLashLine = z.strictObject({
     })
     .default(''),
   doneBy: words('who read or set it, where that was somebody else', 100).default(''),
+  ...BEFORE_STOP,
 });
 export type NewLashLine = z.output<typeof newLashLine>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
@@ -55,7 +56,7 @@ const valve = choice(keysOf(VALVES), 'which valve of the cylinder');
 const armId = z.uuid().optional().meta({ description: 'the arm on this valve, if it is on record' });
 
 /** A set-up: which valve, which arm, and the method. */
-export const newSetUp = z.strictObject({ cylinder, valve, armId, method });
+export const newSetUp = z.strictObject({ cylinder, valve, armId, method, ...BEFORE_STOP });
 export type NewSetUp = z.output<typeof newSetUp>;
 
 /** Facts of a set-up that need not be known at all: what was said of them may turn out to be no more than a guess. */

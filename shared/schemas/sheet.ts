@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type FieldRange, usually } from '../quantities/field-range.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
@@ -118,6 +119,7 @@ const batch = {
     'travel of the dial’s big hand in one turn; left out, that of the newest set-up',
     CAN_BE.perTurn,
   ).optional(),
+  ...BEFORE_STOP,
 };
 export type SheetHow = z.output<z.ZodObject<typeof batch>>;
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
+import { BEFORE_STOP } from './before-stop.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered, inches } from './entered.ts';
 import { choice } from './fields.ts';
@@ -90,6 +91,7 @@ export const newTipMark = z
     cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
     valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
     ...fields,
+    ...BEFORE_STOP,
   })
   .superRefine(sidesAgree);
 export type NewTipMark = z.output<typeof newTipMark>;

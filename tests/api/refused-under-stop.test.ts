@@ -52,7 +52,9 @@ describe('what is refused under a stop says what can be entered all the same', (
     const refused = await once();
     expect([refused.status, refused.text]).toEqual([
       409,
-      expect.stringMatching(/was(?: not)? kept\. If it was read before the stop, put it in a note now/),
+      expect.stringMatching(
+        /was(?: not)? kept\. If it was read before the stop, send it with that said, and it is kept/,
+      ),
     ]);
     const note = { kind: 'note', body: 'Lobe of 6 exhaust .340, read at nine, before the stop' };
     expect((await send(`/calls/${callId}/notes`, note)).status).toBe(201);

@@ -78,10 +78,63 @@ describe('under a stop that readings raise, as under a hold', () => {
       for (const body of [atStop, peak]) {
         const { status, json } = await send('workings', body);
         expect([body.computation, status, code(json)]).toEqual([body.computation, 409, 'held']);
-        expect(json.detail).toContain('send it again once the desk has lifted the stop');
+        expect(json.detail).toContain('it waits until the desk has lifted the stop');
       }
     },
   );
+
+  test.for(['held', 'gap-short', 'other-call'] as const)(
+    '%s: what was read before it is kept, with that said',
+    async (how) => {
+      const { send, setUpId, buildId } = await stopped(how);
+      const said = { beforeStop: true };
+      const sheet = { spring: 'light', lifter: 'solid', tool: 'indicator', ...said };
+      const read = {
+        'set-ups': { ...METHOD_SENT, ...said },
+        [`set-ups/${setUpId}/readings`]: { kind: 'valve-lift', peak: '.571 in', ...said },
+        sheet: { ...sheet, readings: [gap] },
+        'sheet/paste': {
+          ...sheet,
+          text: 'cylinder\tvalve\tlobe lift\n1\tintake\t.341',
+          unit: 'in',
+          keep: true,
+        },
+        lash: { ...lash, ...said },
+        'tip-marks': { ...mark, found: 'fresh-ink', ...said },
+        'gap-scans': { ...scan, ...said },
+        'gap-scans/paste': { cylinder: 1, valve: 'intake', text: '8\t.12', keep: true, ...said },
+        workings: { ...atStop, ...said },
+      };
+      for (const [to, body] of Object.entries(read)) {
+        const { status, text } = await send(to, body);
+        expect([to, status < 300], text).toEqual([to, true]);
+      }
+      const { json } = await sendJson(
+        service,
+        desk.bearer,
+        'GET',
+        `/api/v1/builds/${buildId}/events?limit=200`,
+      );
+      const events = JSON.stringify(json)
+        .split('"seq"')
+        .filter((each) => each.includes('"beforeStop":true'));
+      expect(events).toHaveLength(Object.keys(read).length);
+    },
+  );
+
+  test('a form that the stop came before is kept once it is ticked that it was read before', async () => {
+    const { callId, setUpId } = await stopped('held');
+    const fields = { form: 'reading', setUpId, kind: 'valve-lift', peak: '.571' };
+    const send = (more: object) =>
+      postForm(service, `/calls/${callId}/readings`, { ...fields, ...more }, { cookies: desk.cookies });
+    const refused = await send({});
+    expect(refused.statusCode).not.toBe(303);
+    expect(refused.body).toMatch(/name="beforeStop"/);
+    expect(refused.body).toContain('name="peak" value=".571"');
+    expect((await send({ beforeStop: 'yes' })).statusCode).toBe(303);
+    const page = await service.request({ url: `/calls/${callId}/steps/ratio`, cookies: desk.cookies });
+    expect(linesOf(page.body).join(' ')).toContain('read before the stop, as was said with it');
+  });
 
   test.for(['held', 'gap-short', 'other-call'] as const)(
     '%s: what needs no turning stays open',
@@ -130,7 +183,7 @@ describe('under a stop that readings raise, as under a hold', () => {
       { cookies: desk.cookies },
     );
     expect(late.statusCode).not.toBe(303);
-    expect(linesOf(late.body).join(' ')).toContain('send it again once the desk has lifted the stop');
+    expect(linesOf(late.body).join(' ')).toContain('it waits until the desk has lifted the stop');
     const json = await sendJson(service, desk.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, atStop);
     expect(json.status).toBe(409);
     const { workings } = (await sendJson(service, desk.bearer, 'GET', `/api/v1/builds/${buildId}/workings`))

@@ -73,9 +73,14 @@ describe('without a signal', () => {
     await at.bench.reload();
     await soon(() => box.isVisible()).toBe(false);
     await soon(() => at.bench.locator('main .hold').isVisible()).toBe(true);
-    // Read before the stop or after it: nobody can see that from here, so it waits for the desk.
+    // Read before the stop or after it: nobody can see that from here, so whoever read it says so.
     await soon(() => titleOf(at.bench).textContent()).toBe('1 was not taken.');
     expect(await readings()).toEqual([]);
+    await entriesOf(at.bench)
+      .first()
+      .getByRole('button', { name: 'It was read before the stop: send it' })
+      .click();
+    await soon(() => readings().then((all) => all.length)).toBe(1);
   });
 
   it('what waits can be changed and deleted, and goes out as it then is', async () => {

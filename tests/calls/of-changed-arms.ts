@@ -55,6 +55,8 @@ const READ_THEN_PLACED: readonly Entry[] = [
   arm('N', { ratioStamp: '1.6' }),
   placed('N', 1, 'intake', ['the gap']),
 ];
+const SHEET_OR_DIAL =
+  'The valve lift of 1 intake was read .522 in on the sheet and .557 in and .5575 in in set-up 1. Which of the two holds?';
 const WITH_WHICH =
   'The arm stamped 1.6 was put on record on 1 intake after a gap was read there. With which arm was that?';
 
@@ -130,6 +132,39 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
         /The valve lift of 1 intake was read \.522 in on the sheet and \.557 in and \.5575 in in set-up 1\. Which of the two holds\?/,
       never: [/agrees with the 1\.6/],
       next: 'read-otherwise',
+    },
+  },
+  {
+    said: 'Five twenty-two and five fifty-seven on number one: the dial’s holds',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      SOLD_AS_SIX,
+      ...readAs('dial', ONE_SIX),
+      ON_SHEET,
+      chose('read-otherwise', 'set-up', { ask: SHEET_OR_DIAL }),
+    ],
+    expected: {
+      words: { 'ratio:1-intake:sold-as': 'agrees' },
+      never: [/is not set against the others yet/, /not yet set against/],
+      next: 'valve-passes',
+    },
+  },
+  {
+    said: 'Five twenty-two and five fifty-seven on number one: the sheet’s holds',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      SOLD_AS_SIX,
+      ...readAs('dial', ONE_SIX),
+      ON_SHEET,
+      chose('read-otherwise', 'sheet', { ask: SHEET_OR_DIAL }),
+    ],
+    expected: {
+      words: { 'ratio:1-intake:sold-as': undefined },
+      says: [/First: a reading that comes to the same as the per-valve sheet/],
+      never: [/agrees with the 1\.6/, /is not set against the others yet/],
+      next: 'same-as',
     },
   },
   {

@@ -16,6 +16,8 @@ export interface TapeLineData {
   readonly when: string;
   /** When it was typed, by the clock of the phone, where that is not when it arrived. */
   readonly typed?: { readonly at: string; readonly when: string };
+  /** It came under a stop, and was said to have been read before it. */
+  readonly beforeStop?: true;
   readonly restsOn?: readonly number[];
   readonly replaced?: { readonly reason: string; readonly by?: number };
   /** A promise: whose and by when, or that it was kept. */

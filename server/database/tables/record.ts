@@ -10,6 +10,7 @@ export interface EventTable extends Author {
   kind: Fixed<string>;
   data: JSONColumnType<object, string, never>;
   typed_at: Fixed<Date | null>;
+  before_stop: Fixed<boolean>;
 }
 
 export interface NoteTable extends Author {

@@ -8,7 +8,7 @@ import type { Evidence } from './evidence.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
-import { besideMarks } from './marks/beside-sum.ts';
+import { besideMarks, sumAgainNext } from './marks/beside-sum.ts';
 import { withMountingAnswered } from './marks/mounting.ts';
 import { nextOfMarks } from './marks/next-of-marks.ts';
 import { type Lacking, lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
@@ -43,13 +43,14 @@ type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
 
 /** The one thing worth most now: each part says what it asks for, and the goal of the call which goes first. */
 function nextOfAll(
-  { call: { closed, goal } }: Evidence,
+  evidence: Evidence,
   parts: PartsSaid,
   told: Told,
   needs: readonly Lacking[],
   lacking: readonly Lacking[],
 ): NextAction | undefined {
-  const { stop, sheet, part, noise, lash, marks, change, lifts } = parts;
+  const { closed, goal } = evidence.call;
+  const { stop, sheet, part, noise, lash, marks, change, lifts, said } = parts;
   const plan = planOf(goal);
   return nextOf({
     ...told,
@@ -63,7 +64,7 @@ function nextOfAll(
     ofPart: plan.asks.includes('identify') ? partNext(part.detail, part.questions) : undefined,
     ofNoise: nextOfNoise(noise.detail, noise.contrary, noise.oil),
     mend: lash.work.mend[0] ?? (noise.detail.known.includes('lobe') ? undefined : lash.work.lookOn[0]),
-    ofMarks: nextOfMarks(marks.detail, marks.questions),
+    ofMarks: nextOfMarks(marks.detail, marks.questions) ?? sumAgainNext(said, marks.detail, evidence),
     ofChange: plan.asks.includes('consequences') ? nextOfChange(change.detail) : undefined,
   });
 }

@@ -173,6 +173,8 @@ export interface StopReason {
   /** The step that it is answered in, where it is not that of every stop of its kind. */
   readonly step?: StepName;
   readonly sentence: string;
+  /** What was found or told, as a clause: other sentences about it are made of this. */
+  readonly why?: string;
   /** What a person has to do before it may be lifted. */
   readonly wayOut: string;
   /** The same without what only the desk can do. */

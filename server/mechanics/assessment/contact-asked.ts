@@ -1,9 +1,10 @@
 import type { AssessedQuestion, StopReason } from './assessment.ts';
 import { asked } from './common/asked.ts';
+import { withoutStop } from './common/first-said.ts';
 import { byId, lowerFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
 import { allPutRight, lastSaid } from './noise/answers.ts';
-import { hasMovedSaid } from './noise/not-to-run.ts';
+import { hasMovedSaid } from './noise/damage.ts';
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
@@ -30,10 +31,9 @@ function contraryTo(
   against: readonly StopReason[],
 ): { readonly id: string; readonly said: string }[] {
   // By id: what the question is known by stays the same when one of them is lifted.
-  const stopped = against.toSorted(byId).map(({ id, sentence }) => ({
-    id,
-    said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
-  }));
+  const stopped = against
+    .toSorted(byId)
+    .flatMap(({ id, why }) => (why === undefined ? [] : [{ id, said: lowerFirst(withoutStop(why)) }]));
   const moved = lastSaid('noise-nut', evidence)?.answer === 'moved';
   return [...stopped, ...(moved ? [{ id: 'nut-moved', said: hasMovedSaid(evidence) }] : [])];
 }

@@ -7,7 +7,6 @@ import { forChange } from './gear/measured-alone.ts';
 import { ratioKnown, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/told/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
-import { waitingForSheet } from './sheet/rows/against-set-ups.ts';
 import { heldRatios } from './sheet/rows/held.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
@@ -21,8 +20,7 @@ export function liftsRead(evidence: Evidence) {
   const ofThen = withPlannedOn(withSoldThen(evidence));
   const setUps = ratioKnown(ofThen);
   const sheet = sheetPart(withSoldThen(gapped), setUps.known);
-  const known = waitingForSheet(setUps.known, sheet.questions);
-  const read = ratioRead(ofThen, { ...setUps, known }, sheet.detail.swaps);
+  const read = ratioRead(ofThen, { ...setUps, known: sheet.known }, sheet.detail.swaps);
   const ofSetUps = valveRatios(read.explained);
   const ratios =
     evidence.engine.gear === 'bucket'

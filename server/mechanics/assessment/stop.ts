@@ -17,6 +17,7 @@ function held({ call }: Evidence): StopReason[] {
       code: 'held',
       about: BUILD,
       sentence: `Do not turn it: ${ended(hold.reason)}`,
+      why: hold.reason,
       wayOut: 'The desk lifts the stop, with a reason, once that is looked at.',
       wayOutAtBench: 'Have that looked at, and leave it until the desk has lifted the stop.',
       from: 'person',
@@ -72,12 +73,12 @@ const isSaidBy = (held: StopReason, standing: readonly StopReason[]): boolean =>
 export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): NotToRun[] {
   return raised
     .filter((reason) => reason.code === 'gap-short' && isLifted(reason, evidence))
-    .map(({ id, about, sentence }) => ({
+    .map(({ id, about, sentence, why }) => ({
       id: `not-to-run:${id}`,
       what: 'run' as const,
       toReadAgain: true as const,
       about,
-      sentence: sentence.replace(/^Do not (turn it|run it, and do not turn it yet):/, 'Do not run it:'),
+      sentence: why === undefined ? sentence : `Do not run it: ${ended(why)}`,
       wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
       wayOutAtBench:
         'Turn it by hand only, gently, and read the gap again. Have a qualified shop look before it runs.',

@@ -100,6 +100,15 @@ function summaryOf(
   return open.length > 0 ? `can’t tell: ${open.join(' or ')}` : 'none of the usual threads';
 }
 
+const SUGGESTS = 'The hole only suggests the fastener; its thread decides.';
+const READ_TWICE = 'Read the hole twice at right angles: over .003 in apart it is not round.';
+
+/** What a hole must warn of. `readBothWays`: it was read twice at right angles already. */
+export const holeCautions = (
+  result: Parameters<typeof outOfBand>[0],
+  { readBothWays = false }: { readonly readBothWays?: boolean } = {},
+): string[] => [...outOfBand(result), readBothWays ? SUGGESTS : `${SUGGESTS} ${READ_TWICE}`];
+
 /** `the pitch: 18 or 24 threads to the inch, or 1.25 mm?` */
 function pitchQuestion(threads: readonly Thread[]): string {
   const perInch = threads
@@ -153,10 +162,7 @@ export const computation = defineComputation({
       : []),
     ...(given.pitch === undefined ? [] : ['only threads of the pitch given are listed, within 1 %']),
   ],
-  cautions: (_given, result) => [
-    ...outOfBand(result),
-    'The hole only suggests the fastener; its thread decides. Read the hole twice at right angles: over .003 in apart it is not round.',
-  ],
+  cautions: (_given, result) => holeCautions(result),
   example: {
     inputs: { hole: { value: 0.4355, unit: 'in' }, pitch: '20 tpi' },
     result: {

@@ -97,7 +97,8 @@ export function closestOf(input: ConsequenceInput): Closest | undefined {
  * What another ratio takes from a gap that was read, by the lobe's lift where it is least.
  *
  * Equation: change = −l·(r₂ − r₁), half-width = l·√(U₉₅(r₁)² + U₉₅(r₂)²); with l not known it lies between none and all
- * of the lobe lift: −L·(r₂ − r₁)/2 ± L·|r₂ − r₁|/2, L for l in the rest
+ * of the lobe lift: −L·(r₂ − r₁)/2 ± L·|r₂ − r₁|/2, L for l in the rest; so it does with l for L, where l is doubted and
+ * the ratio is lower
  *
  * Validity: the gap was read where it is least, and the place does not move with the ratio; at no lash.
  * Source: common practice, no published source: piston to valve less lobe at that angle times the change of ratio.
@@ -106,6 +107,8 @@ function changeByLobe(input: ConsequenceInput, before: RatioFigure, after: Ratio
   const by = after.value - before.value;
   const ofRatios = together(before.halfWidth, after.halfWidth);
   const there = input.lobeLiftAtClosest;
+  if (there !== undefined && input.closestDoubted === true && by < 0)
+    return { value: (-there * by) / 2, halfWidth: (there * Math.abs(by)) / 2 + there * ofRatios };
   if (there !== undefined) return { value: -there * by, halfWidth: there * ofRatios };
   const most = known(input.lobeLift, 'lobe lift');
   return { value: (-most * by) / 2, halfWidth: (most * Math.abs(by)) / 2 + most * ofRatios };

@@ -65,6 +65,8 @@ export interface ConsequenceInput {
   readonly pistonFloor?: 'pocket' | 'flat';
   /** Rise of the lifter where valve and piston were found closest. */
   readonly lobeLiftAtClosest?: number;
+  /** It may be its lift at the top, or a guess: a lower ratio gives back between nothing and that. */
+  readonly closestDoubted?: true;
   readonly pushrodToHead?: number;
   /** The arms it was read with: left out, those before. */
   readonly pushrodToHeadWith?: 'before' | 'after' | RatioFigure;

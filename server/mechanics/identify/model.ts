@@ -48,6 +48,18 @@ export interface FeatureModel {
 export interface IdentificationModel {
   /** The chance from which a family is named in a headline. */
   readonly named: { readonly from: number; readonly source: string };
+  /** What is made of a chance in words, and what is asked and measured by it. */
+  readonly told: {
+    readonly nearlySettled: number;
+    readonly likely: number;
+    readonly possible: number;
+    readonly noneTakesAll: number;
+    readonly fitsWithoutOne: number;
+    readonly fewestKinds: number;
+    readonly worthReading: number;
+    readonly rival: number;
+    readonly source: string;
+  };
   readonly noneOfThese: {
     readonly prior: number;
     /** Share of them that are relatives of a part in the catalogue, and the chance that a size is the same. */

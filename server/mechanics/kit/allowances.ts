@@ -11,6 +11,12 @@ export function allowance(name: AllowanceName): number {
   return value * (unit === 'deg' ? UNITS_OF_TABLE.deg : UNITS_OF_TABLE.in);
 }
 
+/** A share of something, from the seed table with its source. */
+export const share = (name: keyof typeof table.shares): number => table.shares[name].value;
+
+/** A count, from the seed table with its source. */
+export const count = (name: keyof typeof table.counts): number => table.counts[name].value;
+
 export const allowanceSource = (name: AllowanceName): string => table.allowances[name].source;
 
 /** Half-width of a ratio that is only stated, as a share of it. */

@@ -1,5 +1,6 @@
 import { answersTo, NOISE_QUESTIONS, type NoiseQuestion } from '../../../shared/schemas/noise.ts';
 import { ADJUSTER_WORDS, type AdjusterKind } from '../lash/adjuster-words.ts';
+import { CAUSES, type CauseName } from './causes.ts';
 import { WEIGHS } from './effects.ts';
 
 /** A question about noise as it is put to this engine, with its answers. */
@@ -31,6 +32,12 @@ const OF_PART: Readonly<Partial<Record<NoiseQuestion, (kind: AdjusterKind) => Pa
       test: `with nothing turned, and before the ${part} is touched: draw a line over ${line}, or look for the old one.`,
     };
   },
+  'noise-which': (kind) => {
+    const { part } = ADJUSTER_WORDS[kind];
+    return {
+      test: LOOSE[kind] ?? `ask, and look for the ${part} that moved or the rocker that stands loose.`,
+    };
+  },
   'noise-thread': (kind) => {
     const { lock } = ADJUSTER_WORDS[kind];
     return {
@@ -50,6 +57,20 @@ const OF_PART: Readonly<Partial<Record<NoiseQuestion, (kind: AdjusterKind) => Pa
 export function noiseWords(question: NoiseQuestion, kind: AdjusterKind): NoiseWords {
   const own = kind === 'stud' || kind === 'not-known' ? undefined : OF_PART[question]?.(kind);
   return { ...plain(question), ...own };
+}
+
+/** Where somebody looks for what stands loose, with nothing touched. */
+const LOOSE: Readonly<Partial<Record<AdjusterKind, string>>> = {
+  follower: 'ask, and look for the follower that stands loose.',
+  bucket: 'ask where it is heard, and since when.',
+};
+
+/** A cause in the words of what sets the gap of this engine. */
+export function causeSaid(cause: CauseName, kind: AdjusterKind): string {
+  const { part, lock } = ADJUSTER_WORDS[kind];
+  if (kind === 'stud') return CAUSES[cause].said;
+  if (cause === 'nut-lock') return `the ${part}`;
+  return cause === 'stud-thread' ? `the threads of ${lock}` : CAUSES[cause].said;
 }
 
 const KINDS: readonly AdjusterKind[] = [

@@ -7,6 +7,8 @@ interface Given {
   readonly lobe: ReadLift | OneLift;
   readonly sameIndicator: boolean;
   readonly spring: 'light' | 'running';
+  /** Lash may have been in the lift as it was read. */
+  readonly lashIn?: boolean;
 }
 
 /** What one pass alone lacks, and what is taken in its place. */
@@ -35,7 +37,7 @@ export function fullLiftAssumptions(given: Given): string[] {
   return [
     'graduations and error limits: anywhere within them alike',
     onIndicators(given),
-    'lash at zero, the plunger in line with the valve, the hand counted right',
+    `${given.lashIn === true ? '' : 'lash at zero, '}the plunger in line with the valve, the hand counted right`,
     ...onScatter(given.valveLift, 'valve'),
     ...onScatter(given.lobe, 'lobe'),
     ...('source' in given.lobe && given.lobe.source === 'card'

@@ -1,4 +1,4 @@
-import { IN } from '../kit/si.ts';
+import { allowance } from '../kit/allowances.ts';
 import type { Advice } from './advice-types.ts';
 import { STEP } from './next-length.ts';
 import { AS_NARROW, type Tried } from './tried.ts';
@@ -8,7 +8,7 @@ export const INK = AS_NARROW / 2;
 /** What an ink mark may hold beside the sweep: the contact line's own width; common practice, no published source. */
 const INK_LINE = AS_NARROW;
 /** A line or a curve through marks is told no finer. */
-export const FINEST = 0.005 * IN;
+export const FINEST = allowance('mark-told');
 
 const rounded = (length: number): number => Math.round(length / FINEST) * FINEST;
 

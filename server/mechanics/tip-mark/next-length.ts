@@ -1,14 +1,14 @@
-import { IN } from '../kit/si.ts';
+import { allowance, share } from '../kit/allowances.ts';
 import type { Mark } from './types.ts';
 
-/** A checking pushrod commonly goes this far per turn (a cam maker's questions and answers). */
-export const STEP = 0.05 * IN;
+/** A checking pushrod commonly goes this far per turn. */
+export const STEP = allowance('checker-turn');
 /** Lengths that differ by less are one length: no pushrod is made or read finer. */
-export const ONE_LENGTH = 0.0005 * IN;
+export const ONE_LENGTH = allowance('one-length');
 /** A line drawn through two marks is not followed further than this past a length that was tried. */
 const REACH = 2 * STEP;
 /** The answer is a length to try: finer than this nobody sets one. */
-const FINEST = 0.005 * IN;
+const FINEST = allowance('mark-told');
 
 /**
  * Where the middle of a mark is, toward the exhaust side positive. A sideways one says nothing along the rocker, and one
@@ -20,10 +20,10 @@ export function alongRocker({ side, off }: Pick<Mark, 'side' | 'off'>): number |
   return side === 'exhaust' ? off : -off;
 }
 
-/** A place is read no nearer than this, as a width is: a caliper over ink (common practice, no published source). */
-const PLACE_READ = 0.005 * IN;
-/** On a stud a mark goes somewhat less than half as far as the length that carries it: common practice, no published source. */
-const LENGTH_FOR_PLACE = 2.5;
+/** A place is read no nearer than this, as a width is. */
+const PLACE_READ = allowance('mark-place-read');
+/** On a stud a mark goes somewhat less than half as far as the length that carries it. */
+const LENGTH_FOR_PLACE = share('length-for-place');
 
 /** As near the middle as anybody can read. */
 export const isCentred = (mark: Pick<Mark, 'side' | 'off'>): boolean => {

@@ -1,13 +1,13 @@
-import { IN } from '../kit/si.ts';
+import { allowance } from '../kit/allowances.ts';
 import { alongRocker, ONE_LENGTH } from './next-length.ts';
 import type { Mark, MarkContext } from './types.ts';
 
 /** Widths that differ by less are as narrow: ink is not read finer. */
-export const AS_NARROW = 0.01 * IN;
+export const AS_NARROW = allowance('mark-width');
 /** Places that differ by less are one place. */
-const ALONG = 0.002 * IN;
+const ALONG = allowance('mark-one-place');
 /** Two marks of one setting that are further apart than this are not of one thing. */
-const SAME = 0.02 * IN;
+const SAME = allowance('mark-same');
 
 /** What is changed to move the mark: the pushrod on a stud, the stand on a shaft or pedestal. */
 export type Changed = 'pushrod' | 'stand';

@@ -9,9 +9,9 @@ const ASKED = Object.keys(NOISE_QUESTIONS).filter(isNoiseQuestion).flatMap(noise
 const answersASign = sql`(told.code like 'noise-%' or told.question_id like 'question:noise-%'
   or told.question in (${sql.join(ASKED)}))`;
 
-/** Nobody can see from here whether a reading that comes after a stop was taken before it, so it waits for the desk. */
+/** Nobody can see from here whether a reading that comes after a stop was taken before it: whoever sends it says so. */
 export const SEND_LATER =
-  'If it was read before the stop, put it in a note now with the time it was read, and send it again once the desk has lifted the stop.';
+  'If it was read before the stop, send it with that said, and it is kept; else it waits until the desk has lifted the stop.';
 
 /**
  * Refuses what turns the engine while a stop stands, and says what can be entered all the same. The assessment, which

@@ -37,10 +37,11 @@ export interface LoggedLash {
 
 /**
  * A line of an earlier day tells what was found or set then: that is history, and takes no turning. One of today, or
- * without a day, was read on the base circle just now.
+ * without a day, was read on the base circle just now. Where the shop is nobody has said: a day is an earlier one once it
+ * is over by every clock, so that this evening’s reading is none in the west either.
  */
 const isHistory = ({ readOn }: NewLashLine, now: Date): boolean =>
-  readOn !== '' && readOn < now.toISOString().slice(0, 10);
+  readOn !== '' && isOverEverywhere(readOn, now);
 
 const HISTORY = 'A lash that was read on an earlier day needs no turning: enter it with that day.';
 

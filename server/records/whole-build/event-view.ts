@@ -12,6 +12,10 @@ const shape = {
     .datetime()
     .optional()
     .meta({ description: 'when it was typed, by the clock of the phone, which may be wrong' }),
+  beforeStop: z
+    .literal(true)
+    .optional()
+    .meta({ description: 'said with it: it was read before the stop that stood when it came' }),
 };
 
 /** `reading-kept` is `ReadingKeptEvent` in the document. */
@@ -39,7 +43,7 @@ const viewOf = new Map<string, (typeof VIEWS)[number]>(
 );
 
 /** Nothing that was kept is left out; what was not kept yet when it was written reads as its default. */
-export function showEvent({ seq, kind, data, by, byKind, at, typedAt }: RecordedEvent) {
+export function showEvent({ seq, kind, data, by, byKind, at, typedAt, beforeStop }: RecordedEvent) {
   const shown = {
     seq,
     kind,
@@ -48,6 +52,7 @@ export function showEvent({ seq, kind, data, by, byKind, at, typedAt }: Recorded
     byKind,
     at: at.toISOString(),
     ...(typedAt === undefined ? {} : { typedAt: typedAt.toISOString() }),
+    ...(beforeStop === undefined ? {} : { beforeStop }),
   };
   const read = viewOf.get(kind)?.safeParse(shown);
   if (read?.success !== true) return { ...shown, kind: 'not-read' as const, recordedAs: kind };

@@ -25,10 +25,12 @@ export interface AdjusterData extends WorkedData {
 
 const PLACES: readonly AdjusterPlace[] = ['stud-nut', 'cup-screw', 'valve-end-screw'];
 
-function adjusterDrawing(typed: Fields): Drawing {
-  const mount = PLACES.find((place) => place === typed.mount) ?? 'stud-nut';
+/** The adjuster where it is; no nut on a stud is drawn for an engine that may have none. */
+function adjusterDrawing(typed: Fields): Drawing[] {
+  const mount = PLACES.find((place) => place === typed.mount);
+  if (mount === undefined) return [];
   const lifter = typed.lifter === 'solid' ? 'solid' : 'hydraulic';
-  return adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf(spokenUnits()) });
+  return [adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf(spokenUnits()) })];
 }
 
 /** What threads and plungers ask is answered at either sum. */
@@ -88,7 +90,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'adjuster',
       form: adjusterForm,
-      asked: (typed) => [adjusterDrawing(typed)],
+      asked: adjusterDrawing,
       headline: 'headline:working:turns',
       questions: ofAdjusters,
       followUp: (context, _workings, last) => turnComponents(context, last),
@@ -106,7 +108,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'lifter-preload',
       form: preloadForm,
-      asked: ({ mount = '' }) => [adjusterDrawing({ mount, lifter: 'hydraulic' })],
+      asked: ({ mount = '' }) => adjusterDrawing({ mount, lifter: 'hydraulic' }),
       headline: 'headline:working:preload',
       questions: ofAdjusters,
     }),

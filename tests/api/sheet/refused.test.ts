@@ -89,7 +89,7 @@ describe('a sheet under a stop', () => {
     return opened;
   }
   const SAID =
-    'Do not turn it: a tight spot. None of the 16 readings was kept. If it was read before the stop, put it in a note now with the time it was read, and send it again once the desk has lifted the stop. What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.';
+    'Do not turn it: a tight spot. None of the 16 readings was kept. If it was read before the stop, send it with that said, and it is kept; else it waits until the desk has lifted the stop. What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.';
 
   test('is refused once, in whole, with the reason of the stop', async () => {
     const { buildId } = await stopped();

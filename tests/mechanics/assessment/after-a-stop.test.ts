@@ -79,7 +79,9 @@ describe('a part that came off', () => {
     );
     expect(told.stop).toEqual([]);
     expect(asked).not.toMatch(/\bas found/);
-    const [lash] = ofAdjuster(noise, told.details.noise, lashPart(noise).work).filter(({ code }) => code === 'lash');
+    const [lash] = ofAdjuster(noise, told.details.noise, lashPart(noise).work).filter(
+      ({ code }) => code === 'lash',
+    );
     expect(lash?.ask).toMatch(
       /^The gap as it was found is gone with that part\. Once it is changed set the lash/,
     );

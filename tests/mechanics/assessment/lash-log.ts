@@ -51,10 +51,7 @@ export function answering(evidence: Evidence, code: string, answer: string, at =
   const question = assess(evidence).questions.find((each) => each.code === code);
   if (question === undefined) throw new Error(`nobody asks ${code}`);
   const { id: questionId, ask } = question;
-  const answers = [
-    ...evidence.answers,
-    { id: `a${at}`, line: at, code, questionId, question: ask, answer },
-  ];
+  const answers = [...evidence.answers, { id: `a${at}`, line: at, code, questionId, question: ask, answer }];
   return { ...evidence, answers };
 }
 

@@ -18,10 +18,10 @@ describe('the sheet', () => {
   test('the same valve read otherwise on sheet and set-up: answered, nobody waits for the answer', () => {
     const sheet = sixteen(1.6, () => ({}), { lash: 'zero' });
     const both: Evidence = { ...EIGHT, arms: [ARM], sheet, ...setUpOn(2, undefined, [0.58, 0.58, 0.58]) };
-    const said = heard(answered(both, 'read-otherwise', 'found'));
+    const said = heard(answered(both, 'read-otherwise', 'again'));
     const all = [...said.headlines, ...said.all.judgements.flatMap(({ lacks }) => lacks)].join(' ');
     expect(all).not.toContain('the answer to “The valve lift of 2 intake');
-    expect(all).toContain('the answer was “One was misread”');
+    expect(all).toContain('was answered “It is read once more”');
   });
 
   test('columns that may be copied hold back that no valve stands out', () => {

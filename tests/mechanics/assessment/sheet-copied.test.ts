@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { SheetEvidence, SheetKindName } from '../../../server/mechanics/assessment/evidence.ts';
+import type {
+  Evidence,
+  SheetEvidence,
+  SheetKindName,
+} from '../../../server/mechanics/assessment/evidence.ts';
 import { sheetPart } from '../../../server/mechanics/assessment/sheet/sheet.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN, read } from './plain-build.ts';
 
 const asked = (sheet: readonly SheetEvidence[]) =>
@@ -76,5 +81,42 @@ describe('a column copied: trade practice 7, row 16', () => {
     const scatter = [0.0003, -0.0004, 0, 0.0006, -0.0002, 0.0005, -0.0006, 0.0001];
     const again = LIFTS.map((lift, index) => lift + (scatter[index] ?? 0));
     expect(asked([...column('valve-lift', LIFTS), ...column('valve-lift', again)])).toEqual([]);
+  });
+
+  describe('a column that is the card’s own', () => {
+    const card = {
+      ...PLAIN.card,
+      assumedRatio: 1.6,
+      intake: { lobeLift: 0.353 * IN, valveLift: 0.5648 * IN },
+    };
+    const onCard = (sheet: readonly SheetEvidence[], more: Partial<Evidence> = {}) =>
+      sheetPart({ ...PLAIN, card, ...more, sheet })
+        .questions.filter(({ code }) => code === 'copied-reading')
+        .map(({ weight, ask, size }) => [weight, ask, size]);
+    const same = (value: number, count = 8) => Array.from({ length: count }, () => value);
+
+    test('every lift at the card’s figure: asked once, by where it is from, and nothing is believed', () => {
+      expect(onCard(column('valve-lift', same(0.5648)))).toEqual([
+        [
+          'strong',
+          'Were the valve lifts of the intake valves read, or are they the card’s own, .565 in?',
+          '8 of 8 stand at the card’s figure, to the last digit.',
+        ],
+      ]);
+    });
+
+    test('where the card has no valve lift, what its lobe and its ratio make', () => {
+      const worked = { ...card, intake: { lobeLift: 0.35 * IN } };
+      expect(onCard(column('valve-lift', same(0.56)), { card: worked })[0]?.[1]).toMatch(
+        /the card’s own, \.560 in\?$/,
+      );
+    });
+
+    test('three of eight among honest ones too; honest ones and lobes ground to the card are not asked', () => {
+      const some = [...LIFTS.slice(0, 5), ...same(0.5648, 3)];
+      expect(onCard(column('valve-lift', some)).map(([weight]) => weight)).toEqual(['strong']);
+      expect(onCard(column('valve-lift', LIFTS))).toEqual([]);
+      expect(onCard(column('lobe-lift', same(0.353)))).toEqual([]);
+    });
   });
 });

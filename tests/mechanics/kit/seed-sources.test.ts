@@ -9,6 +9,7 @@ import { IN } from '../../../server/mechanics/kit/si.ts';
 /* Whoever changes a figure has to see where it is from. */
 test.each([
   ...Object.entries(allowances.allowances),
+  ...Object.entries({ ...allowances.shares, ...allowances.counts }),
   ...Object.entries(limits.limits),
   ...Object.entries({ ...setting.lash, travel: setting.plungerTravel, slips: setting.lashSlips }),
   ...Object.entries({ feeler: setting.thinnestFeeler, aluminium: materials.aluminiumFrom }),

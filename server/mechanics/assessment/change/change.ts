@@ -21,6 +21,7 @@ import { shortBefore } from './short-before.ts';
 import { soldThenAsked, withSoldThen } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
+import { statedHeadlines } from './stated-lifts.ts';
 import { studsTold } from './studs.ts';
 import { calculatedJudgements } from './told.ts';
 import { toldOnce } from './told-once.ts';
@@ -89,6 +90,15 @@ export function changePart(
   );
   const hanging = [...questions.map((question) => ({ question })), ...ofWorked];
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
+  // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
+  const headlines = [
+    ...worstHeadlines(details),
+    ...studs.headlines,
+    ...sameRatioHeadlines(details),
+    ...(planOf(evidence.call.goal).isChange === true ? noChangeHeadlines(details) : []),
+    ...notUsedHeadlines(details),
+    ...(asked ? notKnownHeadline(details) : []),
+  ];
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
@@ -99,15 +109,7 @@ export function changePart(
       ...shortBefore(details, ofSprings, hanging),
       ...studs.notToRun,
     ],
-    // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
-    headlines: [
-      ...worstHeadlines(details),
-      ...studs.headlines,
-      ...sameRatioHeadlines(details),
-      ...(planOf(evidence.call.goal).isChange === true ? noChangeHeadlines(details) : []),
-      ...notUsedHeadlines(details),
-      ...(asked ? notKnownHeadline(details) : []),
-    ],
+    headlines: headlines.length > 0 || !asked ? headlines : statedHeadlines(read),
     detail: details,
   };
 }

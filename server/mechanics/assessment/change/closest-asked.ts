@@ -1,15 +1,17 @@
 import { SIDES } from '../../../../shared/sides.ts';
+import { share } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { inches } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, Side } from '../evidence.ts';
 
 /**
  * Valve and piston come closest some 10° from top dead centre, far from full lift: a lobe that stood this near to its whole
  * lift there was read somewhere else (trade press: the closest point is not at full lift; the share is common practice, no
  * published source).
  */
-const NEAR_FULL = 0.75;
+const NEAR_FULL = share('lobe-near-full');
 
 /** A question of two halves has an answer for each. */
 const CHOICES: readonly AnswerChoice[] = [
@@ -49,3 +51,10 @@ export function closestAsked({ card, taken, answers }: Evidence): AssessedQuesti
     ];
   });
 }
+
+/** Nobody has said yet that it stood there: a lower ratio is not credited with all of it. */
+export const isClosestDoubted = (evidence: Evidence, side: Side): boolean =>
+  closestAsked(evidence).some(
+    (question) =>
+      question.about.of === 'side' && question.about.valve === side && chosenOf(question) !== 'not-found',
+  );

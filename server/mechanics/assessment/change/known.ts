@@ -8,6 +8,7 @@ import { byId, placeOf } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
 import { boundsOf, type JudgedGap, judgeGap, worstOf } from '../gaps/gap.ts';
+import { isClosestDoubted } from './closest-asked.ts';
 
 const given = <Key extends string>(key: Key, value: number | undefined): Partial<Record<Key, number>> => {
   const found: Partial<Record<Key, number>> = {};
@@ -104,6 +105,7 @@ export function knownInput(
     },
     ...given('closedGapAtTdc', taken.closedGapAtTdc),
     ...defined({ pistonFloor: taken.pistonFloor, lobeLiftAtClosest: taken.lobeLiftAtClosest }),
+    ...(isClosestDoubted(evidence, side) ? { closestDoubted: true as const } : {}),
     ...given('pushrodToHead', taken.pushrodToHead),
     ...given('pivotToTip', rockers.pivotToTip),
     ...scanBeforeOf(before),

@@ -4,6 +4,7 @@ import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 import { ended } from './first-said.ts';
+import { isAnswerOf, type KnownBefore, type NamedBefore } from './named-late.ts';
 import { keyOf, upperFirst } from './said.ts';
 
 /** What the id of a question has of it, beside its words. */
@@ -47,22 +48,6 @@ export interface Doubt {
   readonly restsOn: readonly string[];
 }
 
-/** How a question was known before its arm was named, and the line of the first entry that it is about. */
-export interface KnownBefore {
-  readonly among?: string;
-  readonly line: number;
-}
-
-/** `among`: what told it from others while the arm was not named; nothing where no arm is, or nothing was read. */
-export const beforeNamed = (
-  armId: string | undefined,
-  entries: readonly { readonly line: number }[],
-  among?: string,
-): { readonly before?: KnownBefore } =>
-  armId === undefined || entries.length === 0
-    ? {}
-    : { before: { ...defined({ among }), line: Math.min(...entries.map(({ line }) => line)) } };
-
 interface AskedOf {
   readonly about: Subject;
   readonly step: StepName;
@@ -98,14 +83,13 @@ export const isAskedAs = (kept: string, ask: string): boolean => kept === ask ||
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
 function answerTo(
-  question: { readonly id: string; readonly ask: string; readonly before?: { id: string; line: number } },
+  question: { readonly id: string; readonly ask: string; readonly before?: NamedBefore },
   answers: readonly AnswerEvidence[],
 ): AnswerEvidence | undefined {
   const fitting = answers.filter((answer) =>
     answer.questionId === undefined
       ? answer.setUpId === undefined && isAskedAs(answer.question, question.ask)
-      : answer.questionId === question.id ||
-        (answer.questionId === question.before?.id && answer.line > question.before.line),
+      : isAnswerOf(answer, answer.questionId, question.id, question.before),
   );
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
@@ -154,7 +138,7 @@ export function asked(
     {
       id,
       ask: doubt.ask,
-      ...(before === undefined ? {} : { before: { id: idAmong(before.among), line: before.line } }),
+      ...(before === undefined ? {} : { before: { key: idAmong(before.among), line: before.line } }),
     },
     answers,
   );

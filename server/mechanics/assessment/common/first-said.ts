@@ -1,6 +1,9 @@
 /** A text that may end in a question, with a full stop where it has none of its own. */
 export const ended = (text: string): string => (/[.!?]”?$/.test(text) ? text : `${text}.`);
 
+/** As a clause, to go on from: without what ended it. */
+export const withoutStop = (text: string): string => text.trim().replace(/\.$/, '');
+
 /** `First: which spring is on the valve. Then 3 more.`: of many things only the first is read aloud. */
 export function firstSaid(lacks: readonly string[]): string {
   const [first, second] = lacks;

@@ -19,7 +19,11 @@ export const isAt = ({ gap: { value } }: LashEvidence, lash: number): boolean =>
 
 /** The gauges of a line hold this gap between them. */
 export const holds = ({ gap: { value, low, high } }: LashEvidence, lash: number): boolean =>
-  value === undefined && low !== undefined && high !== undefined && lash >= low - EQUAL && lash <= high + EQUAL;
+  value === undefined &&
+  low !== undefined &&
+  high !== undefined &&
+  lash >= low - EQUAL &&
+  lash <= high + EQUAL;
 
 /** A valve whose gap was found otherwise the second time, with nothing set between. */
 export interface FoundTwice {

@@ -26,9 +26,7 @@ const asAsked = (line: LashEvidence, evidence: Evidence): boolean => {
 
 /** Read at one heat with a lock that did not move, and whatever its gauges leave open, not changed past what is ordinary. */
 function isOrdinary(set: LashEvidence, found: LashEvidence, limit: number): boolean {
-  return (
-    isOneHeat(set, found) && found.nut !== 'moved' && isWithin(changeBetween(found.gap, set.gap), limit)
-  );
+  return isOneHeat(set, found) && found.nut !== 'moved' && isWithin(changeBetween(found.gap, set.gap), limit);
 }
 
 /** Whether nothing is left to be turned on a valve of the log. */

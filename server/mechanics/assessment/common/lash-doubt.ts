@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { count } from '../../kit/allowances.ts';
 import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -21,7 +22,7 @@ const CHOICES: AssessedQuestion['answers'] = [
 ];
 
 /** So many others have to agree before one is set against them. */
-const OTHERS = 3;
+const OTHERS = count('others-agree');
 const middle = (values: readonly number[]): number | undefined =>
   values.toSorted((a, b) => a - b)[Math.floor((values.length - 1) / 2)];
 

@@ -82,6 +82,7 @@ export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Ev
       choices: hasRoom(gap) ? [SHORT, WRONG, READ_AGAIN] : [SHORT, WRONG],
     },
   );
+  const why = `${said} is short, ${size}`;
   const answered = question.answered !== undefined;
   const { start, wayOut, wayOutAtBench } = wordsOf(gap, answered ? (chosenOf(question) ?? '') : undefined);
   return [
@@ -91,7 +92,8 @@ export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Ev
         id: `stop:gap-short:${entry.kind}:${entry.id}`,
         code: 'gap-short',
         about,
-        sentence: `${start}: ${said} is short, ${size}.`,
+        sentence: `${start}: ${why}.`,
+        why,
         wayOut,
         wayOutAtBench,
         from: 'readings',

@@ -66,6 +66,6 @@ export const GEAR_PLANS: Readonly<Record<ValveGear, GearPlan>> = {
     steps: { identify: LOOSE, consequences: CHANGE },
     parts: [...PUSHROD_PARTS, 'marks', 'roller-sweep', 'shims'],
     kinds: [...NO_PUSHROD_KINDS, 'preload'],
-    needs: ['build:mounting', 'geometry:tip-mark', 'geometry:least-sweep'],
+    needs: ['build:mounting', 'geometry:tip-mark', 'geometry:least-sweep', 'adjuster:preload'],
   },
 };

@@ -40,7 +40,9 @@ function bySaid({ low, high }: OffCard): string {
 }
 
 const askedFor = ({ wanted: { gap, heat, from } }: OffCard): string =>
-  from === 'card' ? `the card asks for ${inches(gap)}` : `by the metals about ${inches(gap)} is asked for ${heat}`;
+  from === 'card'
+    ? `the card asks for ${inches(gap)}`
+    : `by the metals about ${inches(gap)} is asked for ${heat}`;
 
 /** A call about lash, or about a valve that is not like the others. */
 const isAbout = ({ call: { goal } }: Evidence): boolean => {

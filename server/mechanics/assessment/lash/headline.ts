@@ -109,7 +109,8 @@ export function headline(
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
-  if (valve.hydraulic !== undefined) return said(hydraulicSaid(valve, valve.newest, valve.hydraulic, evidence));
+  if (valve.hydraulic !== undefined)
+    return said(hydraulicSaid(valve, valve.newest, valve.hydraulic, evidence));
   const [own] = questions
     .filter((each) => keyOf(each.about) === keyOf(about))
     .filter(({ code }) => code !== 'sum-against-log')

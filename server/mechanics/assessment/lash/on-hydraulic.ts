@@ -40,10 +40,7 @@ const PIVOT: Hydraulic = {
   named: 'pivot',
   pressed: 'A hydraulic pivot takes up the lash by itself',
   test: 'Press the arm down on the pivot’s side by hand: a plunger that can be pressed down gives, and one that is full of oil stays.',
-  down: [
-    'It is plunger travel and no lash: no turn sets it.',
-    `plunger travel and no lash, and ${NO_TURN}`,
-  ],
+  down: ['It is plunger travel and no lash: no turn sets it.', `plunger travel and no lash, and ${NO_TURN}`],
   up: [
     'A full pivot should have taken it up: a qualified shop looks at its height, the follower and the valve.',
     'the pivot was full, and should have taken that up. A qualified shop looks at its fitting height, the follower and the valve, against the engine maker’s figures.',

@@ -111,12 +111,7 @@ export function shimHeadlines(rows: readonly ShimRow[]): Headline[] {
   return [
     ...(shut.length === 0
       ? []
-      : [
-          headline(
-            'no-gap',
-            `No gap found at ${listed(shut.map(placeOf))}: ${BURNS} It is not run so.`,
-          ),
-        ]),
+      : [headline('no-gap', `No gap found at ${listed(shut.map(placeOf))}: ${BURNS} It is not run so.`)]),
     ...changed(rows),
     ...(first === undefined
       ? []

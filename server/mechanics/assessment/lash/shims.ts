@@ -42,7 +42,9 @@ function lacksOf(
       ? [toSay('read-wrong', 'whether its lash was read and entered right', LASH_UNLIKELY)]
       : []),
     ...(fitted === undefined ? [toRead('shim-fitted', 'the shim that is in, measured itself')] : []),
-    ...(isCloseEnough(found) ? [] : [toRead('gap-as-felt', 'the gap as one figure, or between closer feelers')]),
+    ...(isCloseEnough(found)
+      ? []
+      : [toRead('gap-as-felt', 'the gap as one figure, or between closer feelers')]),
     // How far a valve is held open whose gap cannot be felt is not known.
     ...(isShut({ found }) ? [toRead('gap-measured', 'a gap that can be measured')] : []),
     ...(wanted === undefined ? [toSay('card-figure', 'the lash that is wanted, from the card')] : []),

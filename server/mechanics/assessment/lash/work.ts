@@ -40,9 +40,7 @@ function atHeat(valve: LashValveRead, questions: readonly AssessedQuestion[]): A
   const apart = questions.some(
     (each) => isOf(each, valve) && OTHER_HEAT.has(`${each.code} ${chosenOf(each) ?? ''}`),
   );
-  return apart && valve.now?.moment === 'found'
-    ? [{ place: valve, heat: set?.engine ?? 'not-said' }]
-    : [];
+  return apart && valve.now?.moment === 'found' ? [{ place: valve, heat: set?.engine ?? 'not-said' }] : [];
 }
 
 /** What is done once an adjuster is known to have moved: why it did first. */

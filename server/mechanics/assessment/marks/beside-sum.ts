@@ -1,7 +1,7 @@
 import { allowance } from '../../kit/allowances.ts';
 import { inchesSaid, toldOver } from '../../tip-mark/length-said.ts';
 import type { LengthOver } from '../../tip-mark/types.ts';
-import type { Assessment, Headline } from '../assessment.ts';
+import type { Assessment, Headline, NextAction } from '../assessment.ts';
 import { lastKept } from '../common/kept.ts';
 import { listed, placeOf, upperFirst } from '../common/said.ts';
 import type { PushrodEvidence } from '../evidence/kept-sums.ts';
@@ -93,6 +93,35 @@ function besideSaid(sum: PushrodEvidence, valves: readonly MarkedValveDetail[]):
   return staysSaid(sum, valves.flatMap(stayingOf));
 }
 
+/** The kept pushrod length, where it counts. */
+function sumOf(quantities: Assessment['quantities'], evidence: Evidence): PushrodEvidence | undefined {
+  const counts = quantities.some(({ id, lacks }) => id === OF_SUM && lacks.length === 0);
+  return counts ? lastKept(evidence, 'pushrod')?.set : undefined;
+}
+
+/** A sum that was made at another length than every mark that holds is made again, before anything is ordered. */
+export function sumAgainNext(
+  { quantities }: Pick<Assessment, 'quantities'>,
+  { valves, stand }: MarksDetail,
+  evidence: Evidence,
+): NextAction | undefined {
+  const sum = stand === undefined ? sumOf(quantities, evidence) : undefined;
+  const staying = valves.flatMap(stayingOf);
+  const [first] = staying;
+  if (sum === undefined || first === undefined || staying.some((each) => !isElsewhere(sum, each)))
+    return undefined;
+  if (valves.some(({ length }) => length?.how === 'open')) return undefined;
+  return {
+    id: 'next:geometry:pushrod-sum',
+    action: 'pushrod-sum',
+    step: 'geometry',
+    about: { of: 'build' },
+    sentence: `Work the pushrod length out again from the ${inchesSaid(first.at)} that ${marksOf([first.valve])} lets stay; order none until then.`,
+    reason: 'The sum was made at another length, and the mark holds.',
+    turns: false,
+  };
+}
+
 /**
  * The kept pushrod length with what it is beside the lengths that the marks ask for: a mark goes before the sum, because the
  * sum is made with the mark in its place.
@@ -110,8 +139,7 @@ export function besideMarks(
         ? { ...each, sentence: `Nothing is told of this height yet. ${stand.said}` }
         : each,
     );
-  const counts = quantities.some(({ id, lacks }) => id === OF_SUM && lacks.length === 0);
-  const sum = counts ? lastKept(evidence, 'pushrod')?.set : undefined;
+  const sum = sumOf(quantities, evidence);
   const said = sum === undefined ? undefined : besideSaid(sum, valves);
   if (said === undefined) return headlines;
   // What the checker stands at is not what is ordered, where the adjustment is in it.

@@ -1,7 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
+import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
 import { toldOver } from '../../tip-mark/length-said.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -10,8 +10,8 @@ import { inches, listed, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { MarkedValve } from './marked-valve.ts';
 
-/** Pushrods of one side are one length within half a step of stock: common practice, no published source. */
-const ALIKE = 0.025 * IN;
+/** Pushrods of one side are one length within half a step of stock. */
+const ALIKE = allowance('lengths-alike');
 
 const CHOICES: AssessedQuestion['answers'] = [
   {

@@ -3,7 +3,8 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { lastKept } from '../common/kept.ts';
+import { isAt } from '../common/found-twice.ts';
+import { allKept, lastKept } from '../common/kept.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
@@ -11,7 +12,8 @@ import { lashWanted } from '../common/lash-wanted.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import { hasShims } from '../common/shimmed.ts';
 import { usableLash } from '../common/usable-lash.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import { valveNames } from '../common/valve-names.ts';
+import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
 import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import { isShut } from '../lash/shim-said.ts';
@@ -104,15 +106,17 @@ function cardHeat(evidence: Evidence, place: ValvePlace): 'cold' | 'hot' | undef
 
 /** Gaps that cannot be set against what they were set to before they are read at its heat. */
 const atItsHeat = ({ atHeat }: LashWork): Need[] =>
-  atHeat.slice(0, 1).map(({ place, heat }) =>
-    need(
-      'lash-at-heat',
-      `the gap of ${placeOf(place)} at the heat it was set at`,
-      `Read the gap of ${placeOf(place)} again ${heat === 'not-said' ? 'at the heat it was set at' : `${heat}, as it was set`}, and say whether the lock held.`,
-      false,
-      MUST_TURN,
-    ),
-  );
+  atHeat
+    .slice(0, 1)
+    .map(({ place, heat }) =>
+      need(
+        'lash-at-heat',
+        `the gap of ${placeOf(place)} at the heat it was set at`,
+        `Read the gap of ${placeOf(place)} again ${heat === 'not-said' ? 'at the heat it was set at' : `${heat}, as it was set`}, and say whether the lock held.`,
+        false,
+        MUST_TURN,
+      ),
+    );
 
 /** The lashes of the sides stand for one another, and somebody said where: that is put right before anything is set. */
 function sidesFirst({ sides }: LashWork): Need[] {
@@ -224,15 +228,66 @@ function toTurn(evidence: Evidence, { sinking }: LashWork): ValvePlace[] {
   );
 }
 
+/** Valves found at a gap that no kept turn was worked out from, and that is not as it should be. */
+function withoutSum(evidence: Evidence, { sinking }: LashWork): LashEvidence[] {
+  const from = allKept(evidence, 'turns').flatMap(({ set }) => set.lashFound ?? []);
+  const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
+  if (from.length === 0) return [];
+  return places.flatMap((place) => {
+    const now = usableLash(evidence, place);
+    const waits =
+      now?.moment === 'found' &&
+      now.gap.value !== undefined &&
+      now.gap.value > 0 &&
+      !sinking.has(placeOf(place)) &&
+      lashDone(evidence, place) === undefined &&
+      !from.some((gap) => isAt(now, gap));
+    return waits ? [now] : [];
+  });
+}
+
+/** A turn is worked out from one gap: a valve found at another has none yet. */
 function turns(evidence: Evidence, work: LashWork): Need {
-  const places = toTurn(evidence, work).map(placeOf);
-  const of = places.length === 0 || places.length > FEW ? '' : ` of ${listed(places)}`;
-  return need(
-    'turns',
-    'what the turns of the adjuster do',
-    `Give thread and turns of the adjuster${of}.`,
-    worked(evidence, 'adjuster') || isDone(evidence, work),
+  const left = withoutSum(evidence, work);
+  const [first, ...others] = left;
+  if (first === undefined) {
+    const places = toTurn(evidence, work).map(placeOf);
+    const of = places.length === 0 || places.length > FEW ? '' : ` of ${listed(places)}`;
+    return need(
+      'turns',
+      'what the turns of the adjuster do',
+      `Give thread and turns of the adjuster${of}.`,
+      worked(evidence, 'adjuster') || isDone(evidence, work),
+    );
+  }
+  const named =
+    others.length < FEW
+      ? listed(left.map((each) => `${placeOf(each)}, found at ${inches(each.gap.value ?? 0)}`))
+      : `${placeOf(first)}, found at ${inches(first.gap.value ?? 0)}, and of ${others.length} others`;
+  return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false);
+}
+
+/** With buckets the camshaft comes out for a shim: every gap is read first, so that shims can change places. */
+function otherGaps(evidence: Evidence): Need[] {
+  const { cylinders, gear } = evidence.engine;
+  if (gear !== 'bucket' || cylinders === undefined) return [];
+  const read = new Set(evidence.lash.filter(({ standing }) => standing).map(placeOf));
+  const all = Array.from({ length: cylinders }, (_, at) => at + 1).flatMap((cylinder) =>
+    valveNames(evidence).map((valve) => placeOf({ cylinder, valve })),
   );
+  const left = all.filter((place) => !read.has(place));
+  if (read.size === 0 || left.length === 0) return [];
+  const named = left.length > 3 ? `the ${left.length} other valves` : listed(left);
+  return [
+    need(
+      'other-gaps',
+      `the gap of ${named}, before a camshaft comes out`,
+      `Read the gap of ${named} too, before a camshaft comes out: a shim may go from one valve to another.`,
+      false,
+      MUST_TURN,
+    ),
+  ];
 }
 
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
@@ -248,6 +303,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail, work: LashWor
     ...atItsHeat(work),
     ...(hasShims(evidence) ? shims(evidence, noise) : []),
     ...followerShim(evidence),
+    ...(noise.active ? [] : otherGaps(evidence)),
     ...(noise.active ? [] : [turns(evidence, work)]),
   ];
 }

@@ -17,13 +17,14 @@ import { oneValve } from './one-valve.ts';
 const PASSES = 3;
 const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
-/** Its passes were struck out, and those of another set-up are there: nobody wants them once more. */
+/** Its passes were struck out, or speak against it beside a sound one: nobody wants them once more. */
 const isGivenUp = (evidence: Evidence, each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
-  !wasRead(each) &&
-  evidence.passes.some(
-    ({ setUpId, kind, standing }) => setUpId === each.read.setUp.id && kind === 'valve-lift' && !standing,
-  ) &&
-  known.some(({ read }) => read.valve.used.length >= PASSES);
+  each.poor !== undefined ||
+  (!wasRead(each) &&
+    evidence.passes.some(
+      ({ setUpId, kind, standing }) => setUpId === each.read.setUp.id && kind === 'valve-lift' && !standing,
+    ) &&
+    known.some(({ read }) => read.valve.used.length >= PASSES));
 
 /** `newest`: the number of the set-up that is gone on with; none where another reading is wanted first. */
 function ofPasses(evidence: Evidence, { known, group }: GroupExplained, newest: number | undefined): Need[] {

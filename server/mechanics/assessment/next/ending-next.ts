@@ -5,6 +5,7 @@ import type { Lacking } from '../missing/missing.ts';
 import { BUILD, lackingNext } from './lacking-next.ts';
 
 const WHOLE = 'Everything that the answer needs is there.';
+const NOTHING = 'Nothing that was entered tells of it yet: that is what is said.';
 const IN_PART = 'What it asks for is there. What is not known yet is said with the answer.';
 
 const CLOSE: NextAction = {
@@ -107,6 +108,6 @@ export function endingNext(given: EndGiven): NextAction | undefined {
     ...toSay(given, found.sentence),
     ...toHear(given),
     ...whereFound(given.headlines),
-    reason: given.ofChange?.notKnown === undefined ? WHOLE : IN_PART,
+    reason: given.headlines.length === 0 ? NOTHING : given.ofChange?.notKnown === undefined ? WHOLE : IN_PART,
   };
 }

@@ -1,6 +1,9 @@
 import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
-import { ADJUSTER_WORDS } from '../../lash/adjuster-words.ts';
+import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
+import { noiseWords } from '../../noise/noise-words.ts';
 import type { StopReason } from '../assessment.ts';
+import { lowerFirst } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
 
 /** What an answer tells of a part, beside what it speaks for: whether it may still be turned, or run. */
 export interface Damage {
@@ -115,6 +118,23 @@ export const NOT_RUN: readonly (Damage & { readonly first: string })[] = [
     first: 'Look at all the others like it, and change what is worn.',
   })),
 ];
+
+/** `the nut has moved`, in the word of what sets the gap of this engine. */
+export const hasMovedSaid = ({ engine }: Pick<Evidence, 'engine'>): string =>
+  `the ${lowerFirst(noiseWords('noise-nut', adjusterKind(engine)).name)} has moved`;
+
+/** What was found of the lock or its threads, in the words of what sets the gap of this engine; else as the table has it. */
+export function whySaid(
+  { question, answer, why }: Pick<Damage, 'question' | 'answer' | 'why'>,
+  { engine }: Pick<Evidence, 'engine'>,
+): string {
+  const kind = adjusterKind(engine);
+  const { part, lock } = ADJUSTER_WORDS[kind];
+  if (question === 'noise-nut' && answer === 'moved') return hasMovedSaid({ engine });
+  if (kind === 'stud' || kind === 'not-known') return why;
+  if (question === 'noise-nut' && answer === 'off') return `the ${part} is off, or a rocker hangs loose`;
+  return question === 'noise-thread' && answer === 'worn' ? `the threads of ${lock} are worn` : why;
+}
 
 /** Answers about a part that may have words beside them which tell more than the answer does. */
 const OF_PARTS: ReadonlySet<NoiseQuestion> = new Set([

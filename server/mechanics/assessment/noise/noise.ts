@@ -2,9 +2,10 @@ import { defined } from '../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
-import { adjusterKind } from '../../lash/adjuster-words.ts';
+import { type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
+import { causeSaid } from '../../noise/noise-words.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -98,9 +99,13 @@ const isOpenStill = (question: NoiseQuestion, evidence: Evidence): boolean =>
 
 const saidFact = ({ key, text, restsOn }: Fact): SaidFact => ({ key, text, restsOn });
 
-const shown = ({ cause, seen, ...facts }: Candidate, left: readonly Candidate[]): NoiseCandidate => ({
+const shown = (
+  { cause, seen, ...facts }: Candidate,
+  left: readonly Candidate[],
+  kind: AdjusterKind,
+): NoiseCandidate => ({
   cause,
-  said: CAUSES[cause].said,
+  said: causeSaid(cause, kind),
   source: CAUSES[cause].source,
   for: facts.for.map(saidFact),
   against: facts.against.map(saidFact),
@@ -108,11 +113,17 @@ const shown = ({ cause, seen, ...facts }: Candidate, left: readonly Candidate[])
   remains: left.some((each) => each.cause === cause),
 });
 
-function nearestOf(left: readonly Candidate[], open: ReturnType<typeof openChecks>): NoiseDetail['nearest'] {
+function nearestOf(
+  left: readonly Candidate[],
+  open: ReturnType<typeof openChecks>,
+  kind: AdjusterKind,
+): NoiseDetail['nearest'] {
   const [a, b] = left;
   if (a === undefined || b === undefined) return undefined;
   const check = partingCheck(open, [a.cause, b.cause]);
-  return check === undefined ? undefined : { causes: [CAUSES[a.cause].said, CAUSES[b.cause].said], check };
+  return check === undefined
+    ? undefined
+    : { causes: [causeSaid(a.cause, kind), causeSaid(b.cause, kind)], check };
 }
 
 /** What is looked at or asked to tell the causes that are left from one another. */
@@ -179,10 +190,12 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const left = remaining(candidates);
   const known = knownOf(evidence, record, place);
   const open = checksOf(evidence, left, known, place);
-  const nearest = nearestOf(left, open);
+  const kind = adjusterKind(evidence.engine);
+  const nearest = nearestOf(left, open, kind);
   const questions = askedOf(evidence, known);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
-  const said = noiseSaid(left, foundSaid(evidence), nearest === undefined ? undefined : open[0]?.check);
+  const tells = nearest === undefined ? undefined : open[0]?.check;
+  const said = noiseSaid(left, foundSaid(evidence), tells, kind);
   const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };
   return {
     quantities: [],
@@ -200,7 +213,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       questions,
       known,
       facts: facts.map(saidFact),
-      candidates: candidates.map((each) => shown(each, left)),
+      candidates: candidates.map((each) => shown(each, left, kind)),
       howOrdered: HOW_ORDERED,
       checks: open.map(({ check }) => check),
       ...defined({

@@ -1,12 +1,11 @@
 import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
-import { noiseWords } from '../../noise/noise-words.ts';
 import type { NotToRun, Subject } from '../assessment.ts';
-import { listed, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
+import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { nutHasMoved } from '../lash/nut-moved.ts';
 import { lastSaid, noisyValve } from './answers.ts';
-import { NOT_RUN, SIGNS, toldAs } from './damage.ts';
+import { NOT_RUN, SIGNS, toldAs, whySaid } from './damage.ts';
 import type { NoiseRecord } from './of-record.ts';
 
 const BUILD: Subject = { of: 'build' };
@@ -38,18 +37,11 @@ function firstOf(question: NoiseQuestion, first: string, { engine }: Evidence): 
   return question === 'noise-thread' && kind !== 'stud' ? 'Change both.' : first;
 }
 
-/** `the nut has moved`, in the word of what sets the gap of this engine. */
-export const hasMovedSaid = ({ engine }: Pick<Evidence, 'engine'>): string =>
-  `the ${lowerFirst(noiseWords('noise-nut', adjusterKind(engine)).name)} has moved`;
-
-const whySaid = (question: NoiseQuestion, answer: string, why: string, evidence: Evidence): string =>
-  question === 'noise-nut' && answer === 'moved' ? hasMovedSaid(evidence) : why;
-
 /** What was told of damage, worst first, as clauses for the line of the answer. */
 export const foundSaid = (evidence: Evidence): string[] =>
   [...SIGNS, ...NOT_RUN].flatMap(({ question, answer, why }) =>
     toldAs(question, lastSaid(question, evidence)) === answer
-      ? [whySaid(question, answer, why, evidence)]
+      ? [whySaid({ question, answer, why }, evidence)]
       : [],
   );
 
@@ -80,7 +72,7 @@ export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun
         id: `not-to-run:${question}:${answer}`,
         what: 'run',
         about: OF_ENGINE.has(question) ? BUILD : about,
-        sentence: `Do not run it: ${whySaid(question, answer, why, evidence)}.`,
+        sentence: `Do not run it: ${whySaid({ question, answer, why }, evidence)}.`,
         wayOut: firstOf(question, first, evidence),
       }),
     ),

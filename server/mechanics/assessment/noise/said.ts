@@ -1,4 +1,6 @@
-import { CAUSES, type CauseName, LOCKING, WEAR } from '../../noise/causes.ts';
+import type { AdjusterKind } from '../../lash/adjuster-words.ts';
+import { type CauseName, LOCKING, WEAR } from '../../noise/causes.ts';
+import { causeSaid } from '../../noise/noise-words.ts';
 import type { Candidate } from '../../noise/weigh.ts';
 import { listed } from '../common/said.ts';
 import type { NoiseCheck } from './detail.ts';
@@ -22,14 +24,14 @@ function together(left: readonly Candidate[], causes: readonly CauseName[]): Can
 }
 
 /** Those that stand first by name: seen bad, else with most for them; those of a whole group by its one name. */
-function firstNames(left: readonly Candidate[]): string[] {
+function firstNames(left: readonly Candidate[], kind: AdjusterKind): string[] {
   const seen = left.filter((each) => each.seen);
   const most = Math.max(0, ...left.map((each) => each.for.length));
   const first = seen.length > 0 ? seen : left.filter((each) => each.for.length === most);
   const groups = GROUPS.map(({ said, causes }) => ({ said, own: together(first, causes) }));
   const grouped = groups.flatMap(({ own }) => own);
   return first.flatMap((each): string[] => {
-    if (!grouped.includes(each)) return [CAUSES[each.cause].said];
+    if (!grouped.includes(each)) return [causeSaid(each.cause, kind)];
     return groups.filter(({ own }) => own[0] === each).map(({ said }) => said);
   });
 }
@@ -42,13 +44,15 @@ const wordsIn = (text: string): number => text.split(' ').length;
  *
  * @param found damage that was told, as clauses, the worst first
  * @param next what is asked or looked at next, where it tells causes apart
+ * @param kind what sets the gap of the engine
  */
 export function noiseSaid(
   left: readonly Candidate[],
   found: readonly string[],
   next: NoiseCheck | undefined,
+  kind: AdjusterKind,
 ): string {
-  const names = firstNames(left);
+  const names = firstNames(left, kind);
   const some = left.some((each) => each.seen || each.for.length > 0);
   const most = !some
     ? 'Nothing points to one cause yet.'

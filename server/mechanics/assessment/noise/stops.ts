@@ -7,7 +7,7 @@ import { lowerFirst, valveSubject } from '../common/said.ts';
 import { SHOP_LOOKS } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
 import { type NoiseSaid, noisyValve, QUESTIONS, saidTo } from './answers.ts';
-import { SIGNS, type Sign, wordsTellDamage } from './damage.ts';
+import { SIGNS, type Sign, whySaid, wordsTellDamage } from './damage.ts';
 
 /** Whether this answer stops it: for the words beside the answer. */
 export const stopsIt = (question: NoiseQuestion, answer: string): boolean =>
@@ -31,6 +31,7 @@ function stopBy(
       code,
       about: place === undefined || OF_BUILD.includes(question) ? { of: 'build' } : valveSubject(place),
       sentence: `Do not turn it: ${why}.`,
+      why,
       ...SHOP_LOOKS,
       ...defined({
         first: code === 'lash-grew-again' ? firstAtGrowth(adjusterKind(evidence.engine)) : first,
@@ -67,7 +68,7 @@ function byWords(evidence: Evidence, question: NoiseQuestion): StopReason[] {
 export function noiseStops(evidence: Evidence): StopReason[] {
   const signs = SIGNS.flatMap((sign) => {
     const told = saidTo(sign.question, evidence).filter((each) => each.answer === sign.answer);
-    return stopBy(evidence, sign, told, { id: idOf(sign), why: sign.why });
+    return stopBy(evidence, sign, told, { id: idOf(sign), why: whySaid(sign, evidence) });
   });
   return [...signs, ...QUESTIONS.flatMap((question) => byWords(evidence, question))];
 }

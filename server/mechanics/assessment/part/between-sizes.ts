@@ -1,6 +1,7 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { toolWithin } from '../../identify/tools.ts';
+import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import { CANDIDATES } from '../../threads/hole-fit.ts';
 import { upperFirst } from '../common/said.ts';
@@ -42,8 +43,8 @@ export function whereSaid(hole: HoleDetail, size: number): string {
 /** What settles it: trade practice 3 and confusion 23, common practice, no published source. */
 export const TRY = 'try the stud that came out, or a drill shank, through the hole by hand';
 
-/** Farther over the largest stud than any drilling: the hole of a shaft (judgement, no published source). */
-const FAR = 0.1 * IN;
+/** Farther over the largest stud than any drilling: the hole of a shaft. */
+const FAR = allowance('hole-of-shaft');
 const LARGEST = Math.max(...CANDIDATES.map(({ nominalHole }) => nominalHole));
 export const isShafts = (readings: readonly CountedReading[], size: number): boolean =>
   size > LARGEST + FAR || readings.some(({ kind, word }) => kind === 'mount' && word === 'shaft');

@@ -1,3 +1,4 @@
+import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import type { Chance } from './detail.ts';
 
 /** `46 %`, with the ends left open: nothing is ever certain here. */
@@ -8,9 +9,10 @@ export function shareSaid(probability: number): string {
 }
 
 function likely(probability: number): string {
-  if (probability >= 0.9) return 'Nearly settled';
-  if (probability >= 0.5) return 'Likely';
-  return probability >= 0.1 ? 'Possible' : 'Unlikely';
+  const { nearlySettled, likely: fromLikely, possible } = IDENTIFICATION_MODEL.told;
+  if (probability >= nearlySettled) return 'Nearly settled';
+  if (probability >= fromLikely) return 'Likely';
+  return probability >= possible ? 'Possible' : 'Unlikely';
 }
 
 export const chanceOf = (probability: number): Chance => ({

@@ -129,6 +129,8 @@ export interface StudDetail {
   readonly pitch?: { readonly value: number; readonly within: number };
   /** What is still to read. */
   readonly lacks?: string;
+  /** What it measures, to go on from: `The stud or bolt that came out has .4370 in over the thread`. */
+  readonly measures: string;
   readonly sentence: string;
 }
 

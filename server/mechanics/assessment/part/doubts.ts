@@ -2,6 +2,7 @@ import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { keyOf } from '../common/said.ts';
+import { isSince } from '../common/since.ts';
 import type { AnswerEvidence, PartEvidence } from '../evidence.ts';
 import type { InHand } from './in-hand.ts';
 
@@ -41,19 +42,66 @@ export interface Weighed {
   readonly leftOut: readonly LeftOut[];
 }
 
+/** What was read, whichever entry has it. */
+const figuresOf = (readings: readonly PartEvidence[]): string =>
+  [
+    ...new Set(
+      readings.map(
+        ({ kind, size, word, count }) => `${kind} ${size?.toFixed(7) ?? word ?? ''} ${count ?? ''}`,
+      ),
+    ),
+  ]
+    .sort()
+    .join('\n');
+
+/** Answers that hold for the same figures entered once more; which of two is right is asked of each reading. */
+const ofEntries: ReadonlySet<string> = new Set(['smallest', 'largest']);
+
+/**
+ * What the same question was answered of entries with the same figures. A reading that was held to be misread, and came
+ * out as it was when it was entered again, is as it was read: nobody is asked a second time.
+ */
+function readAgain(
+  part: Pick<InHand, 'about' | 'readings'>,
+  answers: readonly AnswerEvidence[],
+  { code, restsOn }: Pick<Doubt, 'code' | 'restsOn'>,
+  askedOf: (ids: string) => AssessedQuestion,
+): string | undefined {
+  const own = part.readings.filter(({ id }) => restsOn.includes(id));
+  const found = answeredAmong(part, answers, code).flatMap((ids): string[] => {
+    const before = part.readings.filter(({ id }) => ids.includes(id));
+    if (before.length !== ids.length || figuresOf(before) !== figuresOf(own)) return [];
+    const question = askedOf(ids.join(AND));
+    const chosen = chosenOf(question);
+    if (chosen === undefined || ofEntries.has(chosen)) return [];
+    if (chosen !== 'found') return [chosen];
+    const answer = answers.find(({ id }) => id === question.answered?.entryId);
+    const since = own.filter(({ id }) => !ids.includes(id));
+    return answer !== undefined && since.every((each) => isSince(each, answer)) ? ['not-found'] : [];
+  });
+  return found[0];
+}
+
 /** Questions of one kind put to the readings as they count by now, with what their answers change. */
 export function putTo(
   before: Weighed,
-  { about }: Pick<InHand, 'about'>,
+  part: Pick<InHand, 'about' | 'readings'>,
   answers: readonly AnswerEvidence[],
   find: (readings: readonly CountedReading[]) => readonly PartDoubt[],
 ): Weighed {
+  const { about } = part;
   return find(before.readings).reduce((weighed: Weighed, { choices, effect, among, ...doubt }): Weighed => {
-    const question = asked(
-      { ...doubt, weight: 'weak' },
-      // Two stamps without a dot are two questions, though their words are the same.
-      { about, step: 'identify', among: among ?? doubt.restsOn[0] ?? '', answers, choices },
-    );
+    const askedOf = (ids: string) =>
+      asked({ ...doubt, weight: 'weak' }, { about, step: 'identify', among: ids, answers, choices });
+    // Two stamps without a dot are two questions, though their words are the same.
+    const question = askedOf(among ?? doubt.restsOn[0] ?? '');
+    const again = question.answered === undefined ? readAgain(part, answers, doubt, askedOf) : undefined;
+    if (again !== undefined)
+      return {
+        readings: effect?.(weighed.readings, again) ?? weighed.readings,
+        questions: weighed.questions,
+        leftOut: weighed.leftOut,
+      };
     if (weighed.questions.some(({ id }) => id === question.id)) return weighed;
     const chosen = chosenOf(question);
     const readings = effect?.(weighed.readings, chosen) ?? weighed.readings;

@@ -1,16 +1,19 @@
 import { defined } from '../../../../shared/defined.ts';
-import { computation as fastenerForHole } from '../../computations/fastener-for-hole.ts';
+import { computation as fastenerForHole, holeCautions } from '../../computations/fastener-for-hole.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { toolWithin } from '../../identify/tools.ts';
 import { IN } from '../../kit/si.ts';
 import { DEFAULT_READING_BAND, doubtBand } from '../../threads/hole-fit.ts';
+import { THREADS } from '../../threads/thread-table.ts';
 import type { HoleDetail, StudDetail } from './detail.ts';
 import { type CountedReading, sized } from './doubts.ts';
 
 type Thread = HoleDetail['threads'][number];
 
+const SIZES = new Map(THREADS.map(({ designation, size }) => [designation, size]));
+
 /** `7/16` of `7/16-20 UNF`, `M8` of `M8×1.25`. */
-export const sizeName = (designation: string): string => designation.split(/[-×]/)[0] ?? designation;
+export const sizeName = (designation: string): string => SIZES.get(designation) ?? designation;
 
 function fitOf(threads: readonly Thread[]): Pick<HoleDetail, 'word' | 'said'> {
   if (threads.some(({ fit }) => fit === 'agrees'))
@@ -55,12 +58,6 @@ const triedSaid = (tried: string): string =>
     : `by reading, and a ${tried} stud or drill shank goes through it without play.`;
 
 export const HOLE = 'hole-across-trunnion';
-const TWICE = / Read the hole twice at right angles[^.]*\.[^.]*\.$/;
-
-/** What was done is not asked for: a hole that was read both ways is not to be read both ways. */
-const cautionsOf = (cautions: readonly string[], twice: boolean): string[] =>
-  cautions.map((caution) => (twice ? caution.replace(TWICE, '') : caution));
-
 /** The smallest first, so that the one that is named says nothing of the order of entry. */
 const bySize = <Reading extends { readonly size: number; readonly readAs: string }>(
   all: readonly Reading[],
@@ -93,7 +90,7 @@ export const holesOf = (readings: readonly CountedReading[], stud?: StudDetail):
       others: all.filter(({ fit }) => fit === 'differs').slice(0, 2),
       ...defined({ ask: told || inReach.length === 0 ? undefined : result.ask }),
       // What was tried already is not asked for once more.
-      cautions: reading.tried === undefined ? cautionsOf(fastenerForHole.cautions(given, result), twice) : [],
+      cautions: reading.tried === undefined ? holeCautions(result, { readBothWays: twice }) : [],
     };
   });
 

@@ -1,5 +1,5 @@
+import { allowance } from '../../kit/allowances.ts';
 import { defaultLimit } from '../../kit/limits.ts';
-import { IN } from '../../kit/si.ts';
 import { CANDIDATES } from '../../threads/hole-fit.ts';
 import { listed } from '../common/said.ts';
 import { shareSaid } from './chance.ts';
@@ -19,7 +19,7 @@ interface Meaning {
 }
 
 /** Holes made for one size differ by no more than a rounding. */
-const SAME_HOLE = 0.0006 * IN;
+const SAME_HOLE = allowance('hole-alike');
 
 function studOf({ sizes, features }: FamilyEvidence, threadRead: boolean): Meaning | undefined {
   const hole = sizes['hole-across-trunnion'];

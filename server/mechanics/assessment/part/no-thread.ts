@@ -34,7 +34,7 @@ export const studNoThread =
     return [
       {
         code: 'stud-no-thread',
-        ask: `${stud.sentence.replace(/: .*$/, '')}, and ${listed(['diameter', 'pitch'])} are together no ordinary thread of rockers.${beside} Which was misread, or is it the stud of another part?`,
+        ask: `${stud.measures}, and ${listed(['diameter', 'pitch'])} are together no ordinary thread of rockers.${beside} Which was misread, or is it the stud of another part?`,
         knownBy: 'diameter and pitch are no thread',
         test: 'slide the stud through the hole by hand, then read it again over the thread near its end, and count the threads again from a crest to a crest',
         restsOn: ids,

@@ -8,6 +8,7 @@ import {
 } from '../../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
 import type { PartKind } from '../../identify/kinds.ts';
+import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { listed, upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
 import type { FamilyEvidence } from './family.ts';
@@ -15,12 +16,15 @@ import { firstOf } from './ranking.ts';
 import { nameOf } from './size-said.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 
-/** From here on none of the families is what the readings say. */
-const NONE_TAKES_ALL = 0.5;
-/** Left out, one family must stand as high as this. */
-const FITS_WELL = 0.6;
-/** With two kinds left there is too little to stand against the third. */
-const FEWEST = 3;
+/**
+ * From where on none of the families is what the readings say; as high one family must stand without the odd one; with
+ * fewer kinds there is too little to stand against it.
+ */
+const {
+  noneTakesAll: NONE_TAKES_ALL,
+  fitsWithoutOne: FITS_WELL,
+  fewestKinds: FEWEST,
+} = IDENTIFICATION_MODEL.told;
 
 const KINDS: readonly PartKind[] = [...keysOf(PART_SIZES), ...keysOf(PART_FEATURES)];
 
@@ -44,6 +48,16 @@ function oneThatStandsAlone(
     return [{ kind, family, probability }];
   });
   return tried.toSorted((a, b) => b.probability - a.probability)[0];
+}
+
+/** A hole is read both ways at once: the second of those is no repeat. */
+const ALWAYS_TWICE: ReadonlySet<string> = new Set(['hole-across-trunnion']);
+
+/** The same figure was entered once more. */
+function isRepeated(own: readonly CountedReading[]): boolean {
+  const figures = own.map(({ size, word }) => size ?? word);
+  const most = Math.max(0, ...figures.map((one) => figures.filter((other) => other === one).length));
+  return most > (own.some(({ kind }) => ALWAYS_TWICE.has(kind)) ? 2 : 1);
 }
 
 /** The question to readings of one kind. */
@@ -77,8 +91,8 @@ export const oddReading =
     const counted = readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind));
     const alone = oneThatStandsAlone(counted, families);
     if (alone === undefined) return [];
-    return askAlone(
-      counted.filter(({ kind }) => kind === alone.kind),
-      `Without it ${alone.family.name} would stand first.`,
-    );
+    const own = counted.filter(({ kind }) => kind === alone.kind);
+    // Read again already, and it came out the same.
+    if (isRepeated(own)) return [];
+    return askAlone(own, `Without it ${alone.family.name} would stand first.`);
   };

@@ -93,6 +93,7 @@ export function studOf(readings: readonly CountedReading[]): StudDetail | undefi
     ...(diameter === undefined ? [] : [diameterSaid(diameter)]),
     ...(pitch === undefined ? [] : [pitchSaid(pitch)]),
   ];
+  const measures = `The stud or bolt that came out has ${listed(read)}`;
   return {
     entryIds: [diameter, pitch].flatMap((each) => each?.reads.map(({ id }) => id) ?? []),
     by: [
@@ -106,7 +107,8 @@ export function studOf(readings: readonly CountedReading[]): StudDetail | undefi
       pitch: pitch === undefined || pitch.apart ? undefined : sizeOfReads(pitch),
       lacks: lackOf(diameter, pitch),
     }),
-    sentence: `The stud or bolt that came out has ${listed(read)}: ${named.length === 0 ? 'no ordinary thread of rockers' : eitherSaid(named)}.`,
+    measures,
+    sentence: `${measures}: ${named.length === 0 ? 'no ordinary thread of rockers' : eitherSaid(named)}.`,
   };
 }
 
@@ -120,6 +122,6 @@ export function throughHole(stud: StudDetail, holes: readonly HoleDetail[]): Stu
     ...stud,
     named,
     threads: stud.threads.filter(({ designation }) => taken.has(designation)),
-    sentence: `${stud.sentence.replace(/: .*$/, '')}; of its threads the hole takes ${eitherSaid(named)}.`,
+    sentence: `${stud.measures}; of its threads the hole takes ${eitherSaid(named)}.`,
   };
 }

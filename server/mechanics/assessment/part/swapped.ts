@@ -1,5 +1,6 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
+import { IDENTIFICATION_MODEL, type SizeModel } from '../../identify/model.ts';
 import { IN } from '../../kit/si.ts';
 import { upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
@@ -82,11 +83,14 @@ function swappedPair(
   ];
 }
 
-/** Holes that rockers are made with; over this none is read, and rollers go up to this (common practice, no published source). */
-const HOLES = [0.3125, 0.315, 0.375, 0.4375].map((inch) => inch * IN);
-const AGREES = 0.004 * IN;
-const MOST_HOLE = 0.4495 * IN;
-const MOST_ROLLER = 0.602 * IN;
+/** Holes that rockers are made with; over the next none is read, and rollers go up to the last. */
+const OF_HOLE = IDENTIFICATION_MODEL.sizes['hole-across-trunnion'];
+const OF_ROLLER = IDENTIFICATION_MODEL.sizes['roller-diameter'];
+const nominalsOf = ({ unknown }: SizeModel): number[] => unknown.nominals.map(({ at }) => at * IN);
+const HOLES = nominalsOf(OF_HOLE);
+const AGREES = OF_HOLE.agrees.below * IN;
+const MOST_HOLE = Math.max(...HOLES) + OF_HOLE.cannotTell.above * IN;
+const MOST_ROLLER = Math.max(...nominalsOf(OF_ROLLER)) + OF_ROLLER.agrees.above * IN;
 
 /** A hole that only a roller has, and a roller that reads like a hole. */
 const AS_A_ROLLER: Doubted = {

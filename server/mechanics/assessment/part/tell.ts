@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { isPartSize, PART_FEATURES, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
 import { type PartKind, SIZE_KINDS } from '../../identify/kinds.ts';
+import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
@@ -9,12 +10,11 @@ import type { PartDetail, TellDetail } from './detail.ts';
 import type { Ranked, Ranking } from './ranking.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 
-/** A gain below this is not worth walking to the bench for. */
-const WORTH_IT = 0.02;
-/** Above this the part is named, and no ratio is read only to name it. */
-const NAMED = 0.9;
-/** A family below this is no rival of the first. */
-const RIVAL = 0.05;
+/**
+ * A gain below the first is not worth walking to the bench for; above the second the part is named, and no ratio is read
+ * only to name it; a family below the third is no rival of the first.
+ */
+const { worthReading: WORTH_IT, nearlySettled: NAMED, rival: RIVAL } = IDENTIFICATION_MODEL.told;
 
 const NAMES = { ...PART_SIZES, ...PART_FEATURES };
 

@@ -1,12 +1,12 @@
 import { halfWidthOf } from '../../identify/how-read.ts';
-import { IN } from '../../kit/si.ts';
+import { allowance, share } from '../../kit/allowances.ts';
 import { THREADS, type Thread } from '../../threads/thread-table.ts';
 import { type CountedReading, sized } from './doubts.ts';
 
 /** A pitch read by gauge or rule is a thread's own within this share of it, at the finest. */
-const PITCH_SLACK = 0.01;
-/** A thread that has run reads this much under its least, and no more (common practice, no published source). */
-export const WORN = 0.004 * IN;
+const PITCH_SLACK = share('pitch-read');
+/** A thread that has run reads this much under its least, and no more. */
+export const WORN = allowance('thread-worn');
 
 /** What a reading says of a size, and how far off it may be; of a pitch that was counted, of one thread. */
 export interface Read {

@@ -1,5 +1,6 @@
 import type { Evidence } from '../evidence.ts';
 import { holeBetweenSizes } from './between-sizes.ts';
+import { boxAgainstFamily } from './box-family.ts';
 import { answeredAmong, type CountedReading, type PartDoubt, putTo, type Weighed } from './doubts.ts';
 import { threadsOfHoles } from './holes.ts';
 import { holeAgainstEngine } from './holes-apart.ts';
@@ -55,6 +56,7 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
     mountAgainstEngine(evidence),
     stampsApart,
     boxAgainstStamp,
+    boxAgainstFamily(evidence, part),
     triedAgainstHole,
     micrometerInHole,
     oddReading(families),

@@ -13,6 +13,7 @@ import { explainGroup, type GroupExplained } from './compared/explain.ts';
 import { groupsOf } from './compared/groups.ts';
 import { knownOf, type SetUpKnown } from './compared/known.ts';
 import { cardIsOther, isDown, isStopped, lobeNotToRun } from './compared/lobe-low.ts';
+import { withPoor } from './compared/poor.ts';
 import { ratioReadOf } from './compared/reading.ts';
 import { putAside, withDiffering } from './compared/set-ups-differ.ts';
 import { soldOtherwiseSaid } from './compared/stamp-against-sold.ts';
@@ -62,7 +63,8 @@ export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known
   const nominals = nominalsOf(evidence);
   const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
   // A bucket has no ratio that could come out otherwise.
-  return { reads, known: evidence.engine.gear === 'bucket' ? known : withDiffering(evidence, known) };
+  if (evidence.engine.gear === 'bucket') return { reads, known };
+  return { reads, known: withPoor(withDiffering(evidence, known)) };
 }
 
 /** The inference once for every arm on every valve; `swaps`: what the swaps on record decided. */
@@ -78,6 +80,7 @@ export function ratioRead(
     within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN,
     swaps,
     ...putAside(known),
+    poor: new Set(known.flatMap(({ read, poor }) => (poor === undefined ? [] : read))),
   });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };

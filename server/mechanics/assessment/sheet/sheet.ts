@@ -7,6 +7,7 @@ import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/compared/known.ts';
 import { raisedByRows } from './asked/raised.ts';
+import { sheetAndSetUps } from './asked/sheet-or-set-up.ts';
 import { lobesUnlikeTold } from './lobes/lobe-unlike.ts';
 import { wornNotToRun } from './lobes/lobe-worn.ts';
 import { wornTold } from './lobes/worn-told.ts';
@@ -80,15 +81,21 @@ function ordersOf({ engine }: Evidence, rows: readonly SheetRow[]): SheetDetail[
   };
 }
 
+interface SheetSaid extends PartSaid<SheetDetail> {
+  readonly notToRun: readonly NotToRun[];
+  /** The set-ups, with what they lack while the sheet has a lift otherwise. */
+  readonly known: readonly SetUpKnown[];
+}
+
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
   entered: Evidence,
-  known: readonly SetUpKnown[] = [],
+  setUps: readonly SetUpKnown[] = [],
   tolerances?: Tolerances,
-): PartSaid<SheetDetail> & { readonly notToRun: readonly NotToRun[] } {
+): SheetSaid {
   const { evidence, questions: ofReading } = saidOfSheet(entered);
-  const rows = rowsOf(evidence);
-  const raised = raisedByRows(evidence, rows, known, tolerances);
+  const { rows, known, questions: ofBoth } = sheetAndSetUps(evidence, rowsOf(evidence), setUps);
+  const raised = [...raisedByRows(evidence, rows, known, tolerances), ...ofBoth];
   const compared = valvesCompared(evidence, rows, known, raised);
   const { doubts, sides, swaps, ofPositions, ratios, told, grouped, worn, underCard } = compared;
   const ofRows = ratiosTold(ratios, rows, grouped.held, doubts.doubtsOf);
@@ -110,6 +117,7 @@ export function sheetPart(
     judgements: [...said, ...gaps.judgements],
     questions,
     stop: [...worn, ...gaps.short].map(({ stop }) => stop),
+    known,
     notToRun: [...underCard.flatMap(({ notToRun }) => notToRun), ...wornNotToRun(evidence, worn)],
     headlines: headlinesOf(said.filter(({ id }) => !ordinary.has(id))),
     detail: {

@@ -1,5 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
-import { allowance, USUAL_RATIO } from '../../kit/allowances.ts';
+import { allowance, count, USUAL_RATIO } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -24,7 +24,7 @@ const LEAST = allowance('pushrod-differs');
 /** Two that are off by as much, the other way round, are taken for one swap. */
 const ALIKE = allowance('pushrod-swap');
 /** So many others of its side have to agree. */
-const OTHERS = 3;
+const OTHERS = count('others-agree');
 
 /** What one valve was read at, however often. */
 interface Set {

@@ -73,8 +73,11 @@ const ofTurns = (set: TurnsEvidence, travel: number | undefined, hasPushrods: bo
   ].flatMap((each) => each ?? []);
 
 /** Turns that were counted stop it where they go too far, with a question of their own. */
-const unlikelyIn = (set: SetEvidence, travel: number | undefined, { gear = 'pushrod' }: Evidence['engine']) =>
-  set.of === 'turns' ? ofTurns(set, travel, gear === 'pushrod') : [];
+const unlikelyIn = (
+  set: SetEvidence,
+  travel: number | undefined,
+  { gear = 'pushrod' }: Evidence['engine'],
+) => (set.of === 'turns' ? ofTurns(set, travel, gear === 'pushrod') : []);
 
 /** What hardly can be of a sum that was kept: asked, and the sum is not told until then. */
 export const unlikelyQuestions = (

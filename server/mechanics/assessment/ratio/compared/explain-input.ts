@@ -58,7 +58,10 @@ const lobeReadings = (own: SetUpRead): Taken[] =>
 /** Set-ups by their number, in each the lobe before the valve: canonical, whatever the order of entry. */
 function takenOf(group: Group): Taken[] {
   const sets = [
-    ...group.own.map((own) => ({ own, taken: [...lobeReadings(own), ...valveReadings(own, false)] })),
+    ...group.own.map((own) => ({
+      own,
+      taken: [...lobeReadings(own), ...(group.poor.includes(own) ? [] : valveReadings(own, false))],
+    })),
     ...group.sameLobe.map((own) => ({ own, taken: lobeReadings(own) })),
     ...group.elsewhere.map((own) => ({ own, taken: valveReadings(own, true) })),
   ];

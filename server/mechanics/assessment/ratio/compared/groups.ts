@@ -22,6 +22,8 @@ export interface Group extends ValvePlace {
   readonly sameLobe: readonly SetUpRead[];
   /** Set-ups of it that are put aside, since another of them holds. */
   readonly aside: readonly SetUpRead[];
+  /** Of its own those whose passes speak against them, beside a sound one: nothing is weighed of them. */
+  readonly poor: readonly SetUpRead[];
   /** What a swap decided of this arm on this valve. */
   readonly told?: ToldOfArm;
 }
@@ -34,6 +36,8 @@ interface GroupsBy {
   readonly aside: ReadonlySet<SetUpRead>;
   /** Nobody knows yet which of them holds: on another valve they say nothing of the arm. */
   readonly undecided: ReadonlySet<SetUpRead>;
+  /** Their own passes speak against them, and another is sound. */
+  readonly poor: ReadonlySet<SetUpRead>;
   /** Of these the lobe is undecided too. */
   readonly lobesUndecided: ReadonlySet<SetUpRead>;
 }
@@ -65,7 +69,7 @@ function groupOf(
   evidence: Evidence,
   key: string,
   all: readonly SetUpRead[],
-  { within, swaps, aside, undecided, lobesUndecided }: GroupsBy,
+  { within, swaps, aside, undecided, lobesUndecided, poor }: GroupsBy,
 ): Group[] {
   const own = all.filter((each) => keyOf(each) === key && !aside.has(each));
   const [first] = own;
@@ -87,9 +91,11 @@ function groupOf(
       elsewhere: sameArm.filter(
         (each) =>
           !undecided.has(each) &&
+          !poor.has(each) &&
           !apart.has(placeOf(each.setUp)) &&
           lobesAlike(evidence, each.setUp, first.setUp, within),
       ),
+      poor: own.filter((each) => poor.has(each)),
       readElsewhere: sameArm.length > 0,
       aside: all.filter((each) => keyOf(each) === key && aside.has(each)),
       sameLobe: all.filter(

@@ -1,6 +1,7 @@
 import { allowance } from '../../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../../assessment.ts';
-import { asked, beforeNamed } from '../../common/asked.ts';
+import { asked } from '../../common/asked.ts';
+import { beforeNamed } from '../../common/named-late.ts';
 import { inches, listed, placeOf, ratioSaid, upperFirst, valveSubject } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
 import { answerLack, type RatioLack } from '../read/lack.ts';

@@ -1,4 +1,5 @@
 import { partsOfId } from '../../common/asked.ts';
+import { isAnswerOf } from '../../common/named-late.ts';
 import type { AnswerEvidence, ValvePlace } from '../../evidence.ts';
 import { codeOf } from './answers.ts';
 import { groupKey } from './group-key.ts';
@@ -22,18 +23,15 @@ export function answersOfArm(
   since: number,
 ): AnswerEvidence[] {
   const { cylinder, valve, armId } = setUp;
+  const before = armId === undefined ? undefined : { key: groupKey({ cylinder, valve }), line: since };
   return answers.flatMap((answer) => {
     const code = AS_OF_SET_UP[codeOf(answer)];
     const { questionId, setUpId } = answer;
     if (code === undefined || questionId === undefined || setUpId !== undefined) return [];
-    const keys = [
-      groupKey(setUp),
-      ...(armId !== undefined && answer.line > since ? [groupKey({ cylinder, valve })] : []),
-    ];
     const asked = partsOfId(questionId);
     if (asked === undefined || asked.code !== codeOf(answer)) return [];
     // The key of an arm has its valve and itself; where none was named the valve alone.
     const of = asked.among === '' ? asked.about : `${asked.about}:${asked.among}`;
-    return keys.includes(of) ? [{ ...answer, code }] : [];
+    return isAnswerOf(answer, of, groupKey(setUp), before) ? [{ ...answer, code }] : [];
   });
 }

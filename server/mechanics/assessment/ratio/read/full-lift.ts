@@ -4,6 +4,9 @@ import { computation as ratioAtFullLift } from '../../../computations/ratio-at-f
 import { DEFAULT_ASSUMPTIONS } from '../../../explain-readings/assumptions.ts';
 import { isDial } from '../../../kit/lift-tools.ts';
 import { IN } from '../../../kit/si.ts';
+import { fullLiftAssumptions } from '../../../ratio-readings/full-lift-words.ts';
+import { lobeForm } from '../../../ratio-readings/lift-fields.ts';
+import { withoutStop } from '../../common/first-said.ts';
 import { lowerFirst } from '../../common/said.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import type { RatioLack } from './lack.ts';
@@ -56,7 +59,7 @@ export function faultsSaid(error: InputFaults): string[] {
   const said = error.faults.map(({ detail, received }) =>
     typeof received === 'number' ? `${received} came: ${lowerFirst(detail)}` : lowerFirst(detail),
   );
-  return [...new Set(said)].map((text) => text.replace(/\.$/, ''));
+  return [...new Set(said)].map(withoutStop);
 }
 
 /** The ratio, or why these figures give none: the record of a call is shown whatever was entered. */
@@ -70,10 +73,12 @@ export function ratioResult(input: RatioInput | undefined): { result?: RatioResu
   }
 }
 
-export const assumptionsOf = (input: RatioInput, result: RatioResult, setUp: SetUpNow): string[] => [
-  ...ratioAtFullLift
-    .assumptions(input, result)
-    .map((text) => (setUp.lash === 'zero' ? text : text.replace('lash at zero, ', ''))),
+export const assumptionsOf = (input: RatioInput, setUp: SetUpNow): string[] => [
+  ...fullLiftAssumptions({
+    ...input,
+    lobe: lobeForm(input.lobeLift),
+    lashIn: setUp.lash !== 'zero',
+  }),
   ...(putBack(setUp) > 0
     ? [inSpoken('the lash that was left in is put back, as it was set, within .002 in')]
     : []),

@@ -12,9 +12,10 @@ const gross = ({ read }: SetUpKnown): number =>
   meanOf(read.valve.used) + (read.setUp.lash === 'set' ? (read.setUp.lashSetting ?? 0) : 0);
 
 /** Nothing speaks against it but what is asked of it, and lash by a known amount. */
-const isReadable = ({ result, lacks, doubts, differs }: SetUpKnown): boolean =>
+const isReadable = ({ result, lacks, doubts, differs, poor }: SetUpKnown): boolean =>
   result !== undefined &&
   differs === undefined &&
+  poor === undefined &&
   lacks.length > 0 &&
   lacks.every((lack) => isLashKnownIn(lack) || doubts.some((doubt) => isSameLack(doubt, lack)));
 
@@ -32,8 +33,17 @@ function otherwise(explained: GroupExplained): SetUpKnown[] {
   );
 }
 
+/** ` Set-up 2 is not counted: its passes lie .014 in apart.` */
+const poorSaid = ({ known }: GroupExplained): string =>
+  known
+    .flatMap(({ read, poor }) =>
+      poor?.facts === undefined ? [] : [` Set-up ${read.setUp.number} is not counted: ${poor.facts}.`],
+    )
+    .join('');
+
 /** ` Set-up 2 came out 1.552, and is asked about.`: that it is there is said beside what the word rests on. */
 export const otherwiseSaid = (explained: GroupExplained): string =>
+  poorSaid(explained) +
   otherwise(explained)
     .map(({ read: { setUp }, result, doubts }) => {
       const back = setUp.lash === 'set' && setUp.lashSetting !== undefined ? setUp.lashSetting : undefined;

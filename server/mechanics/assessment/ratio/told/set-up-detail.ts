@@ -50,7 +50,7 @@ const borrowed = ({ lobe: { from } }: SetUpRead): string[] =>
 function groundsOf({ read, input, result }: SetUpKnown): Pick<SetUpDetail, 'assumptions' | 'cautions'> {
   if (input === undefined || result === undefined) return { assumptions: [], cautions: [] };
   return {
-    assumptions: [...assumptionsOf(input, result, read.setUp), ...borrowed(read)],
+    assumptions: [...assumptionsOf(input, read.setUp), ...borrowed(read)],
     cautions: [...toolSaid(read, result), ...cautionsOf(input, result)],
   };
 }

@@ -91,6 +91,8 @@ export function ratiosWithheld(evidence: Evidence, explained: readonly GroupExpl
   return explained.flatMap((each) => {
     if (each.given === undefined || valveRatios([each]).length > 0) return [];
     if (hasMovedOn(evidence, each, explained)) return [];
+    // What the sheet has is calculated with instead.
+    if (restingOn(each)?.sheetHolds === true) return [];
     const { cylinder, valve, armId } = each.group;
     const lacks = lacksOfGroup(each).map(lackSaid);
     const { told } = each.group;

@@ -27,5 +27,10 @@ export function besidesCopies(
         sideOfValve(about.valve) === copy.about.valve &&
         (restsOn.every((id) => copy.restsOn.includes(id)) || code === 'gross-lift-as-lobe'),
     );
-  return [...copies, ...questions.filter((question) => !isGuess(question))];
+  // That one number stands down a column is asked once, by where the number is from.
+  const isSame = ({ code, answered, restsOn }: AssessedQuestion): boolean =>
+    code === 'copied-reading' &&
+    answered === undefined &&
+    copies.some((copy) => restsOn.every((id) => copy.restsOn.includes(id)));
+  return [...copies, ...questions.filter((question) => !isGuess(question) && !isSame(question))];
 }

@@ -7,10 +7,13 @@ import { medianKnown } from '../../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { answersOf } from '../../common/answers-of.ts';
 import { asked } from '../../common/asked.ts';
+import { inches } from '../../common/said.ts';
 import type { Evidence, Side } from '../../evidence.ts';
 import { claimOfRow } from '../rows/claim-of-row.ts';
+import { type Column, columnsOf } from '../rows/columns.ts';
+import { liftOf } from '../rows/equal-readings.ts';
 import type { LiftLot, SheetRow } from '../rows/rows.ts';
-import { ASKED, LIFTS, STRONG } from './copied.ts';
+import { ASKED, LIFTS, LOBES, STRONG } from './copied.ts';
 
 /** Fewer than this that are equal are no column. */
 const FEWEST = 3;
@@ -146,8 +149,54 @@ function lobesAsLifts(evidence: Evidence, rows: readonly SheetRow[]): AssessedQu
   );
 }
 
-/** Columns that may be one column entered twice: of the other side, or of the lobes. */
+/** What the card says a valve of that side is lifted. */
+function cardLift({ card }: Evidence, { name, side }: Column): number | undefined {
+  const { lobeLift, valveLift } = card[side];
+  if (name === 'lobe lift') return lobeLift;
+  if (valveLift !== undefined) return valveLift;
+  return lobeLift === undefined || card.assumedRatio === undefined ? undefined : lobeLift * card.assumedRatio;
+}
+
+/** A column that stands at the card's own figure: entered off the card, and read by nobody. */
+function ofCard(evidence: Evidence, column: Column): AssessedQuestion[] {
+  const { name, side, spring, rows } = column;
+  const card = cardLift(evidence, column);
+  const readings = rows.flat();
+  if (card === undefined || rows.length < FEWEST) return [];
+  const alike = rows.filter((row) => row.every((each) => Math.abs(liftOf(each) - card) <= EQUAL)).length;
+  const division = divisionOf(readings.map(liftOf));
+  const chance = chanceOfSoMany(
+    rows.length,
+    alike,
+    sameDivisionChance(division, name === 'lobe lift' ? LOBES : LIFTS),
+  );
+  if (alike < FEWEST || chance >= ASKED) return [];
+  return [
+    asked(
+      {
+        code: 'copied-reading',
+        // Lobes are ground to their card.
+        weight: name === 'valve lift' && chance < STRONG ? 'strong' : 'weak',
+        ask: `Were the ${name}s of the ${side} valves read, or are they the card’s own, ${inches(card)}?`,
+        knownBy: `were the ${name}s of the ${side} valves read or are they off the card`,
+        size: `${alike} of ${rows.length} stand at the card’s figure, to the last digit.`,
+        test: `Ask whoever entered them; else read one of those ${name}s again, and enter what was read.`,
+        restsOn: readings.map(({ id }) => id),
+      },
+      {
+        about: { of: 'side', valve: side },
+        step: 'sheet',
+        among: `${name.replace(' ', '-')}-${spring}-card`,
+        answers: evidence.answers,
+        choices: answersOf('copied-reading'),
+      },
+    ),
+  ];
+}
+
+/** Columns that may be one column entered twice, of the other side or of the lobes, or that are the card's. */
 export const columnsAlike = (evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] => [
+  ...columnsOf(rows).flatMap((column) => ofCard(evidence, column)),
   ...acrossSides(evidence, rows),
   ...lobesAsLifts(evidence, rows),
 ];

@@ -23,7 +23,7 @@ import type { SheetRow } from '../rows/rows.ts';
 /** Standard deviation of a pass: careful ones lie within .002 in, four of these. */
 const PASS = 0.0005 * IN;
 /** The same from one valve to the next: lobes are ground alike, lifts carry their arm as well. */
-const LOBES = 0.0005 * IN;
+export const LOBES = 0.0005 * IN;
 export const LIFTS = 0.0015 * IN;
 /** Asked where the chance is smaller. */
 export const ASKED = 0.01;

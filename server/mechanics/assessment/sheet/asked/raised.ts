@@ -30,6 +30,6 @@ export function raisedByRows(
       ],
       columnsAlike(evidence, rows),
     ),
-    ...readOtherwise(evidence, rows, lots, known),
+    ...readOtherwise(evidence, rows),
   ];
 }

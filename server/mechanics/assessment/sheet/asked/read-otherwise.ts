@@ -1,12 +1,9 @@
 import { asEntered } from '../../../../../shared/quantities/as-entered.ts';
-import { allowance } from '../../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../../assessment.ts';
 import { asked } from '../../common/asked.ts';
 import { listed, placeOf, valveSubject } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
-import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import { CHANGED_OVER, changedOver, endsOf, type Otherwise } from '../rows/changed-over.ts';
-import type { ArmLot } from '../rows/lots-of-swaps.ts';
 import type { SheetRow } from '../rows/rows.ts';
 import { wasRead } from '../sides/group-answered.ts';
 
@@ -43,88 +40,22 @@ function onSheet({ lobe, lobes, lifts }: SheetRow): Otherwise[] {
       of,
       among,
       readAs: listed(readings.map(({ readAs }) => asEntered(readAs)).sort()),
-      setUps: [],
       restsOn: readings.map(({ id }) => id),
       ...endsOf(readings),
     }));
-}
-
-/** The figures of a lot, each once. */
-const figuresOf = (readings: readonly { readonly id: string; readonly readAs: string }[], lot: ArmLot) =>
-  listed(
-    [
-      ...new Set(readings.flatMap(({ id, readAs }) => (lot.restsOn.includes(id) ? [asEntered(readAs)] : []))),
-    ].sort(),
-  );
-
-/** The valve read in a set-up, the same way and with the same arm, unlike what the sheet has of it. */
-function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpKnown[]): Otherwise[] {
-  const here = lots.filter((lot) => placeOf(lot) === placeOf(row) && lot.value !== undefined);
-  const ids = new Set(row.everyLift.flatMap(({ readings }) => readings.map(({ id }) => id)));
-  const isSheet = (lot: ArmLot) => lot.restsOn.some((id) => ids.has(id));
-  const own = here.filter(
-    (lot) =>
-      isSheet(lot) && row.lifts.some(({ readings }) => readings.some(({ id }) => lot.restsOn.includes(id))),
-  );
-  const ofSheet = (lot: ArmLot): string =>
-    figuresOf(
-      row.everyLift.flatMap(({ readings }) => readings),
-      lot,
-    );
-  return own.flatMap((lot) => {
-    const others = here.filter(
-      (other) =>
-        !isSheet(other) &&
-        other.method === lot.method &&
-        other.soldAsThen === lot.soldAsThen &&
-        other.comesOff === lot.comesOff &&
-        (other.armId === undefined || lot.armId === undefined || other.armId === lot.armId) &&
-        Math.abs((other.value ?? 0) - (lot.value ?? 0)) > allowance('odd-beyond'),
-    );
-    if (others.length === 0) return [];
-    const both = [lot, ...others];
-    const setUps = known.filter(({ read }) =>
-      read.valve.used.some(({ id }) => others.some(({ restsOn }) => restsOn.includes(id))),
-    );
-    const inThem = setUps.map(
-      ({ read }) =>
-        `${listed([...new Set(read.valve.used.map(({ readAs }) => asEntered(readAs)))].sort())} in set-up ${read.setUp.number}`,
-    );
-    return [
-      {
-        of: 'valve lift',
-        among: `${lot.spring}-set-up`,
-        readAs: `${ofSheet(lot)} on the sheet and ${listed(inThem)}`,
-        setUps: setUps.map(({ read }) => read.setUp.number),
-        restsOn: both.flatMap(({ restsOn }) => restsOn),
-      },
-    ];
-  });
 }
 
 /**
  * A valve that reads otherwise when it is read again. Nothing rests on either reading before a third, or a person, says
  * which is right: it is no odd valve, and no part is moved for it.
  */
-export function readOtherwise(
-  evidence: Evidence,
-  rows: readonly SheetRow[],
-  lots: readonly ArmLot[],
-  known: readonly SetUpKnown[],
-): AssessedQuestion[] {
-  const all = rows.flatMap((row) =>
-    [...onSheet(row), ...inSetUps(row, lots, known)].map((own) => ({ row, own })),
-  );
+export function readOtherwise(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
+  const all = rows.flatMap((row) => onSheet(row).map((own) => ({ row, own })));
   return all.map(({ row, own }) => {
-    const { of, among, readAs, setUps, restsOn } = own;
+    const { of, among, readAs, restsOn } = own;
     const other = changedOver(row, own, all);
-    const was = other === undefined && setUps.length === 0 ? wasRead(evidence, row, among) : undefined;
-    const holds =
-      was !== undefined
-        ? `Which of them was read ${was}`
-        : setUps.length === 0
-          ? 'Which of them was misread'
-          : 'Which of the two holds';
+    const was = other === undefined ? wasRead(evidence, row, among) : undefined;
+    const holds = was !== undefined ? `Which of them was read ${was}` : 'Which of them was misread';
     const which =
       other === undefined
         ? `${holds}?`

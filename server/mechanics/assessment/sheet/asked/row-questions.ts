@@ -5,7 +5,8 @@ import { defaultTolerances, type Tolerances } from '../../../questions/tolerance
 import type { Question } from '../../../questions/types.ts';
 import type { AssessedQuestion, Subject } from '../../assessment.ts';
 import { answersOf } from '../../common/answers-of.ts';
-import { asked, type Doubt, type KnownBefore } from '../../common/asked.ts';
+import { asked, type Doubt } from '../../common/asked.ts';
+import type { KnownBefore } from '../../common/named-late.ts';
 import { valveSubject } from '../../common/said.ts';
 import type { Evidence, SheetEvidence } from '../../evidence.ts';
 import { knownAmong } from '../rows/known-among.ts';

@@ -1,5 +1,5 @@
 import type { AssessedQuestion, Judgement } from '../../assessment.ts';
-import { answerSaid } from '../../common/chosen.ts';
+import { answerSaid, chosenOf } from '../../common/chosen.ts';
 import { placeOf, valveSubject } from '../../common/said.ts';
 import type { Side, ValvePlace } from '../../evidence.ts';
 import type { SheetOddDetail, SheetSideDetail } from '../rows/detail.ts';
@@ -29,16 +29,34 @@ export const oddJudgements = (
       restsOn: restsOn(each),
     }));
 
-const notYet = (question: AssessedQuestion): string =>
-  question.answered?.found
-    ? `“${question.ask}” was answered “${answerSaid(question)}”: enter it again, or strike it out with the reason.`
-    : `First: ${question.ask}`;
+/** What is done since it was answered: put right what was wrong, or what its answer leads to. */
+const todoOf = (question: AssessedQuestion): string | undefined => {
+  if (question.answered === undefined) return undefined;
+  if (question.answered.found) return 'enter it again, or strike it out with the reason';
+  const chosen = chosenOf(question);
+  return chosen === undefined ? undefined : SINCE[chosen];
+};
+
+/** Answers that leave a row in doubt until something is done. */
+const SINCE: Readonly<Record<string, string>> = {
+  again: 'read it once more, the same way',
+  both: 'look at base, lifter and lash first, then read it again both ways',
+};
+
+function notYet(question: AssessedQuestion): string {
+  const todo = todoOf(question);
+  return todo === undefined
+    ? `First: ${question.ask}`
+    : `“${question.ask}” was answered “${answerSaid(question)}”: ${todo}.`;
+}
 
 /** What is done about it; of an answer, to what. */
-const waitsFor = (question: AssessedQuestion): string =>
-  question.answered?.found
-    ? 'what was read wrong entered again, or struck out'
-    : `the answer to “${question.ask}”`;
+function waitsFor(question: AssessedQuestion): string {
+  if (question.answered?.found) return 'what was read wrong entered again, or struck out';
+  return todoOf(question) === undefined
+    ? `the answer to “${question.ask}”`
+    : 'a third reading, taken the same way';
+}
 
 /** A row in doubt is not set against its siblings: the question comes first. */
 function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {

@@ -17,10 +17,8 @@ export const CHANGED_OVER: AnswerChoice = {
 export interface Otherwise {
   readonly of: 'lobe lift' | 'valve lift';
   readonly among: string;
-  /** What was read, and where: `.522 in on the sheet and .557 in in set-up 1`. */
+  /** What was read: `.522 in and .557 in`. */
   readonly readAs: string;
-  /** The set-ups that read it otherwise than the sheet; empty where both readings are of the sheet. */
-  readonly setUps: readonly number[];
   readonly restsOn: readonly string[];
   /** The least and the most of two readings that do not go together [m]. */
   readonly ends?: readonly [number, number];

@@ -1,4 +1,4 @@
-import { beforeNamed, type KnownBefore } from '../../common/asked.ts';
+import { beforeNamed, type KnownBefore } from '../../common/named-late.ts';
 import { amongLots, type LiftLot, type SheetRow } from './rows.ts';
 
 /** What tells the doubts of a lot from those of another, and what told them before its arm was named. */

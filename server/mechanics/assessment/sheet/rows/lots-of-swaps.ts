@@ -34,7 +34,8 @@ function lifterOf({ engine }: Evidence, lifters: readonly LifterState[]): string
 }
 
 function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
-  return row.everyLift.map(({ spring, armId, soldAsThen, comesOff, readings, lash, figure }) => ({
+  const counted = row.everyLift.filter(({ aside }) => aside !== true);
+  return counted.map(({ spring, armId, soldAsThen, comesOff, readings, lash, figure }) => ({
     cylinder: row.cylinder,
     valve: row.valve,
     spring,
@@ -56,9 +57,10 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
 }
 
 /** What was read in a set-up, where nothing doubts it; with the lash left in it is a way of reading of its own. */
-function ofSetUp(evidence: Evidence, { read, doubts, differs }: SetUpKnown): ArmLot[] {
+function ofSetUp(evidence: Evidence, { read, doubts, differs, sheetHolds }: SetUpKnown): ArmLot[] {
   const { setUp, valve } = read;
-  if (valve.used.length === 0 || doubts.length > 0 || differs?.now === 'aside') return [];
+  if (valve.used.length === 0 || doubts.length > 0) return [];
+  if (differs?.now === 'aside' || sheetHolds === true) return [];
   const lash = setUp.lash === 'set' ? `set ${setUp.lashSetting ?? 'not said'}` : 'out';
   return [
     {

@@ -17,6 +17,8 @@ export interface LiftLot {
   /** How the lash was, where that was said: left in where it was in any of them, out where it was in none. */
   readonly lash?: SheetEvidence['lash'];
   readonly figure: LotFigure;
+  /** A set-up of the valve holds: it stays on record, and speaks of nothing. */
+  readonly aside?: true;
 }
 
 type LiftLotKey = Pick<LiftLot, 'spring' | 'armId' | 'soldAsThen' | 'comesOff'>;

@@ -1,4 +1,5 @@
 import { defined } from '../../../../../shared/defined.ts';
+import { allowance } from '../../../kit/allowances.ts';
 import type { SheetValve } from '../../../valve-sheet/types.ts';
 import { placeOf } from '../../common/said.ts';
 import type { Spring } from '../../evidence.ts';
@@ -10,10 +11,14 @@ import type { SheetRow } from './rows.ts';
 /** A lobe read with a caliper on a loose cam reads low; it is compared with such alone. */
 export const byCaliper = (row: SheetRow): boolean => row.lobes.some(({ tool }) => tool === 'caliper');
 
+const mean = (values: readonly number[]): number | undefined =>
+  values.length === 0 ? undefined : values.reduce((sum, each) => sum + each, 0) / values.length;
+
 /** The valve's own lift on a spring: of the sheet, else of a set-up with the arm that sits there. */
 function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number | undefined {
   const own = row.lifts.find((lot) => lot.spring === spring);
-  if (own !== undefined) return isTooCoarse(own.readings) ? undefined : own.figure.value;
+  if (own !== undefined && own.aside !== true)
+    return isTooCoarse(own.readings) ? undefined : own.figure.value;
   const elsewhere = lots.filter(
     (lot) =>
       lot.spring === spring &&
@@ -21,7 +26,9 @@ function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number 
       placeOf(lot) === placeOf(row) &&
       (row.armId === undefined || lot.armId === row.armId),
   );
-  return elsewhere.length === 1 ? elsewhere[0]?.value : undefined;
+  const values = elsewhere.flatMap(({ value }) => value ?? []);
+  const alike = Math.max(...values) - Math.min(...values) <= allowance('odd-beyond');
+  return values.length === elsewhere.length && alike ? mean(values) : undefined;
 }
 
 /** How often it was read with the arm that sits there: a slip is ruled out before a part is moved. */

@@ -1,15 +1,3 @@
-import type { Tx } from '../database/database.ts';
-
-const typedAt = new WeakMap<Tx, Date>();
-
-/** Remembers when what a transaction keeps was typed, by the clock of the device it was typed on. */
-export const noteTyped = (tx: Tx, at: Date): void => {
-  typedAt.set(tx, at);
-};
-
-/** When what a transaction keeps was typed, where its device said so. */
-export const typedIn = (tx: Tx): Date | undefined => typedAt.get(tx);
-
 /** A few minutes go by between a press and its answer on a weak line; only more than that is worth saying. */
 const FEW_MINUTES_MS = 5 * 60_000;
 
