@@ -13,6 +13,7 @@ import { ofAdjuster } from './of-adjuster.ts';
 import { ofBuild, ofCam, ofTriage } from './of-build.ts';
 import { ofConsequences } from './of-consequences.ts';
 import { ofGeometry } from './of-geometry.ts';
+import { isMeasuredChange, ofMeasuredChange } from './of-measured-change.ts';
 import { ofNoise } from './of-noise.ts';
 import { ofNotes } from './of-notes.ts';
 import { ofIdentify, ofParts } from './of-parts.ts';
@@ -40,7 +41,7 @@ const NEEDS: Readonly<
   identify: ofIdentify,
   // A bucket has no ratio, also where lifts were read as if of one.
   ratio: (evidence, explained) => (evidence.engine.gear === 'bucket' ? [] : ofRatio(evidence, explained)),
-  sheet: ofSheet,
+  sheet: (evidence) => (isMeasuredChange(evidence) ? ofMeasuredChange(evidence) : ofSheet(evidence)),
   scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
   geometry: ofGeometry,
@@ -55,6 +56,10 @@ export interface Lacking {
   readonly need: Need;
 }
 
+/** The steps that the goal asks of this engine. */
+const asksOf = (evidence: Evidence): readonly StepName[] =>
+  isMeasuredChange(evidence) ? ['sheet'] : planOf(evidence.call.goal).asks;
+
 /** All that is asked for, step by step; the answer waits only for what the goal of the call is about. */
 export function needsOf(
   evidence: Evidence,
@@ -62,7 +67,8 @@ export function needsOf(
   noise: NoiseDetail,
   lash: LashWork,
 ): Lacking[] {
-  const { asks, waitsFor } = planOf(evidence.call.goal);
+  const { waitsFor } = planOf(evidence.call.goal);
+  const asks = asksOf(evidence);
   const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
   const without = new Set(gearDetail(evidence).steps.map(({ step }) => step));
   const notAsked = new Set(planOfGear(evidence).needs);
@@ -78,7 +84,7 @@ export function needsOf(
 
 /** What the goal of the call still lacks, in the order of its plan; the first question of the call goes before all. */
 export function lackingFor(needs: readonly Lacking[], evidence: Evidence): Lacking[] {
-  const steps: readonly StepName[] = ['triage', ...planOf(evidence.call.goal).asks];
+  const steps: readonly StepName[] = ['triage', ...asksOf(evidence)];
   return steps.flatMap((step) => needs.filter((each) => each.step === step && !each.need.have));
 }
 
