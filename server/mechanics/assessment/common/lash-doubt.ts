@@ -1,6 +1,8 @@
+import { formatNumber } from '../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { count } from '../../kit/allowances.ts';
 import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
+import { MM } from '../../kit/si.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
@@ -66,6 +68,9 @@ function whySaid(unlikely: 'wide' | 'tight', kind: AdjusterKind): string {
 export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuestion | undefined {
   const { value } = line.gap;
   if (value === undefined || value === 0) return undefined;
+  // Whoever typed it knows it in its own unit.
+  const typed = (si: number): string =>
+    typedIn(line) === 'mm' ? `${formatNumber(si / MM, 3)} mm` : inches(si);
   const unlikely = unlikelyLash(value);
   const expected = expectedOf(evidence, line);
   const slips = lashSlips(value, typedIn(line), expected);
@@ -78,11 +83,11 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
     {
       code: LASH_UNLIKELY,
       weight: 'strong',
-      ask: `Is the lash of ${placeOf(line)} really ${inches(value)}?`,
+      ask: `Is the lash of ${placeOf(line)} really ${typed(value)}?`,
       knownBy: LASH_UNLIKELY,
       size: [
         why,
-        ...(slips.length === 0 ? [] : [`Was ${slips.map(({ said }) => said).join(', or ')} meant?`]),
+        ...(slips.length === 0 ? [] : [`Was ${slips.map(({ said, value: meant }) => (typedIn(line) === 'mm' ? typed(meant) : said)).join(', or ')} meant?`]),
       ].join(' '),
       test: 'look at what was written down, and whether the feelers are in inches or millimetres.',
       byLooking: true,
