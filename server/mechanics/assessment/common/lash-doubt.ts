@@ -1,4 +1,5 @@
-import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { count } from '../../kit/allowances.ts';
 import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
@@ -70,7 +71,7 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
   if (value === undefined || value === 0) return undefined;
   // Whoever typed it knows it in its own unit.
   const typed = (si: number): string =>
-    typedIn(line) === 'mm' ? `${formatNumber(si / MM, 3)} mm` : inches(si);
+    formatQuantity({ value: Number((si / MM).toPrecision(6)), unit: 'mm' });
   const unlikely = unlikelyLash(value);
   const expected = expectedOf(evidence, line);
   const slips = lashSlips(value, typedIn(line), expected);
@@ -83,7 +84,7 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
     {
       code: LASH_UNLIKELY,
       weight: 'strong',
-      ask: `Is the lash of ${placeOf(line)} really ${typed(value)}?`,
+      ask: `Is the lash of ${placeOf(line)} really ${typedIn(line) === 'mm' ? asEntered(line.readAs) : inches(value)}?`,
       knownBy: LASH_UNLIKELY,
       size: [
         why,
