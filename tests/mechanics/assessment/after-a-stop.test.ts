@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { ofAdjuster } from '../../../server/mechanics/assessment/missing/of-adjuster.ts';
 import { scanOf } from './piston-scan.ts';
 import { intakes, PLAIN } from './plain-build.ts';

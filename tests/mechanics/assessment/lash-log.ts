@@ -1,6 +1,6 @@
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
-import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import type { Evidence, LashEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from './plain-build.ts';
 

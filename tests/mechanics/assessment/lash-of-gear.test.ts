@@ -6,7 +6,13 @@ import { about, answering, line, log, toldOf } from './lash-log.ts';
 
 /* How each valve gear is made: general knowledge, from memory. A shim stands in the gap with its whole thickness. */
 const metric = (number: number, gap: LashEvidence['gap'], more: Partial<LashEvidence> = {}): LashEvidence =>
-  line(number, `2026-03-${10 + number}`, 0, { valve: 'intake', cylinder: 1, nut: 'not-looked', gap, ...more });
+  line(number, `2026-03-${10 + number}`, 0, {
+    valve: 'intake',
+    cylinder: 1,
+    nut: 'not-looked',
+    gap,
+    ...more,
+  });
 const mm = (value: number) => ({ value: value * MM });
 const card = { lashAt: 'cold', intake: { lash: 0.15 * MM }, exhaust: { lash: 0.3 * MM } } as const;
 const follower = (lash: readonly LashEvidence[], engine: Partial<Evidence['engine']> = {}): Evidence => {
@@ -93,7 +99,9 @@ describe('a bucket', () => {
 
   test('with a lash that hardly can be no nut backed off', () => {
     const { asked } = toldOf(bucket([metric(1, mm(2.2), { readAs: '2.2 mm' })]));
-    expect(asked('lash-unlikely')?.size).toMatch(/^So wide a gap is hardly ever set, and so wide a gap is heard/);
+    expect(asked('lash-unlikely')?.size).toMatch(
+      /^So wide a gap is hardly ever set, and so wide a gap is heard/,
+    );
   });
 });
 

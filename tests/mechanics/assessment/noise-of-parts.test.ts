@@ -38,9 +38,7 @@ describe('what is asked of a noise', () => {
 
 describe('a call about adjusters', () => {
   test('with a gap that grew on one valve asks nothing of a noise', () => {
-    const grown = about(
-      log([line(1, '2026-01-10', 0.02, { moment: 'set' }), line(2, '2026-02-10', 0.03)]),
-    );
+    const grown = about(log([line(1, '2026-01-10', 0.02, { moment: 'set' }), line(2, '2026-02-10', 0.03)]));
     const { codes } = toldOf(grown);
     expect(codes).toContain('lash-grew');
     for (const code of ['noise-which', 'noise-heat', 'noise-hours', 'noise-speed'])

@@ -27,9 +27,9 @@ describe('a part that came back', () => {
     expect(asked.next?.sentence).toMatch(/who inspects the part and by which day the caller hears/);
     const promised = back('bucket', [note(50, 'note'), note(51, 'promise', true)]);
     expect(promised.next?.action).toBe('said');
-    expect(back('bucket', [note(50, 'note'), note(51, 'promise', true), note(52, 'advice')]).next?.action).toBe(
-      'close',
-    );
+    expect(
+      back('bucket', [note(50, 'note'), note(51, 'promise', true), note(52, 'advice')]).next?.action,
+    ).toBe('close');
   });
 
   test.each(['bucket', 'finger-follower'] as const)('%s: no cause is named before inspection', (gear) => {

@@ -2,8 +2,8 @@ import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { count } from '../../kit/allowances.ts';
-import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { MM } from '../../kit/si.ts';
+import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
@@ -88,7 +88,11 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
       knownBy: LASH_UNLIKELY,
       size: [
         why,
-        ...(slips.length === 0 ? [] : [`Was ${slips.map(({ said, value: meant }) => (typedIn(line) === 'mm' ? typed(meant) : said)).join(', or ')} meant?`]),
+        ...(slips.length === 0
+          ? []
+          : [
+              `Was ${slips.map(({ said, value: meant }) => (typedIn(line) === 'mm' ? typed(meant) : said)).join(', or ')} meant?`,
+            ]),
       ].join(' '),
       test: 'look at what was written down, and whether the feelers are in inches or millimetres.',
       byLooking: true,

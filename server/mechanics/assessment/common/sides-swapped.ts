@@ -3,11 +3,11 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { NEAR } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import type { Evidence, LashEvidence, Side } from '../evidence.ts';
 import { asked } from './asked.ts';
 import { chosenOf } from './chosen.ts';
 import { byPlace, inches, placeOf } from './said.ts';
 import { usableLash } from './usable-lash.ts';
-import type { Evidence, LashEvidence, Side } from '../evidence.ts';
 
 /** The word of the question. */
 export const SIDES_SWAPPED = 'lash-sides-swapped';

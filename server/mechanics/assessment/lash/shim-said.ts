@@ -5,8 +5,8 @@ import type { Headline, NotToRun } from '../assessment.ts';
 import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Bounds } from '../evidence.ts';
-import type { ShimRow } from './detail.ts';
 import { BURNS, notRunSaid } from './burns.ts';
+import type { ShimRow } from './detail.ts';
 
 /** `2.65 mm`: shims are made and marked in hundredths of a millimetre, also where a call speaks inches. */
 export const millimetres = (si: number): string => {

@@ -1,8 +1,8 @@
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
-import type { SidesSwapped } from '../common/sides-swapped.ts';
 import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
+import type { SidesSwapped } from '../common/sides-swapped.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { type Closed, sinkingPlaces } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';

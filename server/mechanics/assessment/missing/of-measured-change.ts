@@ -17,11 +17,8 @@ export const isMeasuredChange = ({ call, engine: { gear = 'pushrod' } }: Evidenc
   gear !== 'pushrod' && planOf(call.goal).isChange === true;
 
 const isRead = ({ sheet, scans = [] }: Evidence, of: string, side: Side): boolean =>
-  sheet.some(
-    ({ standing, kind, valve }) => standing && kind === of && sideOfValve(valve) === side,
-  ) ||
-  (of === 'piston-to-valve' &&
-    scans.some(({ standing, valve }) => standing && sideOfValve(valve) === side));
+  sheet.some(({ standing, kind, valve }) => standing && kind === of && sideOfValve(valve) === side) ||
+  (of === 'piston-to-valve' && scans.some(({ standing, valve }) => standing && sideOfValve(valve) === side));
 
 /** The gaps of such a change, each of both sides. */
 export const ofMeasuredChange = (evidence: Evidence): Need[] =>

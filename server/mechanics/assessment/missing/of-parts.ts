@@ -172,7 +172,7 @@ export function ofIdentify(evidence: Evidence): Need[] {
   const ofParts = OF_A_PART.flatMap(({ code, what, ask, has, answer }) => {
     const part = parts.find((each) => !has(each)) ?? parts[0];
     if (part === undefined) return [];
-    const of = part.about.name === undefined ? '' : ` of ${part.about.name}`;
+    const of = part.about.name === undefined ? '' : `, of the part “${part.about.name}”`;
     return [need(code, `${what(part)}${of}`, todoOf(part, ask), has(part), answer === true ? ANSWER : {})];
   });
   return [...historyOf(evidence), ...ofParts, ...ofItsUse(evidence, parts)];

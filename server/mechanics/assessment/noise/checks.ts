@@ -1,9 +1,9 @@
 import { isNoiseQuestion, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
-import { LIFTER_WORDS } from '../../noise/lifter-words.ts';
 import type { ValveGear } from '../../../../shared/schemas/words.ts';
 import type { AdjusterKind } from '../../lash/adjuster-words.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/effects.ts';
+import { LIFTER_WORDS } from '../../noise/lifter-words.ts';
 import { noiseWords } from '../../noise/noise-words.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';

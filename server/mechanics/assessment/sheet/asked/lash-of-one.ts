@@ -42,13 +42,7 @@ function shortBy(
 }
 
 /** Short of the others; with what its own lobe takes off beside it, where that is as much as is told. */
-function shortSaid(
-  evidence: Evidence,
-  row: SheetRow,
-  lot: LiftLot,
-  rows: readonly SheetRow[],
-  short: number,
-): string {
+function shortSaid(row: SheetRow, lot: LiftLot, rows: readonly SheetRow[], short: number): string {
   const lift = middleOfSiblings(rows, row, lot.spring, 'lifts') ?? 0;
   const whole = lift - (lot.figure.value ?? lift);
   return inches(whole) === inches(short)
@@ -71,7 +65,7 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
           weight: 'weak',
           ask: `Could the lash of ${inches(lash)} be left in the lift of ${placeOf(row)}?`,
           knownBy: 'could the lash be left in the lift',
-          size: shortSaid(evidence, row, lot, rows, short),
+          size: shortSaid(row, lot, rows, short),
           test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
           restsOn: lot.readings.map(({ id }) => id),
         },
