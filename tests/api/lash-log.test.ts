@@ -132,17 +132,20 @@ test('which lines are history goes by the clock of the service, not by that of t
   const { callId, buildId } = await openCall(service, person);
   const hold = { reason: 'a tight spot' };
   await sendJson(service, person.bearer, 'POST', `/api/v1/calls/${callId}/hold`, hold);
-  const app = await buildApp({ ...service.deps, now: () => new Date('2026-02-03T12:00:00Z') });
-  const logged = async (readOn: string) => {
+  const logged = async (now: string, readOn: string) => {
+    const app = await buildApp({ ...service.deps, now: () => new Date(now) });
     const done = await app.inject({
       method: 'POST',
       url: log(buildId),
       headers: { ...person.bearer, 'content-type': 'application/json' },
       payload: JSON.stringify({ cylinder: 6, valve: 'exhaust', lash: '.018 in', readOn }),
     });
+    await app.close();
     return done.statusCode;
   };
-  expect(await logged('2026-02-03')).toBe(409);
-  expect(await logged('2026-02-02')).toBe(201);
-  await app.close();
+  expect(await logged('2026-02-03T12:00:00Z', '2026-02-03')).toBe(409);
+  expect(await logged('2026-02-03T12:00:00Z', '2026-02-02')).toBe(201);
+  // Eight in the evening of the 2nd, eight hours west of Greenwich: a lash of the 2nd was read this very evening.
+  expect(await logged('2026-02-03T04:00:00Z', '2026-02-02')).toBe(409);
+  expect(await logged('2026-02-03T04:00:00Z', '2026-02-01')).toBe(201);
 });

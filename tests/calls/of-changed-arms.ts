@@ -147,7 +147,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
     expected: {
       words: { 'ratio:1-intake:sold-as': 'agrees' },
       never: [/is not set against the others yet/, /not yet set against/],
-      next: 'valve-passes',
+      next: 'arm',
     },
   },
   {

@@ -15,9 +15,10 @@ const cell = z.object({
   passes: z.int(),
   spread: out('length', 'largest less smallest pass').optional(),
   apart: z.array(z.string()).meta({ description: 'passes that stand apart and are not in the figure' }),
-  readAgain: z
-    .array(z.string())
-    .meta({ description: 'passes that an answer found wrong and that were taken again: not in the figure' }),
+  readAgain: z.array(z.string()).meta({
+    description:
+      'passes that were taken again once an answer found them wrong, or that a set-up of the valve speaks against: not in the figure',
+  }),
   verdict: z.enum(['clear', 'close', 'short']).optional(),
   judgementId: z.string().optional(),
   because: z.array(z.string()).meta({ description: 'what it still lacks' }),

@@ -68,7 +68,7 @@ const LOOSE: Readonly<Partial<Record<AdjusterKind, string>>> = {
 /** A cause in the words of what sets the gap of this engine. */
 export function causeSaid(cause: CauseName, kind: AdjusterKind): string {
   const { part, lock } = ADJUSTER_WORDS[kind];
-  if (kind === 'stud') return CAUSES[cause].said;
+  if (kind === 'stud' || kind === 'not-known') return CAUSES[cause].said;
   if (cause === 'nut-lock') return `the ${part}`;
   return cause === 'stud-thread' ? `the threads of ${lock}` : CAUSES[cause].said;
 }

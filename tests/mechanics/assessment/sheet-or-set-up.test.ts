@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
 import { read } from './plain-build.ts';
 import { answered, armOf, EIGHT, heard, setUpOn, sixteen, together } from './whole-sheet.ts';
 
@@ -57,7 +58,8 @@ describe('the sheet and a set-up of one valve do not go together', () => {
   test('the set-up’s: it is told, the valve is the odd one by it, and the sheet’s stays in its cell', () => {
     const told = said('set-up');
     expect(told.headlines.join(' ')).toContain('2 intake is the odd one');
-    expect(cell(told)).toMatchObject({ apart: [{ turns: 0 }] });
+    expect(cell(told)?.readAgain).toHaveLength(1);
+    expect(told.asks).not.toContain('pass-apart');
     expect(cell(told)?.value).toBeUndefined();
     expect(ofTwo(told).join(' ')).toMatch(/1\.65\d ± /);
   });
@@ -92,5 +94,17 @@ describe('the sheet and a set-up of one valve do not go together', () => {
     const told = said('both');
     expect(ofTwo(told).join(' ')).toContain('base, lifter and lash looked at');
     expect(told.headlines.join(' ')).toContain('2 intake is not set against the others yet');
+    expect(told.sentence).toBe(
+      '2 intake: Look at base, lifter and lash first; then read it again both ways.',
+    );
+  });
+
+  test('while it is open the higher of the two is calculated with, and no word stands on it', () => {
+    const gap = read(2, 'intake', 'coil-bind', 0.1, { arms: 'before' });
+    const springs = { installedHeight: 1.8 * IN, solidHeight: 1.15 * IN };
+    const told = heard(build({ springs, sheet: [...SHEET, gap] }));
+    const bind = told.all.judgements.find(({ id }) => id.startsWith('gap:coil-bind:2-intake'));
+    expect(bind?.sentence).toMatch(/with the measured 1\.65\d/);
+    expect(bind?.word).toBeUndefined();
   });
 });

@@ -3,7 +3,6 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { isAt } from '../common/found-twice.ts';
 import { allKept, lastKept } from '../common/kept.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
@@ -230,10 +229,13 @@ function toTurn(evidence: Evidence, { sinking }: LashWork): ValvePlace[] {
 
 /** Valves found at a gap that no kept turn was worked out from, and that is not as it should be. */
 function withoutSum(evidence: Evidence, { sinking }: LashWork): LashEvidence[] {
-  const from = allKept(evidence, 'turns').flatMap(({ set }) => set.lashFound ?? []);
+  const sums = allKept(evidence, 'turns').map((kept) => turnMade(kept, evidence));
+  // Which gap holds, and of which valve a turn is, is asked first.
+  if (sums.some(({ twice, against }) => [...twice, ...against].some(inDoubt))) return [];
+  const told = new Set(sums.flatMap(({ waiting, made }) => [...waiting, ...made]).map(placeOf));
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
-  if (from.length === 0) return [];
+  if (told.size === 0) return [];
   return places.flatMap((place) => {
     const now = usableLash(evidence, place);
     const waits =
@@ -242,7 +244,7 @@ function withoutSum(evidence: Evidence, { sinking }: LashWork): LashEvidence[] {
       now.gap.value > 0 &&
       !sinking.has(placeOf(place)) &&
       lashDone(evidence, place) === undefined &&
-      !from.some((gap) => isAt(now, gap));
+      !told.has(placeOf(place));
     return waits ? [now] : [];
   });
 }
@@ -268,16 +270,20 @@ function turns(evidence: Evidence, work: LashWork): Need {
   return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false);
 }
 
-/** With buckets the camshaft comes out for a shim: every gap is read first, so that shims can change places. */
+/**
+ * With buckets the camshaft comes out for a shim: every gap is read first, so that shims can change places. Once one was set
+ * it has been out.
+ */
 function otherGaps(evidence: Evidence): Need[] {
   const { cylinders, gear } = evidence.engine;
   if (gear !== 'bucket' || cylinders === undefined) return [];
-  const read = new Set(evidence.lash.filter(({ standing }) => standing).map(placeOf));
+  const standing = evidence.lash.filter((line) => line.standing);
+  const read = new Set(standing.map(placeOf));
   const all = Array.from({ length: cylinders }, (_, at) => at + 1).flatMap((cylinder) =>
     valveNames(evidence).map((valve) => placeOf({ cylinder, valve })),
   );
   const left = all.filter((place) => !read.has(place));
-  if (read.size === 0 || left.length === 0) return [];
+  if (read.size === 0 || left.length === 0 || standing.some(({ moment }) => moment === 'set')) return [];
   const named = left.length > 3 ? `the ${left.length} other valves` : listed(left);
   return [
     need(

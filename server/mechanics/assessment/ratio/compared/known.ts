@@ -24,8 +24,8 @@ export interface SetUpKnown {
   readonly nominals?: NominalsDetail;
   /** Another set-up of the same arm on the same valve came out otherwise. */
   readonly differs?: Differs;
-  /** The per-valve sheet has the lift otherwise, and that holds. */
-  readonly sheetHolds?: true;
+  /** The per-valve sheet has the lift otherwise: that holds, or nobody knows yet which does, and which is the higher. */
+  readonly besideSheet?: 'aside' | 'higher' | 'lower';
   /** Its own passes speak against it, and another set-up of the same reading is sound; what they show. */
   readonly poor?: { readonly facts?: string };
 }

@@ -46,16 +46,19 @@ function believedLight(explained: GroupExplained): SetUpKnown | undefined {
   return light !== undefined && isGround(light) ? light : undefined;
 }
 
+/** Nobody knows yet which of several set-ups holds, or whether the sheet's lower figure does. */
+const isOpen = (each: SetUpKnown): boolean => isUndecided(each) || each.besideSheet === 'higher';
+
 /** While nobody knows which of several holds, the highest on that spring: it leaves the least room. */
 const highestOn = (spring: Spring, known: readonly SetUpKnown[]): SetUpKnown | undefined =>
   known
-    .filter((each) => each.read.setUp.spring === spring && isUndecided(each))
+    .filter((each) => each.read.setUp.spring === spring && isOpen(each))
     .toSorted((a, b) => (b.result?.ratio ?? 0) - (a.result?.ratio ?? 0))[0];
 
 /** The word rests on one of several that differ. */
 const restsOnUndecided = (explained: GroupExplained): boolean => {
   const resting = restingOn(explained);
-  return resting !== undefined && isUndecided(resting);
+  return resting !== undefined && isOpen(resting);
 };
 
 /**
@@ -92,7 +95,7 @@ export function ratiosWithheld(evidence: Evidence, explained: readonly GroupExpl
     if (each.given === undefined || valveRatios([each]).length > 0) return [];
     if (hasMovedOn(evidence, each, explained)) return [];
     // What the sheet has is calculated with instead.
-    if (restingOn(each)?.sheetHolds === true) return [];
+    if (restingOn(each)?.besideSheet === 'aside') return [];
     const { cylinder, valve, armId } = each.group;
     const lacks = lacksOfGroup(each).map(lackSaid);
     const { told } = each.group;

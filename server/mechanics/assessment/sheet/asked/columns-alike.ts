@@ -149,12 +149,10 @@ function lobesAsLifts(evidence: Evidence, rows: readonly SheetRow[]): AssessedQu
   );
 }
 
-/** What the card says a valve of that side is lifted. */
+/** What is printed on the card of that lift. */
 function cardLift({ card }: Evidence, { name, side }: Column): number | undefined {
   const { lobeLift, valveLift } = card[side];
-  if (name === 'lobe lift') return lobeLift;
-  if (valveLift !== undefined) return valveLift;
-  return lobeLift === undefined || card.assumedRatio === undefined ? undefined : lobeLift * card.assumedRatio;
+  return name === 'lobe lift' ? lobeLift : valveLift;
 }
 
 /** A column that stands at the card's own figure: entered off the card, and read by nobody. */
@@ -176,7 +174,7 @@ function ofCard(evidence: Evidence, column: Column): AssessedQuestion[] {
       {
         code: 'copied-reading',
         // Lobes are ground to their card.
-        weight: name === 'valve lift' && chance < STRONG ? 'strong' : 'weak',
+        weight: name === 'valve lift' && alike === rows.length && chance < STRONG ? 'strong' : 'weak',
         ask: `Were the ${name}s of the ${side} valves read, or are they the card’s own, ${inches(card)}?`,
         knownBy: `were the ${name}s of the ${side} valves read or are they off the card`,
         size: `${alike} of ${rows.length} stand at the card’s figure, to the last digit.`,

@@ -11,6 +11,7 @@ import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import { setUpsSaid } from '../../ratio/compared/which-holds.ts';
 import { perTurnOf } from '../../ratio/read/dial.ts';
 import { answerLack, type RatioLack } from '../../ratio/read/lack.ts';
+import { meanOf } from '../../ratio/read/passes.ts';
 import { type ArmLot, armLots } from '../rows/lots-of-swaps.ts';
 import type { LiftLot, SheetRow } from '../rows/rows.ts';
 
@@ -72,13 +73,12 @@ function bySetUps(evidence: Evidence, lot: LiftLot, ofSetUps: readonly ArmLot[])
   const kept = lot.readings.filter(fits);
   const left = lot.readings.filter((each) => !fits(each));
   if (kept.length === 0 || left.length === 0) return lot;
-  const figure = figureOf(kept, perTurnOf(evidence, kept));
-  return { ...lot, figure: { ...figure, apart: [...figure.apart, ...left.map(apartOf(value))] } };
+  return {
+    ...lot,
+    figure: figureOf(kept, perTurnOf(evidence, kept)),
+    leftOut: left.map(({ id }) => id),
+  };
 }
-
-const apartOf =
-  (value: number) =>
-  ({ id, reading }: SheetEvidence) => ({ entryId: id, off: (reading.value ?? value) - value, turns: 0 });
 
 function besideOf(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpKnown[]): Beside[] {
   const ofSetUps = lots.filter((lot) => known.some((each) => readIn(each, lot)));
@@ -162,20 +162,23 @@ function byCount(beside: Beside, again: number): Holds | undefined {
   return alike && others.length > ofSheet ? 'set-ups' : undefined;
 }
 
+const LOOK_FIRST = 'Look at base, lifter and lash first; then read it again both ways.';
+
 function decided(evidence: Evidence, beside: Beside): Decided {
   const question = questionOf(evidence, beside);
-  const chosen = chosenOf(question);
-  if (chosen === 'sheet' || chosen === 'set-up')
-    return {
-      ...beside,
-      question: { ...question, weight: 'weak' },
-      holds: chosen === 'sheet' ? 'sheet' : 'set-ups',
-    };
-  const again = chosen === 'again' ? sheetSince(evidence, beside, question) : 0;
-  const holds = chosen === 'both' ? undefined : byCount(beside, again);
-  return holds === undefined
-    ? { ...beside, question }
-    : { ...beside, question: { ...question, weight: 'weak' }, holds };
+  const settled: AssessedQuestion = { ...question, weight: 'weak' };
+  switch (chosenOf(question)) {
+    case 'sheet':
+      return { ...beside, question: settled, holds: 'sheet' };
+    case 'set-up':
+      return { ...beside, question: settled, holds: 'set-ups' };
+    case 'both':
+      return { ...beside, question: { ...question, test: LOOK_FIRST } };
+    default: {
+      const holds = byCount(beside, sheetSince(evidence, beside, question));
+      return holds === undefined ? { ...beside, question } : { ...beside, question: settled, holds };
+    }
+  }
 }
 
 /** What a set-up lacks while the sheet has it otherwise, or since the sheet's holds. */
@@ -193,15 +196,12 @@ function lackOf({ question, holds, others }: Decided): RatioLack[] {
 }
 
 /** What the sheet has, left out where the set-up's holds: it stays in its cell, and in no figure. */
-function leftOut(lot: LiftLot, { others, ofLot }: Decided): LiftLot {
-  const apart = lot.readings.map(apartOf(ofLot.value ?? 0));
+function asideOf(lot: LiftLot, { others }: Decided): LiftLot {
+  const holds = `${setUpsSaid(others)} ${others.length > 1 ? 'hold' : 'holds'} instead`;
   return {
     ...lot,
-    figure: {
-      passes: lot.readings.length,
-      apart,
-      lacks: [`${setUpsSaid(others)} ${others.length > 1 ? 'hold' : 'holds'} instead`],
-    },
+    figure: { passes: lot.readings.length, apart: [], lacks: [holds] },
+    leftOut: lot.readings.map(({ id }) => id),
     aside: true,
   };
 }
@@ -239,18 +239,18 @@ export function sheetAndSetUps(
     rows: rows.map((row) =>
       each(row, (lot) => {
         const own = all.find((one) => one.holds === 'set-ups' && isOf(lot, one));
-        return own === undefined ? lot : leftOut(lot, own);
+        return own === undefined ? lot : asideOf(lot, own);
       }),
     ),
     known: known.map((one) => {
       const own = all.filter(({ others }) => others.includes(one));
       if (own.length === 0) return one;
-      const aside = own.some(({ holds }) => holds === 'sheet');
-      return {
-        ...one,
-        lacks: [...one.lacks, ...own.flatMap(lackOf)],
-        ...(aside ? { sheetHolds: true as const } : {}),
-      };
+      const lacks = [...one.lacks, ...own.flatMap(lackOf)];
+      if (own.some(({ holds }) => holds === 'sheet')) return { ...one, lacks, besideSheet: 'aside' as const };
+      const open = own.filter(({ holds }) => holds === undefined);
+      if (open.length === 0) return { ...one, lacks };
+      const higher = open.every(({ ofLot }) => meanOf(one.read.valve.used) >= (ofLot.value ?? 0));
+      return { ...one, lacks, besideSheet: higher ? ('higher' as const) : ('lower' as const) };
     }),
   };
 }

@@ -12,7 +12,7 @@ import type { Evidence, GapName, SheetEvidence, SheetKindName, Spring } from '..
 import { gapJudgement, type JudgedGap, judgeGap, ofNow, worstOf } from '../../gaps/gap.ts';
 import { liftHalf, perTurnOf } from '../../ratio/read/dial.ts';
 import type { SheetCellDetail } from './detail.ts';
-import type { SheetRow } from './rows.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 
 /** Lash and preload are read with a feeler, or by turns that are no better. */
 const FEELER = toolAllowance('feeler');
@@ -22,14 +22,14 @@ const idsOf = (readings: readonly SheetEvidence[]): string[] => readings.map(({ 
 const isGap = (kind: SheetKindName): kind is GapName => GAP_KINDS.some((gap) => gap === kind);
 const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] => isGap(entry.kind);
 
-/** Readings of the same that were found wrong by an answer, and taken again since. */
+/** Readings of the same that were found wrong by an answer, and taken again since, or that a set-up speaks against. */
 const readAgainOf = (
   { sheet }: Evidence,
   row: SheetRow,
   kind: SheetKindName,
-  spring?: Spring,
+  { spring, leftOut = [] }: Partial<Pick<LiftLot, 'spring' | 'leftOut'>> = {},
 ): Pick<SheetCellDetail, 'readAgain'> => {
-  const ids = sheet.flatMap((each) =>
+  const again = sheet.flatMap((each) =>
     each.readAgain === true &&
     each.kind === kind &&
     placeOf(each) === placeOf(row) &&
@@ -37,7 +37,8 @@ const readAgainOf = (
       ? [each.id]
       : [],
   );
-  return ids.length === 0 ? {} : { readAgain: ids.sort() };
+  const ids = [...again, ...leftOut].sort();
+  return ids.length === 0 ? {} : { readAgain: ids };
 };
 
 const cell = (
@@ -132,10 +133,10 @@ export function figureCells(evidence: Evidence, row: SheetRow): SheetCellDetail[
             ...readAgainOf(evidence, row, 'lobe-lift'),
           },
         ]),
-    ...row.lifts.map(({ spring, readings, figure }) => ({
+    ...row.lifts.map(({ spring, readings, figure, leftOut }) => ({
       ...cell('valve-lift', readings, figure, liftHalf(evidence, readings)),
       spring,
-      ...readAgainOf(evidence, row, 'valve-lift', spring),
+      ...readAgainOf(evidence, row, 'valve-lift', { spring, ...defined({ leftOut }) }),
     })),
     ...setCells(evidence, row),
   ];

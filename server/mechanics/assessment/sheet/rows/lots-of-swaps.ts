@@ -57,10 +57,10 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
 }
 
 /** What was read in a set-up, where nothing doubts it; with the lash left in it is a way of reading of its own. */
-function ofSetUp(evidence: Evidence, { read, doubts, differs, sheetHolds }: SetUpKnown): ArmLot[] {
+function ofSetUp(evidence: Evidence, { read, doubts, differs, besideSheet }: SetUpKnown): ArmLot[] {
   const { setUp, valve } = read;
   if (valve.used.length === 0 || doubts.length > 0) return [];
-  if (differs?.now === 'aside' || sheetHolds === true) return [];
+  if (differs?.now === 'aside' || besideSheet === 'aside') return [];
   const lash = setUp.lash === 'set' ? `set ${setUp.lashSetting ?? 'not said'}` : 'out';
   return [
     {

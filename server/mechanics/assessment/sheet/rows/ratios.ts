@@ -74,7 +74,7 @@ function lacksOf(
     ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),
   ];
   return [
-    ...asked.map((question) => toAnswer(question, question.ask)),
+    ...asked.map((question) => toAnswer(question, `the answer to “${question.ask}”`)),
     ...held.map((lack) => toRead('another-reading', lack)),
     ...(ratio.spring === 'not-said' ? [toSay('which-spring', 'which spring was on the valve')] : []),
     ...(lot?.lash === 'set' ? [toRead('zero-lash', 'a reading at zero lash: it was left in')] : []),
