@@ -127,7 +127,8 @@ export const workingEvidence = (working: Working): WorkingEvidence => ({
   ...defined({ timing: timingOf(working), set: setBy(working) }),
 });
 
-export const noteEvidence = ({ id, kind, body, doneAt }: Note): NoteEvidence => ({
+export const noteEvidence = ({ id, seq, kind, body, doneAt }: Note): NoteEvidence => ({
+  line: seq,
   id,
   kind: kind === 'promise' || kind === 'advice' ? kind : 'note',
   body,

@@ -7,10 +7,14 @@ import { computation as lifterPreload } from '../../mechanics/computations/lifte
 import { computation as pushrodLength } from '../../mechanics/computations/pushrod-length.ts';
 import { computation as standHeight } from '../../mechanics/computations/stand-height.ts';
 import { USUAL_PRELOADS } from '../../mechanics/setting/setting-table.ts';
-import type { Thread } from '../../mechanics/threads/thread-table.ts';
+import type { AdjusterThread } from '../../mechanics/threads/adjuster-thread.ts';
 import type { Working } from '../../records/workings/workings.ts';
 
-const threaded = ({ designation, size, pitch }: Thread) => ({ thread: designation, size, pitch });
+const threaded = ({ designation, size, pitch }: AdjusterThread) => ({
+  thread: designation,
+  pitch,
+  ...defined({ size }),
+});
 
 function preloadOf(inputs: unknown): SetEvidence | undefined {
   const { data } = lifterPreload.input.safeParse(inputs);

@@ -67,13 +67,19 @@ const shimView = z
     cylinder: z.int(),
     valve: valveView,
     fitted: quantityView.optional(),
-    found: quantityView.optional(),
+    found: quantityView.optional().meta({ description: 'the gap, where it is one figure' }),
+    foundAtLeast: quantityView.optional().meta({ description: 'the gauges that it lies between' }),
+    foundAtMost: quantityView.optional(),
     wanted: quantityView.optional(),
     shim: quantityView.optional().meta({ description: 'thickness that gives the wanted lash' }),
     choice: z
       .object({
         shim: quantityView,
         lash: quantityView.meta({ description: 'the lash that it gives' }),
+        atLeast: quantityView
+          .optional()
+          .meta({ description: 'the least that it may be, where the gap was found between two feelers' }),
+        atMost: quantityView.optional(),
         from: z.enum(['own', 'stock', 'valve']),
         fromValve: z.object({ cylinder: z.int(), valve: valveView }).optional(),
       })
@@ -135,6 +141,8 @@ const showShim = ({
     valve,
     fitted: mmIf(fitted),
     found: mmIf(found.value),
+    foundAtLeast: mmIf(found.value === undefined ? found.low : undefined),
+    foundAtMost: mmIf(found.value === undefined ? found.high : undefined),
     wanted: mmIf(wanted),
     shim: mmIf(shim),
     choice:
@@ -143,6 +151,8 @@ const showShim = ({
         : {
             shim: inMm(choice.shim),
             lash: inMm(choice.lash),
+            atLeast: mmIf(choice.between?.low),
+            atMost: mmIf(choice.between?.high),
             from: choice.from,
             fromValve: choice.fromValve,
           },

@@ -71,7 +71,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
         label: 'Lash shims that can be had',
         dimension: 'length',
         hint: 'Each measured, each there once: 2.60 mm, 2.65 mm, 2.65 mm. What goes into a valve later is counted off.',
-        gears: ['bucket'],
+        gears: ['bucket', 'finger-follower'],
       },
       { path: 'engine.coverBolting', label: 'Valve cover bolted', words: BOLTING },
       {

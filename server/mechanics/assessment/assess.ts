@@ -50,7 +50,7 @@ function nextOfAll(
   lacking: readonly Lacking[],
 ): NextAction | undefined {
   const { closed, goal } = evidence.call;
-  const { stop, sheet, part, noise, marks, change, lifts, said } = parts;
+  const { stop, sheet, part, noise, lash, marks, change, lifts, said } = parts;
   const plan = planOf(goal);
   return nextOf({
     ...told,
@@ -63,6 +63,7 @@ function nextOfAll(
     ofSheet: nextOfSheet(sheet.detail, sheet.questions, sheet.judgements),
     ofPart: plan.asks.includes('identify') ? partNext(part.detail, part.questions) : undefined,
     ofNoise: nextOfNoise(noise.detail, noise.contrary, noise.oil),
+    mend: lash.work.mend[0] ?? (noise.detail.known.includes('lobe') ? undefined : lash.work.lookOn[0]),
     ofMarks: nextOfMarks(marks.detail, marks.questions) ?? sumAgainNext(said, marks.detail, evidence),
     ofChange: plan.asks.includes('consequences') ? nextOfChange(change.detail) : undefined,
   });
@@ -71,7 +72,7 @@ function nextOfAll(
 function assessed(evidence: Evidence): Assessment {
   const parts = partsSaid(evidence);
   const { said, stop, ratio, sheet, noise, lifts } = parts;
-  const needs = needsOf(evidence, lifts.read.explained, noise.detail);
+  const needs = needsOf(evidence, lifts.read.explained, noise.detail, parts.lash.work);
   const lacking = lackingFor(needs, evidence);
   const told: Told = {
     notToRun: notToRunOf(evidence, parts),

@@ -22,7 +22,7 @@ import {
 } from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS, seatPerAdvance } from '../threads/adjuster-screw.ts';
-import { threadField } from '../threads/designation-field.ts';
+import { adjusterThreadField } from '../threads/designation-field.ts';
 
 const gap = (description: string, canBe: FieldRange) =>
   length(description, { sign: 'not-negative', canBe }).optional();
@@ -31,7 +31,9 @@ const FORMS = [['turns'], ['preload'], ['lashFound', 'lashWanted'], ['preloadWan
 
 const input = z
   .strictObject({
-    thread: threadField('thread of the stud, or of the adjusting screw'),
+    thread: adjusterThreadField(
+      'thread of the stud, or of the adjusting screw; or its pitch alone, as 0.75 mm or 32 tpi',
+    ),
     turns: threadTurns('turns of the nut or screw from zero lash, tightening positive').optional(),
     preload: gap('how far the lifter’s plunger is to be pressed down', CAN_BE.preload),
     lashFound: gap('gap at the valve tip as it was found; solid lifters, with lashWanted', CAN_BE.lashFound),
@@ -105,7 +107,7 @@ function directionOf(advance: number): 'tighten' | 'loosen' | undefined {
  * screw at the valve; lashChange = −r·turns·P·(1 + 1/r), −r·turns·P, −turns·P; lashChange = lashWanted − lashFound;
  * degrees = 360·turns; flats = 6·turns
  *
- * @param thread [1] designation of the thread; its pitch P [m] is the travel per turn
+ * @param thread [1] designation of the thread, or its pitch alone; the pitch P [m] is the travel per turn
  * @param turns [1] from zero lash, tightening positive; exactly one of the four forms is given
  * @param preload [m] wanted travel of the plunger, not negative; instead of `turns`, hydraulic lifters alone
  * @param lashFound [m] gap at the valve tip as found, not negative; with `lashWanted`, instead of `turns`, solid lifters

@@ -17,13 +17,15 @@ import { PLUNGERS, USUAL_PRELOADS } from '../setting/setting-table.ts';
 import { bledFirst, simpleRule, ZERO_FOUND_BY, zeroCautions } from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS } from '../threads/adjuster-screw.ts';
-import { threadField } from '../threads/designation-field.ts';
+import { adjusterThreadField } from '../threads/designation-field.ts';
 import { computation as adjuster } from './adjuster.ts';
 
 const input = z
   .strictObject({
     turns: threadTurns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
-    thread: threadField('thread of the stud, or of the adjusting screw'),
+    thread: adjusterThreadField(
+      'thread of the stud, or of the adjusting screw; or its pitch alone, as 0.75 mm or 32 tpi',
+    ),
     mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
     ratio: ratio('rocker ratio, valve over lobe'),
     zeroFoundBy: choice(ZERO_FOUND_BY, 'how zero lash was found').optional(),
@@ -87,7 +89,7 @@ function inBand(preload: number, given: Given) {
  * turns·P for a screw at the cup, turns·P/r for one at the valve; left = liftersTravel − preload
  *
  * @param turns [1] past zero lash, tightening, not negative: before zero lash there is a gap and no preload
- * @param thread [1] designation of the thread; its pitch P [m] is the travel per turn
+ * @param thread [1] designation of the thread, or its pitch alone; the pitch P [m] is the travel per turn
  * @param mount [1] `stud-nut`, `cup-screw` or `valve-end-screw`
  * @param ratio [1] rocker ratio r, valve over lobe, above zero
  * @param zeroFoundBy [1] `up-and-down`, `spin` or `feeler`: what zero is cautioned of; left out, nothing

@@ -18,6 +18,10 @@ interface AdjusterWords {
   readonly letGo: string;
   /** What is done first before it may run again. */
   readonly mend: string;
+  /** What can let a gap change by itself: a lock, or nothing, where a shim lies in it. */
+  readonly lets: 'lock' | 'nothing';
+  /** What is asked of a gap that grew, where no lock can have let go. */
+  readonly grew?: { readonly ask: string; readonly test: string };
 }
 
 const PUSHROD = 'the stem’s tip, the roller, both ends of the pushrod and the cup';
@@ -28,6 +32,7 @@ const SCREW: Omit<AdjusterWords, 'wears'> = {
   line: 'lock nut and screw',
   letGo: 'look at the lock nut, both threads, and whether the nut was used before.',
   mend: 'Look at the screw’s thread and its lock nut, fit a new nut, and see that it holds.',
+  lets: 'lock',
 };
 const NEUTRAL: Omit<AdjusterWords, 'wears'> = {
   part: 'adjuster’s lock',
@@ -36,6 +41,7 @@ const NEUTRAL: Omit<AdjusterWords, 'wears'> = {
   line: 'the adjuster and what it sits in',
   letGo: 'look at the adjuster’s lock and threads, and whether a lock was used again.',
   mend: 'Look at the adjuster’s thread and its lock, change what is worn, and see that it holds.',
+  lets: 'lock',
 };
 
 /** Source: how each mounting is made, general knowledge from memory, no published source. */
@@ -49,6 +55,7 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
     letGo:
       'look at the set-screw, whether the stud’s top is flat, the threads, and whether the nut was used before.',
     mend: 'Look at the stud’s top and thread, fit a new nut, and see that it holds.',
+    lets: 'lock',
   },
   pedestal: {
     part: 'bolt',
@@ -58,6 +65,7 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
     line: 'the bolt and its pedestal',
     letGo: 'look at the bolt, its threads and the pedestal’s seat.',
     mend: 'Look at the bolt, its threads and the pedestal’s seat, and see that it holds.',
+    lets: 'lock',
   },
   shaft: { ...SCREW, wears: PUSHROD },
   'cam-rocker': { ...SCREW, wears: 'the stem’s tip, the rocker’s pad or roller, and the lobe' },
@@ -71,6 +79,11 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
     ...NEUTRAL,
     part: 'shim',
     lock: 'the shim',
+    lets: 'nothing',
+    grew: {
+      ask: 'Is something wearing on this valve, or did the shim not seat?',
+      test: 'look whether the shim is seated and whole, at the bucket’s face and at the lobe.',
+    },
     wears: 'the bucket’s face, the stem’s tip and the lobe',
   },
   'not-known': { ...NEUTRAL, wears: 'the stem’s tip, and the parts between it and the cam' },

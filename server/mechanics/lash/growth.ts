@@ -10,10 +10,31 @@ function baseOf(earlier: readonly LashLine[]): LashLine | undefined {
   return earlier.findLast(({ moment }) => moment === 'set') ?? earlier[0];
 }
 
-const overBy = (found: LashLine, base: LashLine) => ({
-  low: less(found.gap.low, base.gap.high),
-  high: less(found.gap.high, base.gap.low),
-});
+/** A gap: one figure, or as far as gauges leave it open. */
+interface Gap {
+  readonly value?: number | undefined;
+  readonly low?: number | undefined;
+  readonly high?: number | undefined;
+}
+
+/** The least and the most of it; an end that no gauge gave is left out. */
+export const endsOf = ({ value, low = value, high = value }: Gap) => ({ low, high });
+
+/** The least and the most by which a gap changed: an end that is open bounds nothing. */
+export function changeBetween(found: Gap, base: Gap): Pick<LashGrowth, 'low' | 'high'> {
+  const [now, then] = [endsOf(found), endsOf(base)];
+  return { low: less(now.low, then.high), high: less(now.high, then.low) };
+}
+
+const overBy = (found: LashLine, base: LashLine) => changeBetween(found.gap, base.gap);
+
+/** Read at one heat, and somebody said at which. */
+export const isOneHeat = (one: Pick<LashLine, 'engine'>, other: Pick<LashLine, 'engine'>): boolean =>
+  one.engine === other.engine && one.engine !== 'not-said';
+
+/** The change is within so much either way, whatever its gauges leave open. */
+export const isWithin = ({ low, high }: Pick<LashGrowth, 'low' | 'high'>, limit: number): boolean =>
+  low !== undefined && high !== undefined && low >= -limit - EQUAL && high <= limit + EQUAL;
 
 /** By how much a gap found before the last setting had itself grown since the setting before; the most, where over the limit. */
 function grewBefore(earlier: readonly LashLine[], limit: number): number | undefined {

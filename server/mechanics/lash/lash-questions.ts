@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
@@ -13,8 +14,15 @@ const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 
 const NOSE =
   'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against the others.';
 
-function askedOf(nut: LashGrowth['nut'], kind: AdjusterKind): { ask: string; test: string } {
-  const { part, wears, line, letGo } = ADJUSTER_WORDS[kind];
+/** A question of the part that sets the gap is the same one, whatever that part is called. */
+const DID_IT_MOVE = `did the ${ADJUSTER_WORDS.stud.part} move`;
+
+function askedOf(
+  nut: LashGrowth['nut'],
+  kind: AdjusterKind,
+): { readonly ask: string; readonly test: string; readonly knownBy?: string } {
+  const { part, wears, line, letGo, grew } = ADJUSTER_WORDS[kind];
+  if (grew !== undefined) return grew;
   switch (nut) {
     case 'moved':
       return {
@@ -29,6 +37,7 @@ function askedOf(nut: LashGrowth['nut'], kind: AdjusterKind): { ask: string; tes
     case 'not-looked':
       return {
         ask: `Did the ${part} move?`,
+        knownBy: DID_IT_MOVE,
         test: `before it is touched, draw a line over ${line}. Moved: the lock. Held and the gap grew: wear on this valve. ${NOSE}`,
       };
   }
@@ -72,6 +81,7 @@ function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuest
       {
         ...at,
         code: 'lash-grew',
+        ...defined({ knownBy: askedOf(nut, kind).knownBy }),
         ask: askedOf(nut, kind).ask,
         size: `It grew by ${said(low)}${high !== undefined && high - low > EQUAL ? ` to ${said(high)}` : ''}, where ${said(limit)} is ordinary.`,
         test: inSpoken(askedOf(nut, kind).test),
@@ -102,12 +112,14 @@ function ofClosed(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQu
         test: 'read it again at the heat it was set at. If it has closed there too, the valve may be sinking into its seat: a qualified shop looks.',
       },
     ];
-  if (nut !== 'not-looked') return [];
+  // Where no lock can let go the gap closes by the seat alone.
+  if (nut !== 'not-looked' || ADJUSTER_WORDS[kind].lets === 'nothing') return [];
   return [
     {
       ...base,
       code: 'lash-closed-nut',
       ask: `Did the ${part} move?`,
+      knownBy: DID_IT_MOVE,
       test: `before it is touched, look at the line over ${line}. Moved: the lock. Held and the gap closed: the valve may be sinking into its seat, and a qualified shop looks.`,
     },
   ];
@@ -117,7 +129,7 @@ function ofClosed(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQu
 export function lashQuestions(
   growths: readonly LashGrowth[],
   limit: number,
-  kind: AdjusterKind = 'not-known',
+  kind: AdjusterKind,
 ): LashQuestion[] {
   const compared = growths.filter(({ low }) => low !== undefined);
   const grown = compared.filter(({ low = 0 }) => low > limit + EQUAL);

@@ -23,8 +23,8 @@ export function unlikelyLash(si: number): 'wide' | 'tight' | undefined {
   return si > ORDINARY && !isUsual(si, CAN_BE.lash) ? 'wide' : undefined;
 }
 
-/** Nearer than this to what is expected. */
-const NEAR = table.lashSlips.near * IN;
+/** Nearer than this to what is expected a slip has to come. */
+export const NEAR = table.lashSlips.near * IN;
 /** Past what a lash is tuned by. */
 export const TUNED_BY = table.lashWindow.hot * IN;
 

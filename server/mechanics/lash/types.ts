@@ -39,6 +39,8 @@ export interface LashQuestion {
   readonly cylinder?: number;
   readonly valve?: ValveName;
   readonly ask: string;
+  /** What its id is made of, where its words change with what is known of the engine. */
+  readonly knownBy?: string;
   readonly size: string;
   readonly test: string;
 }

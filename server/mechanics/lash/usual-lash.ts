@@ -15,6 +15,8 @@ interface SetLash {
   readonly card: number | undefined;
   /** The heat that the card’s is for. */
   readonly cardAt?: 'cold' | 'hot' | undefined;
+  /** What the metals make of the card’s figure at that heat: as it is printed, and how much more any gap is at its heat. */
+  readonly byMetals?: { readonly printed: number | undefined; readonly toCard: number };
 }
 
 interface UnusualLash {
@@ -25,7 +27,7 @@ interface UnusualLash {
   readonly test: string;
 }
 
-const gapSaid = ({ low, high }: SetLash): string =>
+const gapSaid = ({ low, high }: Pick<SetLash, 'low' | 'high'>): string =>
   high - low <= EQUAL ? saidLength(low) : `${saidLength(low)} to ${saidLength(high)}`;
 
 /** The most lash that such a lifter usually has; of one that nobody named, of any. */
@@ -37,6 +39,14 @@ export const mostLash = (lifter: SetLash['lifter']): number =>
 /** Cold, another metal's growth may be in it: the widest that is printed for one. */
 const windowFor = (engine: SetLash['engine']): number =>
   (lashWindow.hot + (engine === 'hot' ? 0 : lashWindow.heat)) * IN;
+
+/** The card’s figure; by the metals, with what the gap becomes at the heat of the card. */
+function againstCard({ low, high, engine, byMetals }: SetLash, card: number): string {
+  if (byMetals?.printed === undefined) return `the card has ${saidLength(card)}`;
+  const [at, other] = [engine, engine === 'hot' ? 'cold' : 'hot'];
+  const becomes = gapSaid({ low: low + byMetals.toCard, high: high + byMetals.toCard });
+  return `by the metals ${saidLength(byMetals.printed)} ${other} is about ${saidLength(card)} ${at}, so this becomes about ${becomes} ${other}`;
+}
 
 /**
  * Whether a lash that a valve was set to is what is asked for: the card's first, else the usual band of its lifter.
@@ -73,12 +83,15 @@ export function unusualLash(set: SetLash): UnusualLash | undefined {
   const [from, to] =
     card === undefined ? (band === undefined ? [] : [band.from * IN, band.to * IN]) : [card, card];
   if (from === undefined || to === undefined) return undefined;
-  const window = card === undefined ? windowFor(engine) - lashWindow.hot * IN : windowFor(engine);
+  const window =
+    card === undefined
+      ? windowFor(engine) - lashWindow.hot * IN
+      : windowFor(set.byMetals === undefined ? engine : 'hot');
   if (low <= to + window + EQUAL && high >= from - window - EQUAL) return undefined;
   const against =
     card === undefined
       ? `${saidLength(from)} to ${saidLength(to)} is usual for this lifter, hot (${band?.source ?? ''})`
-      : `the card has ${saidLength(card)}`;
+      : againstCard(set, card);
   return {
     code: 'lash-unusual',
     ask: 'Is this the lash that the cam’s maker asks for, at this heat?',

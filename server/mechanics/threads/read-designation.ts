@@ -1,7 +1,7 @@
 import { listed, THREADS, type Thread } from './thread-table.ts';
 
-type DesignationReading =
-  | { readonly ok: true; readonly thread: Thread }
+export type DesignationReading<Found = Thread> =
+  | { readonly ok: true; readonly thread: Found }
   | { readonly ok: false; readonly detail: string };
 
 /** Longer than any designation; keeps the patterns below from being fed whole documents. */
@@ -20,7 +20,8 @@ interface Parts {
   readonly fitClass?: string;
 }
 
-function normalised(text: string): string {
+/** As people write it, brought to one spelling: `m8x1.25`, `7/16-20`. */
+export function normalised(text: string): string {
   return text
     .normalize('NFKC')
     .toLowerCase()

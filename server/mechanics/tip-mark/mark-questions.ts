@@ -76,8 +76,9 @@ function comparedSaid(mark: Mark, marks: readonly Mark[], context: MarkContext):
       ? 'An ink mark holds the contact line’s own width as well, so one mark alone can’t be called wide.'
       : 'None beside it was made in the same way, so it can’t be called wide.';
   const beside = `The narrowest one beside it is ${said(narrowest)}`;
-  return by === 'beside'
-    ? `${beside}.`
+  if (by === 'beside') return `${beside}.`;
+  return narrowest > mark.width + EQUAL
+    ? `${beside}, wider than this one: it can’t be called wide by that.`
     : `${beside}, not narrower by more than ink is read to: it can’t be called wide.`;
 }
 

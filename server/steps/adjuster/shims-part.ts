@@ -10,12 +10,15 @@ import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { lacksSaid } from '../../mechanics/assessment/common/lack.ts';
 import type { ShimRow } from '../../mechanics/assessment/lash/detail.ts';
-import { millimetres } from '../../mechanics/assessment/lash/shim-said.ts';
+import { gapInMm, leavesSaid, millimetres } from '../../mechanics/assessment/lash/shim-said.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { lashForm } from './forms/lash.ts';
 import { standingLines } from './lash-text.ts';
 
 const orNothing = (si: number | undefined): string => (si === undefined ? '' : millimetres(si));
+
+const isSaid = ({ value, low, high }: ShimRow['found']): boolean =>
+  value !== undefined || (low !== undefined && high !== undefined);
 
 const FROM = { own: 'stays', stock: 'from stock' } as const;
 
@@ -57,13 +60,13 @@ export function shimsTable({ assessment }: CallContext): TableData | undefined {
       cells: [
         valveName(row),
         orNothing(row.fitted),
-        orNothing(row.found.value),
+        isSaid(row.found) ? gapInMm(row.found) : '',
         orNothing(row.wanted),
         row.lacks.length > 0
           ? { text: '', why: `lacks ${lacksSaid(row.lacks).join('; ')}` }
           : orNothing(row.shim),
         goesIn(row),
-        row.toHave === undefined ? orNothing(row.choice?.lash) : '',
+        row.toHave === undefined && row.choice !== undefined ? leavesSaid(row.choice) : '',
       ],
     })),
     note: `A lash within ${millimetres(within)} of what is wanted is left. Shims that are in the engine may change places; each is used once, and one in stock is taken as one piece. The feeler itself is good to 0.05 mm (common practice, no published source).`,

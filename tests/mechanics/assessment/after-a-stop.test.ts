@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { ofAdjuster } from '../../../server/mechanics/assessment/missing/of-adjuster.ts';
 import { scanOf } from './piston-scan.ts';
 import { intakes, PLAIN } from './plain-build.ts';
@@ -78,7 +79,9 @@ describe('a part that came off', () => {
     );
     expect(told.stop).toEqual([]);
     expect(asked).not.toMatch(/\bas found/);
-    const [lash] = ofAdjuster(noise, told.details.noise).filter(({ code }) => code === 'lash');
+    const [lash] = ofAdjuster(noise, told.details.noise, lashPart(noise).work).filter(
+      ({ code }) => code === 'lash',
+    );
     expect(lash?.ask).toMatch(
       /^The gap as it was found is gone with that part\. Once it is changed set the lash/,
     );

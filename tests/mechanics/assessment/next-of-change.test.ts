@@ -80,7 +80,7 @@ describe('gaps that nobody measured and that no figure gives', () => {
   ];
   const WHOLE: Evidence = { ...KNOWN, scans: scans('before') };
   const TOLD: Pick<Evidence, 'notes'> = {
-    notes: [{ id: 'note-1', kind: 'advice', body: 'told', done: false }],
+    notes: [{ id: 'note-1', line: 99, kind: 'advice', body: 'told', done: false }],
   };
   /** The arms are on already: their gaps are those of the engine as it is. */
   const ON_NOW: Evidence = {

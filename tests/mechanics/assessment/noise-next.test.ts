@@ -73,7 +73,7 @@ describe('what is asked next', () => {
     expect(low.notToRun[0]?.wayOut).toMatch(/to its mark.*gauge.*comes up at the valves/);
     const usual = said('noise-oil', 'usual', { line: 70 });
     expect(noiseOf({ engine, answers: [...answers, usual] }).next?.action).not.toBe('oil-low');
-    const notes = [{ id: 'note', kind: 'advice' as const, body: 'fill it', done: false }];
+    const notes = [{ id: 'note', line: 99, kind: 'advice' as const, body: 'fill it', done: false }];
     expect(noiseOf({ engine, answers, notes }).next?.action).not.toBe('oil-low');
   });
 

@@ -124,7 +124,7 @@ describe('a part that came back', () => {
     expect(said.next?.sentence).toMatch(
       /Before it is cleaned.*photographed.*hours, who took it off and where/,
     );
-    const notes = [{ id: 'n', kind: 'note' as const, body: '40 hours', done: true }];
+    const notes = [{ id: 'n', line: 99, kind: 'note' as const, body: '40 hours', done: true }];
     const after = back({ arms, notes });
     expect(after.next?.action).not.toBe('returned-history');
     expect(after.missing.map(({ id }) => id)).not.toContain('missing:identify:part-marks');

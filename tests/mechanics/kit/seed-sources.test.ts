@@ -20,7 +20,7 @@ test.each([
 });
 
 test('angles and lengths of the table are in SI', () => {
-  expect(allowance('one-feeler')).toBeCloseTo(0.001 * IN, 12);
+  expect(allowance('lash-as-set')).toBeCloseTo(0.001 * IN, 12);
   expect(allowance('wheel')).toBeCloseTo(Math.PI / 180, 12);
   expect(USUAL_CENTRELINE.from).toBeCloseTo((95 * Math.PI) / 180, 12);
 });

@@ -22,7 +22,7 @@ const line = (
   ...more,
 });
 const between = (low: number, high: number) => ({ gap: { low: low * IN, high: high * IN } });
-const asked = (lines: readonly LashLine[]) => lashQuestions(lashGrowths(lines, LIMIT), LIMIT);
+const asked = (lines: readonly LashLine[]) => lashQuestions(lashGrowths(lines, LIMIT), LIMIT, 'not-known');
 const codes = (lines: readonly LashLine[]) =>
   asked(lines).map(({ code, cylinder }) => `${cylinder ?? 'all'} ${code}`);
 const grew = (cylinder: number, by: number) => [

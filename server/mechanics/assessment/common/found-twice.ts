@@ -17,6 +17,14 @@ export const ALIKE = allowance('half-feeler');
 export const isAt = ({ gap: { value } }: LashEvidence, lash: number): boolean =>
   value !== undefined && Math.abs(value - lash) <= ALIKE;
 
+/** The gauges of a line hold this gap between them. */
+export const holds = ({ gap: { value, low, high } }: LashEvidence, lash: number): boolean =>
+  value === undefined &&
+  low !== undefined &&
+  high !== undefined &&
+  lash >= low - EQUAL &&
+  lash <= high + EQUAL;
+
 /** A valve whose gap was found otherwise the second time, with nothing set between. */
 export interface FoundTwice {
   readonly question: AssessedQuestion;

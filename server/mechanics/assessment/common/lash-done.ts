@@ -1,11 +1,10 @@
-import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { EQUAL } from '../../kit/nearest.ts';
-import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import { changeBetween, isOneHeat, isWithin } from '../../lash/growth.ts';
+import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import { lashLogOf } from './lash-log-of.ts';
+import { lashWanted } from './lash-wanted.ts';
 import { limitNamed } from './limits.ts';
 import { usableLash } from './usable-lash.ts';
-import { heatsWanting } from './wanted-heat.ts';
 
 /**
  * Why a valve waits for no turn: it was set and has held since, it was found as the card asks, or it has changed since it was
@@ -13,29 +12,21 @@ import { heatsWanting } from './wanted-heat.ts';
  */
 export type LashDone = 'held' | 'as-asked' | 'ordinary';
 
-const isNear = (a: number | undefined, b: number | undefined): boolean =>
-  a !== undefined && b !== undefined && Math.abs(a - b) <= allowance('lash-as-set') + EQUAL;
+const isNear = (a: Bounds, b: Bounds): boolean => isWithin(changeBetween(a, b), allowance('lash-as-set'));
 
 /** Locking shifts a gap by about as much as is left as it is; at another heat nothing is known of it. */
 export const hasHeld = (set: LashEvidence, found: LashEvidence): boolean =>
-  set.engine === found.engine && isNear(set.gap.value, found.gap.value);
+  isOneHeat(set, found) && isNear(set.gap, found.gap);
 
-function asAsked({ valve, gap: { value }, engine }: LashEvidence, evidence: Evidence): boolean {
-  const printed = evidence.card[sideOfValve(valve)].lash;
-  return (
-    value !== undefined &&
-    isNear(value, printed) &&
-    heatsWanting(value, evidence).some((heat) => heat === engine)
-  );
-}
+/** What is asked for at the heat that it was read at: by the card, or by the metals from the card. */
+const asAsked = (line: LashEvidence, evidence: Evidence): boolean => {
+  const wanted = lashWanted(evidence, line);
+  return wanted !== undefined && isNear(line.gap, { value: wanted.gap });
+};
 
 /** Read at one heat with a lock that did not move, and whatever its gauges leave open, not changed past what is ordinary. */
 function isOrdinary(set: LashEvidence, found: LashEvidence, limit: number): boolean {
-  const [from, to] = [set.gap, found.gap];
-  const least = (to.value ?? to.low ?? Number.NEGATIVE_INFINITY) - (from.value ?? from.high ?? 0);
-  const most = (to.value ?? to.high ?? Number.POSITIVE_INFINITY) - (from.value ?? from.low ?? 0);
-  const isRead = set.engine === found.engine && found.nut !== 'moved';
-  return isRead && least >= -limit - EQUAL && most <= limit + EQUAL;
+  return isOneHeat(set, found) && found.nut !== 'moved' && isWithin(changeBetween(found.gap, set.gap), limit);
 }
 
 /** Whether nothing is left to be turned on a valve of the log. */

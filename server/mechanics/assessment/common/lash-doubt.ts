@@ -1,11 +1,14 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
-import { allowance, count } from '../../kit/allowances.ts';
-import { EQUAL } from '../../kit/nearest.ts';
+import { count } from '../../kit/allowances.ts';
+import { MM } from '../../kit/si.ts';
+import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked, inDoubt } from './asked.ts';
-import { allKept } from './kept.ts';
+import { lashWanted } from './lash-wanted.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
 import { inOrder } from './same-day.ts';
 
@@ -20,9 +23,6 @@ const CHOICES: AssessedQuestion['answers'] = [
     changes: 'The question is settled, and it counts.',
   },
 ];
-
-/** One feeler. */
-const FEELER = allowance('one-feeler');
 
 /** So many others have to agree before one is set against them. */
 const OTHERS = count('others-agree');
@@ -41,13 +41,10 @@ function othersOf({ lash }: Evidence, line: LashEvidence): number[] {
 }
 
 /** What the card asks for at the heat of the line: its own figure, or by the last sum of the metals that starts from it. */
-function cardOf(evidence: Evidence, { valve, engine }: LashEvidence): number | undefined {
-  const { lashAt } = evidence.card;
-  const card = evidence.card[sideOfValve(valve)].lash;
-  if (card === undefined || lashAt === undefined || engine === 'not-said' || engine === lashAt) return card;
-  return allKept(evidence, 'heat').findLast(({ set }) => Math.abs(set[lashAt] - card) <= FEELER + EQUAL)?.set[
-    engine
-  ];
+function cardOf(evidence: Evidence, line: LashEvidence): number | undefined {
+  return evidence.card.lashAt === undefined || line.engine === 'not-said'
+    ? evidence.card[sideOfValve(line.valve)].lash
+    : lashWanted(evidence, line)?.gap;
 }
 
 /** What it should be about: the card’s for its heat, else the middle of its side; a gap at another heat is another gap. */
@@ -60,15 +57,21 @@ function expectedOf(evidence: Evidence, line: LashEvidence): number | undefined 
 
 const typedIn = ({ readAs }: LashEvidence): 'in' | 'mm' => (/\bmm$/.test(readAs) ? 'mm' : 'in');
 
-const WHY = {
-  wide: 'So wide a gap is hardly ever set, and a nut that backed off so far is heard.',
-  tight: 'No feeler is so thin.',
-} as const;
+/** What backs off is the part that sets the gap; a shim does not. */
+function whySaid(unlikely: 'wide' | 'tight', kind: AdjusterKind): string {
+  if (unlikely === 'tight') return 'No feeler is so thin.';
+  const { part, lets } = ADJUSTER_WORDS[kind];
+  const heard = lets === 'nothing' ? 'so wide a gap is heard' : `a ${part} that backed off so far is heard`;
+  return `So wide a gap is hardly ever set, and ${heard}.`;
+}
 
 /** A lash that hardly can be, or that a slip of the pen would bring to the others: asked, and not used until then. */
 export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuestion | undefined {
   const { value } = line.gap;
   if (value === undefined || value === 0) return undefined;
+  // Whoever typed it knows it in its own unit.
+  const typed = (si: number): string =>
+    formatQuantity({ value: Number((si / MM).toPrecision(6)), unit: 'mm' });
   const unlikely = unlikelyLash(value);
   const expected = expectedOf(evidence, line);
   const slips = lashSlips(value, typedIn(line), expected);
@@ -76,16 +79,20 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
   const why =
     unlikely === undefined
       ? `The card or the other valves of its side have ${inches(expected ?? 0)}.`
-      : WHY[unlikely];
+      : whySaid(unlikely, adjusterKind(evidence.engine));
   return asked(
     {
       code: LASH_UNLIKELY,
       weight: 'strong',
-      ask: `Is the lash of ${placeOf(line)} really ${inches(value)}?`,
+      ask: `Is the lash of ${placeOf(line)} really ${typedIn(line) === 'mm' ? asEntered(line.readAs) : inches(value)}?`,
       knownBy: LASH_UNLIKELY,
       size: [
         why,
-        ...(slips.length === 0 ? [] : [`Was ${slips.map(({ said }) => said).join(', or ')} meant?`]),
+        ...(slips.length === 0
+          ? []
+          : [
+              `Was ${slips.map(({ said, value: meant }) => (typedIn(line) === 'mm' ? typed(meant) : said)).join(', or ')} meant?`,
+            ]),
       ].join(' '),
       test: 'look at what was written down, and whether the feelers are in inches or millimetres.',
       byLooking: true,

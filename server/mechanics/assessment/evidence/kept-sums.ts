@@ -8,8 +8,8 @@ export interface ThreadEvidence {
   /** `7/16-20` */
   readonly thread: string;
   readonly pitch: number;
-  /** The size before the pitch: `7/16`. */
-  readonly size: string;
+  /** The size before the pitch: `7/16`; left out where the pitch alone was said. */
+  readonly size?: string | undefined;
   readonly mount: 'stud-nut' | 'cup-screw' | 'valve-end-screw';
   readonly ratio: number;
   readonly zeroFoundBy?: 'up-and-down' | 'spin' | 'feeler';

@@ -24,6 +24,7 @@ export interface AnswerEvidence {
 /** What was noted, advised or promised. */
 export interface NoteEvidence {
   readonly id: string;
+  readonly line: number;
   readonly kind: 'note' | 'advice' | 'promise';
   readonly body: string;
   readonly done: boolean;

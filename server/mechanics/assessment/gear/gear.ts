@@ -4,6 +4,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { listed } from '../common/said.ts';
+import { hasShims } from '../common/shimmed.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GearDetail } from './detail.ts';
 import { GEAR_PLANS } from './plans.ts';
@@ -52,7 +53,10 @@ export function gearDetail(evidence: Evidence): GearDetail {
       const why = plan.steps[step];
       return why === undefined || kept.has(step) ? [] : [{ step, why }];
     }),
-    parts: plan.parts.filter((part) => !worked.has(part) && !(part === 'marks' && marked)),
+    parts: plan.parts.filter(
+      (part) =>
+        !worked.has(part) && !(part === 'marks' && marked) && !(part === 'shims' && hasShims(evidence)),
+    ),
     kinds: plan.kinds.filter((kind) => !read.has(kind)),
   };
 }

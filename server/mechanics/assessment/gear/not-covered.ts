@@ -1,4 +1,5 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
+import { hasShims } from '../common/shimmed.ts';
 import type { Evidence } from '../evidence.ts';
 import type { NotCovered } from './detail.ts';
 
@@ -64,7 +65,8 @@ const MARK_MOVED = said(
 );
 
 /** What is not worked out for the valve gear of this engine, each with what is done instead. */
-export function notCovered({ engine: { gear = 'pushrod', lifter } }: Evidence): NotCovered[] {
+export function notCovered(evidence: Pick<Evidence, 'engine' | 'lash'>): NotCovered[] {
+  const { gear = 'pushrod', lifter } = evidence.engine;
   const hydraulic = isHydraulicLifter(lifter);
   switch (gear) {
     case 'pushrod':
@@ -72,7 +74,13 @@ export function notCovered({ engine: { gear = 'pushrod', lifter } }: Evidence): 
     case 'bucket':
       return [GAPS, ...(hydraulic ? [NO_LASH.bucket] : []), PART, WEAR];
     case 'finger-follower':
-      return [THROUGH_LIFT, GAPS, hydraulic ? NO_LASH.follower : PIVOT_SCREW, PART, WEAR];
+      return [
+        THROUGH_LIFT,
+        GAPS,
+        ...(hydraulic ? [NO_LASH.follower] : hasShims(evidence) ? [] : [PIVOT_SCREW]),
+        PART,
+        WEAR,
+      ];
     case 'cam-rocker':
       return [THROUGH_LIFT, GAPS, ...(hydraulic ? [NO_LASH.follower] : []), MARK_MOVED, PART, WEAR];
   }

@@ -4,6 +4,7 @@ import { gapSaid } from '../common/gap-said.ts';
 import { lastKept } from '../common/kept.ts';
 import { type LashDone, lashDone } from '../common/lash-done.ts';
 import { listed, placeOf } from '../common/said.ts';
+import { hasShims } from '../common/shimmed.ts';
 import type { Evidence } from '../evidence.ts';
 import { turnMade } from '../workings/turn-made.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
@@ -24,7 +25,7 @@ const named = (valves: readonly LashValveDetail[]): string =>
     : listed(valves.map((valve) => `${placeOf(valve)} ${gapSaid(valve.newest)}`));
 
 /** Valves that a turn on record tells of are told with it. */
-function ofSum(evidence: Evidence): string[] {
+export function ofSum(evidence: Evidence): string[] {
   const sum = lastKept(evidence, 'turns');
   if (sum === undefined) return [];
   const { made, waiting } = turnMade(sum, evidence);
@@ -42,7 +43,7 @@ export function asItIs(
   limit: LashDetail['limit'],
 ): Headline[] {
   const { asks, logFirst } = planOf(evidence.call.goal);
-  if (evidence.engine.gear === 'bucket' || logFirst === true || !asks.includes('adjuster')) return [];
+  if (hasShims(evidence) || logFirst === true || !asks.includes('adjuster')) return [];
   const told = ofSum(evidence);
   // A lock that let go leaves something to do, however its gap was found.
   const left = quiet.filter((valve) => !told.includes(placeOf(valve)) && !nutHasMoved(valve, { limit }));

@@ -48,6 +48,8 @@ export interface ShimRow extends ValvePlace {
     readonly shim: number;
     /** The lash that it gives. */
     readonly lash: number;
+    /** What the feelers leave of that, where the gap was found between two. */
+    readonly between?: { readonly low: number; readonly high: number };
     readonly from: 'own' | 'stock' | 'valve';
     readonly fromValve?: ValvePlace;
   };

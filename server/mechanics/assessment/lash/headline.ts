@@ -1,18 +1,22 @@
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { type GrowthTold, growthTold } from '../../lash/growth.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
-import type { ValvePlace } from '../evidence.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import { offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
+import { followsFrom } from './growth-answers.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
 import type { LashValveRead } from './valves.ts';
 
 /** Nothing below none is told of one end of it: it may not have changed at all. */
-const signed = (si: number): string => (si <= EQUAL ? 'nothing' : inches(si));
+const orNothing = (si: number): string => (si <= EQUAL ? 'nothing' : inches(si));
 
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
@@ -79,10 +83,12 @@ function openGrowth(
   if (lines.at(-1)?.moment !== 'found') return undefined;
   const at = `Lash of ${placeOf(place)}, ${gapSaid(newest)} now.`;
   const open = 'whether that is more can’t be told by these gauges. A finer step between them tells.';
+  if (low < -limit - EQUAL && high > limit + EQUAL)
+    return `${at} It may have closed by up to ${inches(-low)} or grown by up to ${inches(high)}, where ${inches(limit)} is ordinary: which of them can’t be told by these gauges. A finer step between them tells.`;
   if (low <= limit + EQUAL && high > limit + EQUAL)
-    return `${at} It grew by ${signed(low)} to ${inches(high)}, where ${inches(limit)} is ordinary: ${open}`;
+    return `${at} It grew by ${orNothing(low)} to ${inches(high)}, where ${inches(limit)} is ordinary: ${open}`;
   if (high >= -limit - EQUAL && low < -limit - EQUAL)
-    return `${at} It closed by ${signed(-high)} to ${inches(-low)}, where ${inches(limit)} is ordinary: ${open}`;
+    return `${at} It closed by ${orNothing(-high)} to ${inches(-low)}, where ${inches(limit)} is ordinary: ${open}`;
   return undefined;
 }
 
@@ -91,6 +97,7 @@ export function headline(
   valve: LashValveRead,
   questions: readonly AssessedQuestion[],
   limit: number,
+  { evidence, byCard }: { readonly evidence: Evidence; readonly byCard: boolean },
 ): Headline[] {
   const about = valveSubject(valve);
   const said = (sentence: string): Headline[] => [
@@ -102,16 +109,25 @@ export function headline(
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
-  if (valve.hydraulic !== undefined) return said(hydraulicSaid(valve, valve.newest, valve.hydraulic));
+  if (valve.hydraulic !== undefined)
+    return said(hydraulicSaid(valve, valve.newest, valve.hydraulic, evidence));
   const [own] = questions
     .filter((each) => keyOf(each.about) === keyOf(about))
     .filter(({ code }) => code !== 'sum-against-log')
+    // It is what is asked for: nothing is told of it any more.
+    .filter((each) => each.code !== 'lash-unusual' || chosenOf(each) !== 'not-found')
     .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));
   if (own === undefined) {
     const open = openGrowth(valve, limit);
-    return open === undefined ? heldSince(valve) : said(open);
+    if (open !== undefined) return said(open);
+    const held = heldSince(valve);
+    return held.length > 0 || !byCard ? held : offCardHeadline(evidence, valve);
   }
   if (own.code === 'found-twice') return said(own.ask);
   if (own.code === 'lash-unlikely' || own.code === 'lash-order') return said(doubtSaid(valve, own));
-  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`);
+  const chosen = chosenOf(own);
+  const nut = valve.growth?.nut ?? 'not-looked';
+  const follows =
+    chosen === undefined ? undefined : followsFrom(own.code, chosen, nut, adjusterKind(evidence.engine));
+  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${follows ?? own.ask}`);
 }

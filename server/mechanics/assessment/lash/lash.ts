@@ -1,15 +1,20 @@
+import { defined } from '../../../../shared/defined.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
+import type { LashQuestion } from '../../lash/types.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { WHICH_HOLDS } from '../common/found-twice.ts';
+import { BUILD } from '../common/kept.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
+import { lashWanted } from '../common/lash-wanted.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { valveSubject } from '../common/said.ts';
+import { placeOf, valveSubject } from '../common/said.ts';
+import { sidesSwapped } from '../common/sides-swapped.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
-import { asItIs } from './as-it-is.ts';
+import { asItIs, ofSum } from './as-it-is.ts';
 import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
 import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
@@ -17,10 +22,10 @@ import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
-import { sidesSwapped } from './sides-swapped.ts';
 import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
 import { stopOf } from './stop.ts';
 import { type LashValveRead, valvesOf } from './valves.ts';
+import { type LashWork, workOf } from './work.ts';
 
 /** One figure of a gap is as good as its feeler. */
 function boundsWithin(gap: Bounds): Bounds {
@@ -46,7 +51,7 @@ function quantity(
     lacks: [
       ...(twice !== undefined && twice.holds === undefined ? [WHICH_HOLDS] : []),
       ...(order.some(inDoubt) ? ['whether it was found before it was set that day'] : []),
-      ...hydraulicLack(hydraulic),
+      ...hydraulicLack(hydraulic, evidence),
       ...(doubted ? ['whether it was read and entered right'] : []),
       ...(line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : []),
     ],
@@ -54,36 +59,54 @@ function quantity(
   };
 }
 
+/** Found at a heat at which it is known what is asked for: it is set against that, and not against another heat. */
+function isToldByCard(
+  { code, cylinder, valve }: LashQuestion,
+  valves: readonly LashValveRead[],
+  evidence: Evidence,
+): boolean {
+  if (code !== 'lash-heat-differs') return false;
+  const own = valves.find((each) => each.cylinder === cylinder && each.valve === valve);
+  const found = own?.lines.findLast(({ moment }) => moment === 'found');
+  return found !== undefined && lashWanted(evidence, found) !== undefined;
+}
+
 /** The lash log of each valve: the lash as it is, what it grew by, and what that raises. */
 export function lashPart(
   evidence: Evidence,
-): PartSaid<LashDetail> & { readonly notToRun: readonly NotToRun[] } {
+): PartSaid<LashDetail> & { readonly notToRun: readonly NotToRun[]; readonly work: LashWork } {
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
   const shims = shimsOf(evidence);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
-  const swapped = sidesSwapped(valves, evidence);
+  const kind = adjusterKind(evidence.engine);
+  const sides = sidesSwapped(evidence);
   const questions = [
-    ...swapped.questions,
+    ...(sides === undefined ? [] : [sides.question]),
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ order }) => order),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
     ...valves.flatMap(({ hydraulic }) => hydraulic ?? []),
-    ...lashQuestions(growths, limit.value, adjusterKind(evidence.engine)).map((found) =>
-      question(found, again, valves, evidence),
-    ),
+    ...lashQuestions(growths, limit.value, kind)
+      .filter((found) => !isToldByCard(found, valves, evidence))
+      .map((found) => question(found, again, valves, evidence)),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   const shut = withoutGap(valves, evidence);
-  const closed = closedGaps(valves, questions, limit.value);
+  const closed = closedGaps(valves, questions, limit.value, kind);
+  const elsewhere = new Set([...shims.detail.rows.map(placeOf), ...ofSum(evidence)]);
   const told = valves.map((valve) => {
     const known = closed.find((each) => each.valve === valve);
     return {
       valve,
       own:
         known === undefined
-          ? headline(valve, questions, limit.value)
+          ? headline(valve, questions, limit.value, {
+              evidence,
+              // A sum, a shim or both sides at once tell it already.
+              byCard: sides === undefined && !elsewhere.has(placeOf(valve)),
+            })
           : closedHeadline(known, evidence, limit.value),
     };
   });
@@ -92,18 +115,21 @@ export function lashPart(
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
     questions,
-    stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
+    stop: again.map((growth) => stopOf(growth, questions, valves, kind)),
     headlines: [
       ...noGapHeadlines(shut),
-      ...swapped.headlines,
+      ...(sides?.said === undefined
+        ? []
+        : [{ id: 'headline:lash-sides', about: BUILD, step: 'adjuster' as const, sentence: sides.said }]),
       ...told.flatMap(({ own }) => own),
       ...asItIs(quiet, evidence, limit),
       ...shims.headlines,
     ],
+    work: { ...workOf(valves, questions, closed, evidence), ...defined({ sides }) },
     notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence), ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
-      adjuster: adjusterKind(evidence.engine),
+      adjuster: kind,
       limit,
       valves: valves.map(({ now: _, ...valve }) => valve),
       questionIds: questions.map(({ id }) => id),

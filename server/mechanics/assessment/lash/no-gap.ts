@@ -4,8 +4,10 @@ import { EQUAL } from '../../kit/nearest.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import { hasShims } from '../common/shimmed.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { notRunSaid } from './burns.ts';
 
 /** Solid lifters, or a card that asks for a lash where nobody said. */
 const hasLash = ({ engine, card }: Evidence, { valve }: ValvePlace): boolean =>
@@ -17,12 +19,12 @@ const hasLash = ({ engine, card }: Evidence, { valve }: ValvePlace): boolean =>
 export const backOffSaid = ({ engine }: Evidence): string =>
   `back its adjuster off with the engine left still until there is a gap, look at ${ADJUSTER_WORDS[adjusterKind(engine)].lock}, and read the gap.`;
 
-/** Valves with an adjuster whose newest line has no gap; of a bucket its shim is told. */
+/** Valves with an adjuster whose newest line has no gap; where a shim sets it that is told. */
 export const withoutGap = <Valve extends ValvePlace>(
   valves: readonly Valve[],
   evidence: Evidence,
 ): Valve[] =>
-  evidence.engine.gear === 'bucket'
+  hasShims(evidence)
     ? []
     : valves.filter((valve) => {
         const { value, high = value } = usableLash(evidence, valve)?.gap ?? {};
@@ -37,7 +39,7 @@ export function noGapHeadlines(shut: readonly ValvePlace[]): Headline[] {
       id: 'headline:lash-no-gap',
       about: { of: 'build' },
       step: 'adjuster',
-      sentence: `No gap at ${listed(shut.map(placeOf))}: how far the valve is held open is not known. It is not run so.`,
+      sentence: `No gap at ${listed(shut.map(placeOf))}: ${shut.length === 1 ? 'whether the valve is held open, and how far, is' : 'whether these valves are held open, and how far, is'} not known. ${shut.length === 1 ? 'It is' : 'They are'} not run so.`,
     },
   ];
 }
@@ -48,6 +50,6 @@ export const noGapNotToRun = (shut: readonly ValvePlace[], evidence: Evidence): 
     id: `not-to-run:no-lash:${keyOf(valveSubject(valve))}`,
     what: 'run',
     about: valveSubject(valve),
-    sentence: `Do not run it: ${placeOf(valve)} has no gap, and a valve that is held off its seat burns.`,
+    sentence: notRunSaid(valve),
     wayOut: upperFirst(backOffSaid(evidence)),
   }));

@@ -1,4 +1,4 @@
-import { EQUAL } from '../../kit/nearest.ts';
+import { changeBetween, isOneHeat, isWithin } from '../../lash/growth.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 
 /** What the newest line that looked at it says of the nut. */
@@ -17,11 +17,10 @@ export function nutHasMoved({ lines }: LashValveDetail, { limit }: Pick<LashDeta
   return !since
     .slice(since.indexOf(set) + 1)
     .some(
-      ({ moment, nut, engine, gap }) =>
-        moment === 'found' &&
-        nut === 'held' &&
-        engine === set.engine &&
-        Math.abs((gap.value ?? gap.high ?? Number.POSITIVE_INFINITY) - (set.gap.value ?? set.gap.low ?? 0)) <=
-          limit.value + EQUAL,
+      (line) =>
+        line.moment === 'found' &&
+        line.nut === 'held' &&
+        isOneHeat(line, set) &&
+        isWithin(changeBetween(line.gap, set.gap), limit.value),
     );
 }

@@ -5,21 +5,17 @@ import { unusualLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
+import { lashWanted } from '../common/lash-wanted.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import { heatsWanting, isNearLash } from '../common/wanted-heat.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
+import { ANSWERS } from './growth-answers.ts';
 import { idsAt } from './valves.ts';
 
 function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>): ValvePlace | undefined {
   return cylinder === undefined || valve === undefined ? undefined : { cylinder, valve };
 }
-
-/** Of a bucket there is no nut to let go: its gap changes by wear, or as the valve beds into its seat. */
-const OF_BUCKET = {
-  ask: 'Is something wearing on this valve, or did the shim not seat?',
-  test: 'look whether the shim is seated and whole, at the bucket’s face and at the lobe.',
-};
 
 /** Under the stop that it is asked for, only what takes no turning settles it. */
 function looking(code: LashQuestion['code'], kind: AdjusterKind): string | undefined {
@@ -36,88 +32,6 @@ const ASKED_FOR: AssessedQuestion['answers'] = [
   { code: 'found', label: 'No', changes: 'What is asked for is found out before the lash is set again.' },
 ];
 
-/** Answers by which a gap that closed is the valve’s own doing. */
-export const ONE_HEAT = 'one-heat';
-export const HELD = 'held';
-
-/** What may be answered to each question of a growth: a yes is the cause of one, and says of another that it was read right. */
-const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['answers']>> = {
-  'lash-grew': [
-    {
-      code: 'found',
-      label: 'Yes',
-      changes: 'The cause is known; it is put right before the lash is set again.',
-    },
-    {
-      code: 'not-found',
-      label: 'Looked: no',
-      changes: 'The next cause is looked for; the lash is not set again.',
-    },
-  ],
-  'lash-grew-everywhere': [
-    {
-      code: 'not-found',
-      label: 'Yes, all in the same way',
-      changes: 'It is no way of reading: the next cause is looked for, the oil first.',
-    },
-    {
-      code: 'found',
-      label: 'No, or nobody knows',
-      changes: 'One is set again step by step, and read at the heat it was set at.',
-    },
-  ],
-  'lash-closed': [
-    {
-      code: ONE_HEAT,
-      label: 'Yes, at one heat',
-      changes:
-        'The valve may be sinking into its seat: a qualified shop looks, and the gap is not set away before.',
-    },
-    {
-      code: 'other-heat',
-      label: 'No, or nobody knows',
-      changes: 'It is read again at the heat it was set at; until then nothing is told of it.',
-    },
-  ],
-  'lash-closed-nut': [
-    {
-      code: 'moved',
-      label: 'It has moved',
-      changes: 'Its lock let go: that is put right before the gap is set again.',
-    },
-    {
-      code: HELD,
-      label: 'Looked: it held',
-      changes:
-        'The valve may be sinking into its seat: a qualified shop looks, and the gap is not set away before.',
-    },
-  ],
-  'lash-heat-unsaid': [
-    {
-      code: 'same',
-      label: 'Yes, at the same heat',
-      changes: 'That heat is put into the log; then the two are set against each other.',
-    },
-    {
-      code: 'other',
-      label: 'No, or nobody knows',
-      changes: 'They stay apart: it is read again at the heat it was set at.',
-    },
-  ],
-  'lash-heat-differs': [
-    {
-      code: 'not-found',
-      label: 'Yes, as the log has them',
-      changes: 'They stay apart: it is read again at the heat it was set at.',
-    },
-    {
-      code: 'found',
-      label: 'No: a heat in the log is wrong',
-      changes: 'That heat is put right in the log; then the two are set against each other.',
-    },
-  ],
-};
-
 /** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
 export function question(
   found: LashQuestion,
@@ -125,7 +39,6 @@ export function question(
   valves: readonly LashValveDetail[],
   { answers, engine }: Evidence,
 ): AssessedQuestion {
-  const bucket = engine.gear === 'bucket';
   const place = placeIn(found);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const stops = again.some((growth) => place === undefined || placeOf(growth) === placeOf(place));
@@ -133,7 +46,6 @@ export function question(
   return asked(
     {
       ...found,
-      ...(bucket && found.code === 'lash-grew' ? OF_BUCKET : {}),
       weight: stops && place !== undefined ? 'strong' : 'weak',
       ...(byLooking === undefined ? {} : { test: byLooking, byLooking: true }),
       restsOn: idsAt(valves, place),
@@ -154,12 +66,33 @@ function isOtherHeat(line: LashEvidence, gap: number | undefined, { card }: Evid
   return differs && printed !== undefined && gap !== undefined && isNearLash(gap, printed);
 }
 
+/** It was found since at a heat at which it is known what is asked for: that gap is set against it, and this one is done. */
+const isReadSince = (line: LashEvidence, lines: readonly LashEvidence[], evidence: Evidence): boolean =>
+  lines
+    .slice(lines.indexOf(line) + 1)
+    .some(
+      (each) =>
+        each.moment === 'found' &&
+        each.engine !== line.engine &&
+        !isLashDoubted(evidence, each) &&
+        lashWanted(evidence, each) !== undefined,
+    );
+
+/** The card's figure for the heat of the line where the metals tell it, else as the card has it. */
+function askedAt(line: LashEvidence, evidence: Evidence) {
+  const wanted = lashWanted(evidence, line);
+  const card = evidence.card[sideOfValve(line.valve)].lash;
+  return wanted?.from === 'metals'
+    ? { card: wanted.gap, cardAt: wanted.heat, byMetals: { printed: card, toCard: wanted.toCard ?? 0 } }
+    : { card, cardAt: evidence.card.lashAt };
+}
+
 /** The gap it was set to last, against the card or the usual band of its lifter; what is found since leaves it as asked. */
 export function unusual({ lines, ...place }: LashValveDetail, evidence: Evidence): AssessedQuestion[] {
   const line = lines.findLast(({ moment }) => moment === 'set');
   const { value, low = value, high = value } = line?.gap ?? {};
   if (line === undefined || low === undefined || high === undefined) return [];
-  if (isLashDoubted(evidence, line)) return [];
+  if (isLashDoubted(evidence, line) || isReadSince(line, lines, evidence)) return [];
   // What the metals ask for at that heat is asked for.
   if (value !== undefined && heatsWanting(value, evidence).some((heat) => heat === line.engine)) return [];
   const found = unusualLash({
@@ -167,8 +100,7 @@ export function unusual({ lines, ...place }: LashValveDetail, evidence: Evidence
     high,
     engine: line.engine,
     lifter: evidence.engine.lifter,
-    card: evidence.card[sideOfValve(place.valve)].lash,
-    cardAt: evidence.card.lashAt,
+    ...askedAt(line, evidence),
   });
   if (found === undefined) return [];
   const weight = isOtherHeat(line, value, evidence) ? 'strong' : 'weak';

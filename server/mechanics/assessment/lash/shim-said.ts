@@ -1,7 +1,11 @@
+import { EQUAL } from '../../kit/nearest.ts';
 import { MM } from '../../kit/si.ts';
+import { endsOf } from '../../lash/growth.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import type { Bounds } from '../evidence.ts';
+import { BURNS, notRunSaid } from './burns.ts';
 import type { ShimRow } from './detail.ts';
 
 /** `2.65 mm`: shims are made and marked in hundredths of a millimetre, also where a call speaks inches. */
@@ -13,14 +17,27 @@ export const millimetres = (si: number): string => {
 type Said = Omit<ShimRow, 'sentence'>;
 
 /** A gap that cannot be felt. */
-export const isShut = ({ found }: Pick<ShimRow, 'found'>): boolean => found.value === 0;
+export const isShut = ({ found }: Pick<ShimRow, 'found'>): boolean => (endsOf(found).high ?? 1) <= EQUAL;
+
+/** `0.33 mm`, `0.33 to 0.36 mm` */
+export function gapInMm(gap: Bounds): string {
+  const { low, high } = endsOf(gap);
+  if (low !== undefined && high !== undefined && high - low > EQUAL)
+    return `${millimetres(low).replace(' mm', '')} to ${millimetres(high)}`;
+  return millimetres(low ?? high ?? 0);
+}
+
+/** The lash that a shim leaves, as far as the gap was known. */
+export const leavesSaid = ({ lash, between }: NonNullable<ShimRow['choice']>): string =>
+  gapInMm(between ?? { value: lash });
 
 function fromSaid({ choice }: Said): string {
   const { fromValve } = choice ?? {};
   return fromValve === undefined ? 'from stock' : `from ${placeOf(fromValve)}`;
 }
 
-const tightOrWide = (found: number, wanted: number): string => (found < wanted ? 'too tight' : 'too wide');
+const tightOrWide = (found: Bounds, wanted: number): string =>
+  (endsOf(found).low ?? 0) < wanted ? 'too tight' : 'too wide';
 
 /** What goes in, or what has to be had first: one of the two, never both. */
 function goesIn(row: Said, fitted: number, withStock: boolean): string {
@@ -32,7 +49,7 @@ function goesIn(row: Said, fitted: number, withStock: boolean): string {
     return `It wants ${millimetres(toHave)} for its ${millimetres(fitted)}; ${none}, so one is to be ordered.`;
   }
   if (choice === undefined) return '';
-  return `${millimetres(choice.shim)} ${fromSaid(row)} goes in for its ${millimetres(fitted)}, which leaves ${millimetres(choice.lash)}.`;
+  return `${millimetres(choice.shim)} ${fromSaid(row)} goes in for its ${millimetres(fitted)}, which leaves ${leavesSaid(choice)}.`;
 }
 
 /** One valve in a sentence. */
@@ -41,12 +58,12 @@ export function shimSentence(row: Said, withStock: boolean): string {
   const at = upperFirst(placeOf(row));
   if (isShut(row))
     return `${at}: no gap found, so the valve may be held off its seat. A thinner shim goes in first; then the gap is measured.`;
-  if (lacks.length > 0 || fitted === undefined || wanted === undefined || found.value === undefined)
+  if (lacks.length > 0 || fitted === undefined || wanted === undefined)
     return `${at}: no shim is worked out yet. It lacks ${listed(lacksSaid(lacks))}.`;
-  const gap = `${at}: ${millimetres(found.value)} found, ${millimetres(wanted)} wanted`;
+  const gap = `${at}: ${gapInMm(found)} found, ${millimetres(wanted)} wanted`;
   if (choice?.from === 'own' && toHave === undefined)
     return `${gap}: near enough. Its own ${millimetres(fitted)} shim stays.`;
-  return `${gap}: ${tightOrWide(found.value, wanted)}. ${goesIn(row, fitted, withStock)}`;
+  return `${gap}: ${tightOrWide(found, wanted)}. ${goesIn(row, fitted, withStock)}`;
 }
 
 const ABOUT = { of: 'build' } as const;
@@ -94,12 +111,7 @@ export function shimHeadlines(rows: readonly ShimRow[]): Headline[] {
   return [
     ...(shut.length === 0
       ? []
-      : [
-          headline(
-            'no-gap',
-            `No gap found at ${listed(shut.map(placeOf))}: a valve that is held off its seat burns. It is not run so.`,
-          ),
-        ]),
+      : [headline('no-gap', `No gap found at ${listed(shut.map(placeOf))}: ${BURNS} It is not run so.`)]),
     ...changed(rows),
     ...(first === undefined
       ? []
@@ -120,7 +132,7 @@ export const heldOpen = (row: ShimRow): NotToRun[] =>
           id: `not-to-run:no-gap:${keyOf(valveSubject(row))}`,
           what: 'run',
           about: valveSubject(row),
-          sentence: `Do not run it: ${placeOf(row)} has no gap, and a valve that is held off its seat burns.`,
+          sentence: notRunSaid(row),
           todo: { action: 'thinner-shim', step: 'adjuster' },
           wayOut: 'A thinner shim goes in first; then the gap is measured, and the right shim worked out.',
         },

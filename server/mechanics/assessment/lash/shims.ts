@@ -6,6 +6,7 @@ import { computation as lashShim } from '../../computations/lash-shim.ts';
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { chooseShims, type ShimChosen } from '../../lash/choose-shims.ts';
+import { endsOf } from '../../lash/growth.ts';
 import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
 import { foundTwice, WHICH_HOLDS } from '../common/found-twice.ts';
 import { type Lack, toAnswer, toRead, toSay } from '../common/lack.ts';
@@ -13,9 +14,11 @@ import { isLashDoubted, LASH_UNLIKELY } from '../common/lash-doubt.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
-import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import { hasShims } from '../common/shimmed.ts';
+import { SIDES_SWAPPED, sidesSwapped } from '../common/sides-swapped.ts';
+import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
-import { heldOpen, shimHeadlines, shimSentence } from './shim-said.ts';
+import { heldOpen, isShut, shimHeadlines, shimSentence } from './shim-said.ts';
 import { fittedIn, stockLeft } from './stock-left.ts';
 
 type Known = Omit<ShimRow, 'choice' | 'toHave' | 'beside' | 'sentence'>;
@@ -29,15 +32,21 @@ function lacksOf(
   const { card } = evidence;
   const { fitted, found, wanted } = known;
   const twice = foundTwice(evidence, newest)?.question;
+  const sides = sidesSwapped(evidence);
   return [
+    ...(sides?.holds === true
+      ? [toSay('which-gap', 'the lashes of the two sides, which stand for one another', SIDES_SWAPPED)]
+      : []),
     ...(twice?.weight === 'strong' ? [toAnswer(twice, WHICH_HOLDS, 'which-gap')] : []),
     ...(isLashDoubted(evidence, newest)
       ? [toSay('read-wrong', 'whether its lash was read and entered right', LASH_UNLIKELY)]
       : []),
     ...(fitted === undefined ? [toRead('shim-fitted', 'the shim that is in, measured itself')] : []),
-    ...(found.value === undefined ? [toRead('gap-as-felt', 'the gap as one figure')] : []),
+    ...(isCloseEnough(found)
+      ? []
+      : [toRead('gap-as-felt', 'the gap as one figure, or between closer feelers')]),
     // How far a valve is held open whose gap cannot be felt is not known.
-    ...(found.value === 0 ? [toRead('gap-measured', 'a gap that can be measured')] : []),
+    ...(isShut({ found }) ? [toRead('gap-measured', 'a gap that can be measured')] : []),
     ...(wanted === undefined ? [toSay('card-figure', 'the lash that is wanted, from the card')] : []),
     ...(engine === 'not-said' ? [toSay('heat-of-gap', 'whether the gap was read cold or hot')] : []),
     ...(card.lashAt === undefined
@@ -49,10 +58,27 @@ function lacksOf(
   ];
 }
 
+/** The gap to work with: its figure, or the middle of two feelers. */
+function middleOf(found: Bounds): number | undefined {
+  const { low, high } = endsOf(found);
+  return low === undefined || high === undefined ? undefined : (low + high) / 2;
+}
+
+/** Half of what the gauges leave open. */
+function halfOf(found: Bounds): number {
+  const { low = 0, high = 0 } = endsOf(found);
+  return (high - low) / 2;
+}
+
+/** A shim that is right for its middle leaves a lash that may stay, whatever its gauges leave open. */
+const isCloseEnough = (found: Bounds): boolean =>
+  middleOf(found) !== undefined && halfOf(found) <= allowance('lash-as-set') + EQUAL;
+
 function shimOf({ fitted, found, wanted }: Pick<Known, 'fitted' | 'found' | 'wanted'>) {
-  if (fitted === undefined || found.value === undefined || wanted === undefined) return {};
+  const middle = middleOf(found);
+  if (fitted === undefined || middle === undefined || wanted === undefined) return {};
   try {
-    const { shim } = lashShim.compute({ shimFitted: fitted, lashFound: found.value, lashWanted: wanted });
+    const { shim } = lashShim.compute({ shimFitted: fitted, lashFound: middle, lashWanted: wanted });
     return { shim };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
@@ -72,22 +98,27 @@ function knownOf(evidence: Evidence, place: ValvePlace): Known[] {
   const wanted = evidence.card[sideOfValve(place.valve)].lash;
   const figures = { found: newest.gap, ...defined({ fitted: fittedIn(lines), wanted }) };
   const { shim, refused } = shimOf(figures);
+  const lacks = [...lacksOf(newest, evidence, figures), ...(refused === undefined ? [] : [refused])];
   return [
     {
       cylinder: place.cylinder,
       valve: place.valve,
       ...figures,
-      lacks: [...lacksOf(newest, evidence, figures), ...(refused === undefined ? [] : [refused])],
+      lacks,
       entryId: newest.id,
-      ...defined({ shim }),
+      // While something is lacking no thickness is told on any face.
+      ...defined({ shim: lacks.length > 0 ? undefined : shim }),
     },
   ];
 }
 
 /** The shim that each valve wants, as far off as the feeler is. */
-const quantity = ({ cylinder, valve, shim, lacks, entryId }: ShimRow): AssessedQuantity[] => {
+const quantity = (
+  { cylinder, valve, shim, found, lacks, entryId }: ShimRow,
+  { engine: { gear } }: Evidence,
+): AssessedQuantity[] => {
   if (shim === undefined || lacks.length > 0) return [];
-  const off = toolAllowance('feeler');
+  const off = toolAllowance('feeler') + halfOf(found);
   const about = valveSubject({ cylinder, valve });
   return [
     {
@@ -99,7 +130,7 @@ const quantity = ({ cylinder, valve, shim, lacks, entryId }: ShimRow): AssessedQ
       low: shim - off,
       high: shim + off,
       basis: 'calculated',
-      conditions: ['bucket with a shim'],
+      conditions: [gear === 'bucket' ? 'bucket with a shim' : 'shim over the stem'],
       lacks: [],
       restsOn: [entryId],
     },
@@ -108,7 +139,7 @@ const quantity = ({ cylinder, valve, shim, lacks, entryId }: ShimRow): AssessedQ
 
 /** What goes in; where that leaves the lash out of what is allowed, what is to be had first. */
 function choiceOf(
-  { shim, wanted }: Known,
+  { shim, wanted, found }: Known,
   chosen: ShimChosen | undefined,
   places: readonly ValvePlace[],
   within: number,
@@ -117,11 +148,13 @@ function choiceOf(
   if (chosen === undefined) return { toHave: shim };
   const { from, lash } = chosen;
   const giver = typeof from === 'number' ? places[from] : undefined;
-  const misses = Math.abs(lash - wanted) > within + EQUAL;
+  const half = halfOf(found);
+  const misses = Math.abs(lash - wanted) + half > within + EQUAL;
   return {
     choice: {
       shim: chosen.shim,
       lash,
+      ...(half > EQUAL ? { between: { low: lash - half, high: lash + half } } : {}),
       from: typeof from === 'number' ? 'valve' : from,
       ...(giver === undefined ? {} : { fromValve: { cylinder: giver.cylinder, valve: giver.valve } }),
     },
@@ -135,9 +168,9 @@ function besideOf(
   { toHave }: Pick<ShimRow, 'toHave'>,
   stock: readonly number[],
 ): Pick<ShimRow, 'beside'> {
-  if (toHave === undefined || shim === undefined || fitted === undefined || found.value === undefined)
-    return {};
-  const all = fitted + found.value;
+  const middle = middleOf(found);
+  if (toHave === undefined || shim === undefined || fitted === undefined || middle === undefined) return {};
+  const all = fitted + middle;
   const thinner = stock.filter((each) => each <= shim);
   const thicker = stock.filter((each) => each > shim && all - each > EQUAL);
   const next = [
@@ -148,13 +181,13 @@ function besideOf(
 }
 
 /**
- * The shim of every valve of a bucket engine in the lash log, out of those that are there together.
+ * The shim of every valve in the lash log whose gap a shim sets, out of those that are there together.
  *
  * @param evidence everything on the record, in SI
  * @returns a row for each valve that has a lash, the quantities of those that are complete, what is told first of them,
  * and the valves that may be held open
  *
- * Validity: solid buckets with a shim over or under; the gap read on the base circle.
+ * Validity: solid buckets with a shim over or under, solid followers with one over the stem; the gap read on the base circle.
  * Source: `lash-shim` and `chooseShims`; a lash left as it is within its allowance, see the seeds.
  */
 export function shimsOf(evidence: Evidence): {
@@ -163,20 +196,20 @@ export function shimsOf(evidence: Evidence): {
   readonly headlines: readonly Headline[];
   readonly notToRun: readonly NotToRun[];
 } {
-  const { gear, lifter } = evidence.engine;
   const stock = stockLeft(evidence);
   const within = allowance('lash-as-set');
-  if (gear !== 'bucket' || isHydraulicLifter(lifter))
+  if (!hasShims(evidence) || isHydraulicLifter(evidence.engine.lifter))
     return { detail: { within, rows: [] }, quantities: [], headlines: [], notToRun: [] };
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
   const all = places.flatMap((place) => knownOf(evidence, place));
   const complete = all.filter(({ lacks }) => lacks.length === 0);
-  const wants = complete.flatMap(({ fitted, found, wanted }) =>
-    fitted === undefined || found.value === undefined || wanted === undefined
+  const wants = complete.flatMap(({ fitted, found, wanted }) => {
+    const middle = middleOf(found);
+    return fitted === undefined || middle === undefined || wanted === undefined
       ? []
-      : [{ fitted, found: found.value, wanted }],
-  );
+      : [{ fitted, found: middle, wanted }];
+  });
   const chosen = chooseShims(wants, stock, within);
   const rows = all.map((known): ShimRow => {
     const at = complete.indexOf(known);
@@ -186,7 +219,7 @@ export function shimsOf(evidence: Evidence): {
   });
   return {
     detail: { within, rows },
-    quantities: rows.flatMap(quantity),
+    quantities: rows.flatMap((row) => quantity(row, evidence)),
     headlines: shimHeadlines(rows),
     notToRun: rows.flatMap(heldOpen),
   };

@@ -1,20 +1,18 @@
 import { EQUAL } from '../../kit/nearest.ts';
-import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
-import { closedSaid, hasClosed, lashQuestions } from '../../lash/lash-questions.ts';
+import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
+import { closedSaid, hasClosed } from '../../lash/lash-questions.ts';
 import type { AssessedQuestion, Headline, NotToRun } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
-import { limitNamed } from '../common/limits.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
-import { HELD, ONE_HEAT, question } from './questions.ts';
-import { valvesOf } from './valves.ts';
+import { HELD, ONE_HEAT } from './growth-answers.ts';
 
 const CODES: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
 
 /** Valves whose gap closed at one heat, with their question where one was asked; one that was set since has none. */
-interface Closed {
+export interface Closed {
   readonly valve: LashValveDetail;
   readonly how: 'sinks' | 'lock' | 'at-other-heat';
   /** Somebody looked at its lock. */
@@ -25,6 +23,7 @@ function howOf(
   { growth, lines, newest }: LashValveDetail,
   question: AssessedQuestion | undefined,
   limit: number,
+  kind: AdjusterKind,
 ): Closed['how'] | undefined {
   if (growth === undefined || !hasClosed(growth, limit) || lines.at(-1)?.moment === 'set') return undefined;
   // With no gap at all the adjuster is backed off first.
@@ -33,7 +32,9 @@ function howOf(
   if (chosen === 'other-heat') return 'at-other-heat';
   if (growth.nut === 'moved' || chosen === 'moved') return growth.heatsSaid === true ? 'lock' : undefined;
   if (chosen === ONE_HEAT || chosen === HELD) return 'sinks';
-  return growth.heatsSaid === true && growth.nut === 'held' ? 'sinks' : undefined;
+  // A shim has no lock that could have moved.
+  const held = growth.nut === 'held' || ADJUSTER_WORDS[kind].lets === 'nothing';
+  return growth.heatsSaid === true && held ? 'sinks' : undefined;
 }
 
 /** Gaps that closed, once it is known what that says. */
@@ -41,12 +42,13 @@ export function closedGaps(
   valves: readonly LashValveDetail[],
   questions: readonly AssessedQuestion[],
   limit: number,
+  kind: AdjusterKind,
 ): Closed[] {
   return valves.flatMap((valve) => {
     const own = questions.find(
       ({ code, about }) => CODES.has(code) && keyOf(about) === keyOf(valveSubject(valve)),
     );
-    const how = howOf(valve, own, limit);
+    const how = howOf(valve, own, limit, kind);
     const held = valve.growth?.nut === 'held' || (own !== undefined && chosenOf(own) === HELD);
     return how === undefined ? [] : [{ valve, how, held }];
   });
@@ -77,14 +79,8 @@ export function closedHeadline({ valve, how, held }: Closed, evidence: Evidence,
 }
 
 /** Valves that may be sinking into their seats: nothing is set on them. */
-export function sinkingPlaces(evidence: Evidence): ReadonlySet<string> {
-  const limit = limitNamed(evidence, 'lash-growth').value;
-  const valves = valvesOf(evidence, limit);
-  const growths = valves.flatMap(({ growth }) => growth ?? []);
-  const questions = lashQuestions(growths, limit).map((found) => question(found, [], valves, evidence));
-  const closed = closedGaps(valves, questions, limit);
-  return new Set(closed.filter(({ how }) => how === 'sinks').map(({ valve }) => placeOf(valve)));
-}
+export const sinkingPlaces = (closed: readonly Closed[]): string[] =>
+  closed.filter(({ how }) => how === 'sinks').map(({ valve }) => placeOf(valve));
 
 /** A valve that may be sinking into its seat is not run until somebody has looked. */
 export const sinkingNotToRun = (closed: readonly Closed[]): NotToRun[] =>

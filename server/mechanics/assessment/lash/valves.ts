@@ -5,6 +5,7 @@ import type { LashGrowth, LashLine } from '../../lash/types.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
+import { isLashDoubted } from '../common/lash-doubt.ts';
 import { lashLogOf, orderQuestions } from '../common/lash-log-of.ts';
 import { countingLog } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -21,6 +22,7 @@ const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): La
   nut,
 });
 
+/** The id of the stop of a gap that grew again after it was set again. */
 export const grewAgainStop = (place: ValvePlace): string =>
   `stop:lash-grew-again:${keyOf(valveSubject(place))}`;
 
@@ -51,12 +53,14 @@ const isLifted = ({ line }: GrewAgain, { stopsLifted = [] }: Evidence['call']): 
 function growthOf(
   lines: readonly LashEvidence[],
   most: number,
-  { call }: Evidence,
+  evidence: Evidence,
 ): Pick<LashValveDetail, 'growth' | 'grewAgain'> {
-  const [newest] = lashGrowths(lines.map(asLine), most);
+  // What nobody is sure was read or entered right tells no growth; a stop that stands as it was entered stays.
+  const sure = lines.filter((line) => !isLashDoubted(evidence, line));
+  const [newest] = lashGrowths(sure.map(asLine), most);
   const again = grewAgainAt(lines, most);
   const isNewest = again?.line === lines.findLast(({ moment }) => moment === 'found');
-  return again === undefined || (!isNewest && isLifted(again, call))
+  return again === undefined || (!isNewest && isLifted(again, evidence.call))
     ? defined({ growth: newest })
     : { growth: again.growth, grewAgain: again.line };
 }
@@ -111,6 +115,7 @@ export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
   });
 }
 
+/** The lines of one valve, or of all of them. */
 export const idsAt = (valves: readonly LashValveDetail[], place: ValvePlace | undefined): string[] =>
   valves
     .filter((valve) => place === undefined || placeOf(valve) === placeOf(place))

@@ -4,6 +4,7 @@ import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gearDetail, planOfGear } from '../gear/gear.ts';
+import type { LashWork } from '../lash/work.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
 import { valveRatios } from '../ratio/told/valve-ratios.ts';
@@ -12,6 +13,7 @@ import { ofAdjuster } from './of-adjuster.ts';
 import { ofBuild, ofCam, ofTriage } from './of-build.ts';
 import { ofConsequences } from './of-consequences.ts';
 import { ofGeometry } from './of-geometry.ts';
+import { isMeasuredChange, ofMeasuredChange } from './of-measured-change.ts';
 import { ofNoise } from './of-noise.ts';
 import { ofNotes } from './of-notes.ts';
 import { ofIdentify, ofParts } from './of-parts.ts';
@@ -24,7 +26,12 @@ import { ofTiming } from './of-timing.ts';
 const NEEDS: Readonly<
   Record<
     StepName,
-    (evidence: Evidence, explained: readonly GroupExplained[], noise: NoiseDetail) => readonly Need[]
+    (
+      evidence: Evidence,
+      explained: readonly GroupExplained[],
+      noise: NoiseDetail,
+      lash: LashWork,
+    ) => readonly Need[]
   >
 > = {
   triage: ofTriage,
@@ -34,12 +41,12 @@ const NEEDS: Readonly<
   identify: ofIdentify,
   // A bucket has no ratio, also where lifts were read as if of one.
   ratio: (evidence, explained) => (evidence.engine.gear === 'bucket' ? [] : ofRatio(evidence, explained)),
-  sheet: ofSheet,
+  sheet: (evidence) => (isMeasuredChange(evidence) ? ofMeasuredChange(evidence) : ofSheet(evidence)),
   scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
   geometry: ofGeometry,
   timing: ofTiming,
-  adjuster: (evidence, _, noise) => ofAdjuster(evidence, noise),
+  adjuster: (evidence, _, noise, lash) => ofAdjuster(evidence, noise, lash),
   noise: (evidence, _explained, noise) => ofNoise(evidence, noise),
   notes: ofNotes,
 };
@@ -49,18 +56,24 @@ export interface Lacking {
   readonly need: Need;
 }
 
+/** The steps that the goal asks of this engine. */
+const asksOf = (evidence: Evidence): readonly StepName[] =>
+  isMeasuredChange(evidence) ? ['sheet'] : planOf(evidence.call.goal).asks;
+
 /** All that is asked for, step by step; the answer waits only for what the goal of the call is about. */
 export function needsOf(
   evidence: Evidence,
   explained: readonly GroupExplained[],
   noise: NoiseDetail,
+  lash: LashWork,
 ): Lacking[] {
-  const { asks, waitsFor } = planOf(evidence.call.goal);
+  const { waitsFor } = planOf(evidence.call.goal);
+  const asks = asksOf(evidence);
   const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
   const without = new Set(gearDetail(evidence).steps.map(({ step }) => step));
   const notAsked = new Set(planOfGear(evidence).needs);
   return STEP_NAMES.filter((step) => !without.has(step)).flatMap((step) =>
-    NEEDS[step](evidence, explained, noise)
+    NEEDS[step](evidence, explained, noise, lash)
       .filter(({ code }) => !notAsked.has(`${step}:${code}`))
       .map((need) => ({
         step,
@@ -71,7 +84,7 @@ export function needsOf(
 
 /** What the goal of the call still lacks, in the order of its plan; the first question of the call goes before all. */
 export function lackingFor(needs: readonly Lacking[], evidence: Evidence): Lacking[] {
-  const steps: readonly StepName[] = ['triage', ...planOf(evidence.call.goal).asks];
+  const steps: readonly StepName[] = ['triage', ...asksOf(evidence)];
   return steps.flatMap((step) => needs.filter((each) => each.step === step && !each.need.have));
 }
 

@@ -1,11 +1,15 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { allKept, lastKept } from '../common/kept.ts';
 import type { Lack } from '../common/lack.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
+import { lashWanted } from '../common/lash-wanted.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
+import { hasShims } from '../common/shimmed.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
@@ -13,10 +17,13 @@ import type { ShimRow } from '../lash/detail.ts';
 import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
-import { sinkingPlaces } from '../lash/sinking.ts';
+import type { LashWork } from '../lash/work.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { turnMade } from '../workings/turn-made.ts';
 import { MUST, MUST_TURN, type Need, need, TURN, worked } from './need.ts';
+
+/** More valves than so many are not named at once. */
+const FEW = 3;
 
 /** A hydraulic lifter has no gap: how far its plunger is pressed down is what was set. */
 const isHydraulic = ({ engine }: Evidence): boolean => isHydraulicLifter(engine.lifter);
@@ -37,7 +44,7 @@ const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
     'a lash as it was found or set',
     active && damaged
       ? 'The gap as it was found is gone with that part. Once it is changed set the lash, lock it, and enter it as set.'
-      : active || evidence.engine.gear === 'bucket'
+      : active || hasShims(evidence)
         ? 'Read the lash as found, before anything is set.'
         : `Read the lash as found, before anything is set, and look whether the ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].part} has moved.`,
     evidence.lash.some(({ standing }) => standing),
@@ -48,7 +55,7 @@ const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
 function turnsValve(evidence: Evidence): Need[] {
   const sum = lastKept(evidence, 'turns');
   const from = sum?.set.lashFound;
-  if (sum === undefined || from === undefined || evidence.engine.gear === 'bucket') return [];
+  if (sum === undefined || from === undefined || hasShims(evidence)) return [];
   const { waiting, made, twice, against } = turnMade(sum, evidence);
   const isKnown = [...waiting, ...made, ...twice].length > 0;
   if (isKnown || against.some(inDoubt)) return [];
@@ -86,19 +93,64 @@ function isSetNow(evidence: Evidence, place: ValvePlace, active: boolean): boole
   return lines.at(-1)?.moment === 'set' && (!active || lines.some(({ moment }) => moment === 'found'));
 }
 
+/** The heat that the card’s lash is for, where it was set at the other and nothing tells what that should be. */
+function cardHeat(evidence: Evidence, place: ValvePlace): 'cold' | 'hot' | undefined {
+  const { lashAt } = evidence.card;
+  const set = lashLogOf(evidence, place).at(-1);
+  const printed = evidence.card[sideOfValve(place.valve)].lash;
+  if (set === undefined || printed === undefined || lashAt === undefined) return undefined;
+  if (set.engine === 'not-said' || set.engine === lashAt) return undefined;
+  return lashWanted(evidence, set) === undefined ? lashAt : undefined;
+}
+
+/** Gaps that cannot be set against what they were set to before they are read at its heat. */
+const atItsHeat = ({ atHeat }: LashWork): Need[] =>
+  atHeat
+    .slice(0, 1)
+    .map(({ place, heat }) =>
+      need(
+        'lash-at-heat',
+        `the gap of ${placeOf(place)} at the heat it was set at`,
+        `Read the gap of ${placeOf(place)} again ${heat === 'not-said' ? 'at the heat it was set at' : `${heat}, as it was set`}, and say whether the lock held.`,
+        false,
+        MUST_TURN,
+      ),
+    );
+
+/** The lashes of the sides stand for one another, and somebody said where: that is put right before anything is set. */
+function sidesFirst({ sides }: LashWork): Need[] {
+  const chosen = sides?.holds === true ? chosenOf(sides.question) : undefined;
+  if (chosen === undefined) return [];
+  const where = chosen === 'card' ? 'on the card' : 'in the log';
+  return [
+    need(
+      'lash-sides',
+      `the lashes of intake and exhaust, put right ${where}`,
+      `Put the lashes of intake and exhaust right ${where}.`,
+      false,
+      { ...MUST, begun: true },
+    ),
+  ];
+}
+
 /** Locking shifts a gap, and what was set is only known once it is read again. */
 function readAgain(evidence: Evidence, { active }: NoiseDetail): Need[] {
-  if (evidence.engine.gear === 'bucket') return [];
+  if (hasShims(evidence)) return [];
   const places = [...new Map(evidence.lash.map((line) => [placeOf(line), line])).values()].toSorted(byPlace);
-  const set = places.filter((place) => isSetNow(evidence, place, active)).map(placeOf);
+  const all = places.filter((place) => isSetNow(evidence, place, active));
+  // On a call about noise it is read for its lock, and that tells at the heat of the setting alone.
+  const heatOf = (place: ValvePlace) => (active ? undefined : cardHeat(evidence, place));
+  const heat = all[0] === undefined ? undefined : heatOf(all[0]);
+  const set = all.filter((place) => heatOf(place) === heat).map(placeOf);
   const [first, ...others] = set;
   if (first === undefined) return [];
+  const at = heat === undefined ? 'at the same heat' : `${heat}, as the card’s lash is for`;
   const named = others.length < 3 ? listed(set) : `${first} and of ${others.length} others that were set`;
   return [
     need(
       'lash-again',
       `the gap of ${named} since it was set`,
-      `Read the gap of ${named} again, locked and at the same heat, and say whether the lock held.`,
+      `Read the gap of ${named} again, locked and ${at}, and say whether the lock held.`,
       false,
       active ? TURN : MUST_TURN,
     ),
@@ -141,23 +193,46 @@ const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   ...shimFigures(evidence, noise),
 ];
 
+/** Some followers have a screw, others a shim: with that measured what goes in can be worked out. */
+const followerShim = (evidence: Evidence): Need[] =>
+  evidence.engine.gear !== 'finger-follower' || hasShims(evidence)
+    ? []
+    : [
+        need(
+          'shims',
+          'the shim over the stem, where one sets the lash',
+          'Ask whether a shim over the stem sets the lash; then measure it, and enter it with its lash.',
+          false,
+        ),
+      ];
+
 /** Every valve of the log is as it should be, or a shop looks at it first: nothing is left to be turned. */
-function isDone(evidence: Evidence): boolean {
+function isDone(evidence: Evidence, { sinking }: LashWork): boolean {
   const standing = evidence.lash.filter((line) => line.standing);
-  const sinking = sinkingPlaces(evidence);
   return (
     standing.length > 0 &&
     standing.every((line) => sinking.has(placeOf(line)) || lashDone(evidence, line) !== undefined)
   );
 }
 
+/** The valves that a turn is worked out for: found, and not as they should be. */
+function toTurn(evidence: Evidence, { sinking }: LashWork): ValvePlace[] {
+  const standing = evidence.lash.filter((line) => line.standing);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()].toSorted(byPlace);
+  return places.filter(
+    (place) =>
+      !sinking.has(placeOf(place)) &&
+      usableLash(evidence, place)?.moment === 'found' &&
+      lashDone(evidence, place) === undefined,
+  );
+}
+
 /** Valves found at a gap that no kept turn was worked out from, and that is not as it should be. */
-function withoutSum(evidence: Evidence): LashEvidence[] {
+function withoutSum(evidence: Evidence, { sinking }: LashWork): LashEvidence[] {
   const sums = allKept(evidence, 'turns').map((kept) => turnMade(kept, evidence));
   // Which gap holds, and of which valve a turn is, is asked first.
   if (sums.some(({ twice, against }) => [...twice, ...against].some(inDoubt))) return [];
   const told = new Set(sums.flatMap(({ waiting, made }) => [...waiting, ...made]).map(placeOf));
-  const sinking = sinkingPlaces(evidence);
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
   if (told.size === 0) return [];
@@ -175,18 +250,21 @@ function withoutSum(evidence: Evidence): LashEvidence[] {
 }
 
 /** A turn is worked out from one gap: a valve found at another has none yet. */
-function turns(evidence: Evidence): Need {
-  const left = withoutSum(evidence);
+function turns(evidence: Evidence, work: LashWork): Need {
+  const left = withoutSum(evidence, work);
   const [first, ...others] = left;
-  if (first === undefined)
+  if (first === undefined) {
+    const places = toTurn(evidence, work).map(placeOf);
+    const of = places.length === 0 || places.length > FEW ? '' : ` of ${listed(places)}`;
     return need(
       'turns',
       'what the turns of the adjuster do',
-      'Give thread and turns of the adjuster.',
-      worked(evidence, 'adjuster') || isDone(evidence),
+      `Give thread and turns of the adjuster${of}.`,
+      worked(evidence, 'adjuster') || isDone(evidence, work),
     );
+  }
   const named =
-    others.length < 3
+    others.length < FEW
       ? listed(left.map((each) => `${placeOf(each)}, found at ${inches(each.gap.value ?? 0)}`))
       : `${placeOf(first)}, found at ${inches(first.gap.value ?? 0)}, and of ${others.length} others`;
   return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false);
@@ -219,16 +297,19 @@ function otherGaps(evidence: Evidence): Need[] {
 }
 
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
-export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
+export function ofAdjuster(evidence: Evidence, noise: NoiseDetail, work: LashWork): Need[] {
   if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
   const valve = noise.active ? [] : turnsValve(evidence);
   return [
+    ...sidesFirst(work),
     ...backOff(evidence),
     ...valve,
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
     ...readAgain(evidence, noise),
-    ...(evidence.engine.gear === 'bucket' ? shims(evidence, noise) : []),
+    ...atItsHeat(work),
+    ...(hasShims(evidence) ? shims(evidence, noise) : []),
+    ...followerShim(evidence),
     ...(noise.active ? [] : otherGaps(evidence)),
-    ...(noise.active ? [] : [turns(evidence)]),
+    ...(noise.active ? [] : [turns(evidence, work)]),
   ];
 }

@@ -1,4 +1,5 @@
 import { adjusterKind } from '../../lash/adjuster-words.ts';
+import { LIFTER_WORDS } from '../../noise/lifter-words.ts';
 import { noiseWords } from '../../noise/noise-words.ts';
 import type { Evidence } from '../evidence.ts';
 import { QUESTIONS } from '../noise/answers.ts';
@@ -7,14 +8,13 @@ import type { NoiseDetail } from '../noise/detail.ts';
 import { MUST, type Need, need } from './need.ts';
 
 /** What makes the other answers mean anything: a hydraulic lifter has no lash. */
-const lifter = (known: readonly string[]): Need =>
-  need(
-    'lifter',
-    'whether the lifters are hydraulic or solid',
-    'Ask whether the lifters are hydraulic or solid.',
-    known.includes('lifter'),
-    { ...MUST, askAtBench: 'Say whether the lifters are hydraulic or solid.' },
-  );
+const lifter = ({ gear = 'pushrod' }: Evidence['engine'], known: readonly string[]): Need => {
+  const { thing } = LIFTER_WORDS[gear];
+  return need('lifter', thing, `Ask ${thing}.`, known.includes('lifter'), {
+    ...MUST,
+    askAtBench: `Say ${thing}.`,
+  });
+};
 
 /** Whether there is a stud to ask about. */
 const mounting = (known: readonly string[]): Need =>
@@ -44,5 +44,5 @@ export function ofNoise(
         checks.some((check) => check.code === code && asItStands(check)) ? MUST : {},
       ),
     );
-  return [lifter(known), mounting(known), ...questions];
+  return [lifter(engine, known), mounting(known), ...questions];
 }

@@ -8,6 +8,7 @@ import type { GroupExplained } from '../ratio/compared/explain.ts';
 import { movesToRecord } from '../ratio/read/arm-elsewhere.ts';
 import { setUpsNow } from '../ratio/read/set-ups.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
+import { historyOf } from './of-returned.ts';
 import { ofSoldAs, ofSoldRight } from './of-sold.ts';
 
 const MARKS = ['ratio-stamp', 'other-number', 'box-label'];
@@ -165,37 +166,14 @@ function withMarksOfArm({ call, arms }: Evidence, parts: readonly InHand[]): rea
   return isMarked && part !== undefined ? [{ ...part, armId: arm.id }] : parts;
 }
 
-/**
- * What is lost once a part that came back is cleaned or nobody remembers: kept as a note.
- *
- * Source: common practice, no published source.
- */
-function ofReturned({ call, notes }: Evidence): Need[] {
-  if (call.goal !== 'returned-part') return [];
-  const what = 'its hours, who took it off, where it sat, and photographs before it is cleaned';
-  return [
-    need(
-      'returned-history',
-      what,
-      'Before it is cleaned: have it photographed as it came, and ask for its hours, who took it off and where it sat. Keep that as a note.',
-      notes.some(({ kind }) => kind === 'note'),
-      {
-        ...MUST,
-        askAtBench:
-          'Before it is cleaned: photograph it as it came, and say its hours, who took it off and where it sat.',
-      },
-    ),
-  ];
-}
-
 /** The part is off the engine: nothing of it needs turning. Of several parts it is the first that lacks something. */
 export function ofIdentify(evidence: Evidence): Need[] {
   const parts = withMarksOfArm(evidence, partsInHand(evidence));
   const ofParts = OF_A_PART.flatMap(({ code, what, ask, has, answer }) => {
     const part = parts.find((each) => !has(each)) ?? parts[0];
     if (part === undefined) return [];
-    const of = part.about.name === undefined ? '' : ` of ${part.about.name}`;
+    const of = part.about.name === undefined ? '' : `, of the part “${part.about.name}”`;
     return [need(code, `${what(part)}${of}`, todoOf(part, ask), has(part), answer === true ? ANSWER : {})];
   });
-  return [...ofReturned(evidence), ...ofParts, ...ofItsUse(evidence, parts)];
+  return [...historyOf(evidence), ...ofParts, ...ofItsUse(evidence, parts)];
 }

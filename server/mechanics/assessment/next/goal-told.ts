@@ -42,6 +42,19 @@ function answerOf(evidence: Evidence): string | undefined {
  * instead; where something was found of it, that is the answer.
  */
 export function goalTold(evidence: Evidence, headlines: readonly Headline[]): readonly Headline[] {
+  const told = withGear(evidence, headlines);
+  return evidence.call.goal === 'returned-part' ? [...told, noCause(told)] : told;
+}
+
+/** A part that came back; common practice, no published source. It is said in one breath with what the part is. */
+const noCause = ([first]: readonly Headline[]): Headline => ({
+  id: 'headline:returned',
+  about: { of: 'build' },
+  step: first?.step ?? 'identify',
+  sentence: 'No cause is named before the part was inspected.',
+});
+
+function withGear(evidence: Evidence, headlines: readonly Headline[]): readonly Headline[] {
   const { asks, byRatio } = planOf(evidence.call.goal);
   const own: readonly StepName[] = [...asks, ...(byRatio === true ? (['ratio'] as const) : [])];
   const found = headlines.some(({ id, step }) => id !== NOT_KNOWN && own.includes(step));

@@ -33,6 +33,8 @@ interface NextGiven {
   readonly ofSheet: NextOfSheet;
   /** What the tip marks ask to be changed, or inked again. */
   readonly ofMarks: NextAction | undefined;
+  /** What the answer of a gap that grew leads to. */
+  readonly mend: NextAction | undefined;
   /** What parts the causes of noise or a failure. */
   readonly ofNoise: NextOfNoise;
   /** What the gaps wait for, where the call is about what a ratio does. */
@@ -113,9 +115,9 @@ function forAnswer({
   );
 }
 
-/** What was set again is read again once locked; else what a gap that grew still wants. */
-const mended = ({ lacking, questions }: NextGiven): NextAction | undefined =>
-  lackingNext(lacking.filter(({ need }) => need.code === 'lash-again')) ?? mendNext(questions);
+/** What was set again is read again once locked; else what a gap that grew still wants, by its answer too. */
+const mended = ({ lacking, questions, mend }: NextGiven): NextAction | undefined =>
+  lackingNext(lacking.filter(({ need }) => need.code === 'lash-again')) ?? mendNext(questions) ?? mend;
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or

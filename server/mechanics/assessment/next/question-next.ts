@@ -13,36 +13,43 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
  * reading with it where it is: there is nothing to enter again.
  */
 const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
-  (code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) && answered?.found === true;
+  (code === 'lash-grew' || code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) &&
+  answered?.found === true;
 
 /** What is done once a doubt was found to be so, and whether entries are corrected for it. */
 interface Leads {
   readonly todo: string;
   readonly corrects: boolean;
+  /** The engine is turned for it. */
+  readonly turns: boolean;
 }
 
-const done = (todo: string): Leads => ({ todo, corrects: false });
-const LOBE_AGAIN = done('read the lobe again at equal drop, coming up to the lift in running direction.');
+const done = (todo: string): Leads => ({ todo, corrects: false, turns: false });
+const turned = (todo: string): Leads => ({ todo, corrects: false, turns: true });
+const LOBE_AGAIN = turned('read the lobe again at equal drop, coming up to the lift in running direction.');
 const SUM_AGAIN = done('work it out again with the right figure, and keep that.');
 
 /** What an answer leads to that is not the entry of that reading once more. */
 const LEADS_TO: Readonly<Partial<Record<string, Leads>>> = {
-  'lobes-apart': done(
+  'lobes-apart': turned(
     'read both lobes again at equal drop with the pointer left alone, coming up to the lift in running direction.',
   ),
   'centrelines-differ': LOBE_AGAIN,
   'centreline-unusual': LOBE_AGAIN,
-  'scan-far-from-tdc': done('prove top dead centre by the positive stop on both sides, then scan it again.'),
+  'scan-far-from-tdc': turned(
+    'prove top dead centre by the positive stop on both sides, then scan it again.',
+  ),
   'scan-copied': {
     todo: 'scan that valve by itself, and strike out the one that was copied.',
     corrects: true,
+    turns: true,
   },
-  'lash-left-in': done('take the lash up, read that lift again, and enter it.'),
-  'lash-grew-everywhere': done('set one again step by step, and read it at the heat that it was set at.'),
-  'lash-unusual': done('find out which lash is asked for at that heat, set it to that, and enter it.'),
-  'springs-at-different-lash': done('read both springs again at one lash, and enter those.'),
+  'lash-left-in': turned('take the lash up, read that lift again, and enter it.'),
+  'lash-grew-everywhere': turned('set one again step by step, and read it at the heat that it was set at.'),
+  'lash-unusual': turned('find out which lash is asked for at that heat, set it to that, and enter it.'),
+  'springs-at-different-lash': turned('read both springs again at one lash, and enter those.'),
   'plunger-bottomed': done('back the adjuster off to zero lash, and keep the turns again.'),
-  'preload-over': done('find zero lash again by up-and-down play, and work the turns out again.'),
+  'preload-over': turned('find zero lash again by up-and-down play, and work the turns out again.'),
   'stud-load': done('fit studs whose maker allows the load, or softer springs, and say which are in it.'),
   'sum-unlikely': SUM_AGAIN,
   'heat-sums-differ': SUM_AGAIN,
@@ -60,7 +67,11 @@ function leadsTo({ code, restsOn }: AssessedQuestion): Leads {
   if (own !== undefined) return own;
   if (isAboutCard({ code, restsOn })) return done('put the lobe lift of the card right.');
   const what = restsOn.length > 1 ? ['those readings', 'them'] : ['that reading', 'it'];
-  return { todo: `enter ${what[0]} again, or strike ${what[1]} out with the reason.`, corrects: true };
+  return {
+    todo: `enter ${what[0]} again, or strike ${what[1]} out with the reason.`,
+    corrects: true,
+    turns: false,
+  };
 }
 
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */
@@ -82,7 +93,7 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
     ...(atBench === undefined ? {} : { sentenceAtBench: told(atBench) }),
     reason: open.ask,
     ...(again?.corrects === true ? { corrects: open.restsOn } : {}),
-    turns: again === undefined && !isAsked(open),
+    turns: again === undefined ? !isAsked(open) : again.turns,
   };
 }
 

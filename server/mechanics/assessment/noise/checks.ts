@@ -3,6 +3,7 @@ import type { ValveGear } from '../../../../shared/schemas/words.ts';
 import type { AdjusterKind } from '../../lash/adjuster-words.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/effects.ts';
+import { LIFTER_WORDS } from '../../noise/lifter-words.ts';
 import { noiseWords } from '../../noise/noise-words.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
@@ -91,17 +92,19 @@ const touching = (place: ValvePlace | undefined): Open => ({
   effects: [TOUCHING, APART],
 });
 
+const LIFTER = 'lifter';
+
 /** On a solid lifter there is a lash to read, on a hydraulic one there is none. */
-const LIFTER: Open = {
-  code: 'lifter',
-  thing: 'whether the lifters are hydraulic or solid',
-  sentence: 'Are the lifters hydraulic or solid?',
+const lifterOf = ({ gear }: Pick<CheckedFor, 'gear'>): Open => ({
+  code: LIFTER,
+  thing: LIFTER_WORDS[gear].thing,
+  sentence: LIFTER_WORDS[gear].ask,
   step: 'build',
   turns: false,
   how: HOW['as-it-stands'],
   effort: 'as-it-stands',
   effects: [],
-};
+});
 
 /** What holds the rockers says whether there is a stud to ask about. */
 const MOUNTING: Open = {
@@ -116,7 +119,7 @@ const MOUNTING: Open = {
 };
 
 /** Damage is asked after first, then what lifters and mounting it has, and which valve it is: the rest counts by that. */
-const FIRST: readonly string[] = ['noise-signs', LIFTER.code, MOUNTING.code, 'noise-which'];
+const FIRST: readonly string[] = ['noise-signs', LIFTER, MOUNTING.code, 'noise-which'];
 
 /** Asked before everything else, whatever it would part. */
 export const comesFirst = ({ code }: Pick<NoiseCheck, 'code'>): boolean => FIRST.includes(code);
@@ -170,7 +173,14 @@ export function openChecks(
   const partsFirst = ({ effects }: Open): number =>
     a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
   const touches = suspected.includes('touching') ? [touching(place)] : [];
-  const left = [...questionsFor(checked), LIFTER, MOUNTING, ...lashOf(checked), lobe(checked), ...touches]
+  const left = [
+    ...questionsFor(checked),
+    lifterOf(checked),
+    MOUNTING,
+    ...lashOf(checked),
+    lobe(checked),
+    ...touches,
+  ]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))
@@ -197,7 +207,7 @@ export const partingCheck = (
 
 /** Asked or seen as it stands: before anything is turned or comes off. */
 export const asItStands = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>
-  code === LIFTER.code ||
+  code === LIFTER ||
   code === MOUNTING.code ||
   (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
 

@@ -1,9 +1,11 @@
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { NextAction } from '../assessment.ts';
-import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
+import { keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { isSince } from '../common/since.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
 import { nutHasMoved } from '../lash/nut-moved.ts';
+import { whyMoved } from '../lash/work.ts';
 import { lastSaid, noisyValve } from './answers.ts';
 import type { NoiseRecord } from './of-record.ts';
 
@@ -21,6 +23,14 @@ function hasMoved(valve: LashValveDetail, evidence: Evidence, { lash }: NoiseRec
   const own = place === undefined || placeOf(place) === placeOf(valve);
   const isOpen = !valve.lines.some(({ nut }) => nut === 'held');
   return said?.answer === 'moved' && own && isOpen;
+}
+
+/** Set after it was found moved: by the log, else after that was answered. */
+function isSetSince({ lines }: LashValveDetail, evidence: Evidence): boolean {
+  const moved = lines.findLastIndex(({ nut }) => nut === 'moved');
+  if (moved >= 0) return lines.slice(moved + 1).some(({ moment }) => moment === 'set');
+  const said = lastSaid('noise-nut', evidence);
+  return lines.some((line) => line.moment === 'set' && said !== undefined && isSince(line, said.entry));
 }
 
 const ofValve = (valve: LashValveDetail) =>
@@ -43,15 +53,14 @@ function whyAsked(valve: LashValveDetail, { raised }: NoiseRecord): NextAction |
       };
 }
 
-function whyTold(valve: LashValveDetail, { engine }: Evidence): NextAction {
-  const { part, mend } = ADJUSTER_WORDS[adjusterKind(engine)];
-  const name = placeOf(valve);
+function whyTold(valve: LashValveDetail, evidence: Evidence): NextAction {
+  const { part } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
   return {
     ...ofValve(valve),
     id: 'next:noise:moved-why',
     action: 'why-moved',
-    sentence: `${name}, why the ${part} moved: ${lowerFirst(mend)} Then set the lash, lock it, and enter it as set.`,
-    reason: `The ${part} of ${name} has moved: set again without its cause it moves again.`,
+    sentence: whyMoved(valve, evidence),
+    reason: `The ${part} of ${placeOf(valve)} has moved: set again without its cause it moves again.`,
   };
 }
 
@@ -63,8 +72,7 @@ export function movedNext(evidence: Evidence, record: NoiseRecord): MovedNext | 
   if (valve === undefined) return undefined;
   const name = placeOf(valve);
   const { part } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
-  const moved = valve.lines.findLastIndex(({ nut }) => nut === 'moved');
-  return valve.lines.slice(moved + 1).some(({ moment }) => moment === 'set')
+  return isSetSince(valve, evidence)
     ? {
         again: {
           ...ofValve(valve),

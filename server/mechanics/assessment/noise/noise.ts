@@ -40,6 +40,9 @@ function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
   return logFirst === true || answered || (asks.includes('noise') && loose);
 }
 
+/** The call is about a noise or a failure, and not about a gap that was found to have grown. */
+const isOfNoise = ({ call }: Evidence): boolean => planOf(call.goal).logFirst === true;
+
 /** Found as it is, and not at another heat than it was set at; what it was set to is asked, not read. */
 const isFound = ({ growth, lines }: LashValveDetail): boolean =>
   growth === undefined ? lines.some(({ moment }) => moment === 'found') : !growth.heatDiffers;
@@ -67,6 +70,8 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
         logged.some((valve) => nutLine(valve) !== undefined),
       ),
       ...has('noise-history', logged.some(isHistory)),
+      // Nobody speaks of a noise: the valve is the one of the log.
+      ...has('noise-which', !isOfNoise(evidence) && about.length === 1),
       ...has('lifter', evidence.engine.lifter !== undefined),
       ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),
@@ -144,12 +149,16 @@ const checksOf = (
       asked: isOpenStill('noise-signs', evidence),
       hydraulic: isHydraulicLifter(evidence.engine.lifter),
       partsOff: arePartsOff(evidence),
-      isAsked: isAskedOf(evidence),
+      isAsked: (question) =>
+        isAskedOf(evidence)(question) && (isOfNoise(evidence) || !OF_NOISE.has(question)),
     },
   );
 
 /** What the lash log answers by itself is not asked beside it. */
-const OF_LOG: ReadonlySet<string> = new Set(['noise-history', 'noise-nut']);
+const OF_LOG: ReadonlySet<string> = new Set(['noise-history', 'noise-nut', 'noise-which']);
+
+/** What is asked of a noise alone: where none was told of there is none to ask after. */
+const OF_NOISE: ReadonlySet<string> = new Set(['noise-heat', 'noise-hours', 'noise-speed']);
 
 /** Questions that this engine and its valve gear are asked; what became of a gap and its nut only where no line tells it. */
 function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion[] {
@@ -158,7 +167,9 @@ function askedOf(evidence: Evidence, known: readonly string[]): AssessedQuestion
     ({ code, answered }) =>
       answered !== undefined ||
       !isNoiseQuestion(code) ||
-      (isAsked(code) && !(OF_LOG.has(code) && known.includes(code))),
+      (isAsked(code) &&
+        !(OF_LOG.has(code) && known.includes(code)) &&
+        !(OF_NOISE.has(code) && !isOfNoise(evidence))),
   );
 }
 

@@ -13,6 +13,8 @@ const NO_STUD: Without = {
   questions: ['noise-set-screw', 'noise-nut-used', 'noise-stud', 'noise-stud-top'],
   causes: ['stud-top', 'stud'],
 };
+/** Nothing sets the gap of that valve: nobody can have set it again. */
+const NOTHING_SET: Without = { questions: ['noise-history'], causes: [] };
 const NO_NUT: Without = { questions: ['noise-nut', 'noise-thread'], causes: ['nut-lock', 'stud-thread'] };
 const NO_PUSHROD: Without = { questions: ['noise-pushrod'], causes: ['pushrod'] };
 /** A finger follower rocks on a ball or a lash adjuster: no bearing carries it. */
@@ -33,12 +35,22 @@ type OfEngine = Pick<Evidence, 'engine'>;
 export const isMountingOpen = ({ engine: { gear = 'pushrod', mounting } }: OfEngine): boolean =>
   gear === 'pushrod' && mounting === undefined;
 
-/** Parts that this engine has none of. A hydraulic rocker on a pedestal or shaft has no adjuster whose nut could move. */
+/**
+ * Parts that this engine has none of. A hydraulic rocker on a shaft has no adjuster whose nut could move, and one on a
+ * pedestal has its bolt alone; neither is set again, nor is a hydraulic pivot or bucket.
+ */
 function without(evidence: OfEngine): Without[] {
   const { gear = 'pushrod', mounting, lifter } = evidence.engine;
   const onStud = mounting === 'stud' || isMountingOpen(evidence);
-  const fixed = mounting !== undefined && mounting !== 'stud' && isHydraulicLifter(lifter);
-  return [...WITHOUT[gear], ...(gear !== 'pushrod' || onStud ? [] : [NO_STUD]), ...(fixed ? [NO_NUT] : [])];
+  const hydraulic = isHydraulicLifter(lifter);
+  const fixed = hydraulic && (gear !== 'pushrod' || (mounting !== undefined && mounting !== 'stud'));
+  const hasBolt = gear === 'pushrod' && mounting === 'pedestal';
+  return [
+    ...WITHOUT[gear],
+    ...(gear !== 'pushrod' || onStud ? [] : [NO_STUD]),
+    ...(fixed ? [NOTHING_SET] : []),
+    ...(fixed && !hasBolt ? [NO_NUT] : []),
+  ];
 }
 
 /** Causes that this engine can have, in the order in which a desk looks. */

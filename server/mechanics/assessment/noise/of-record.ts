@@ -51,7 +51,8 @@ const nutOf = (logged: 'held' | 'moved' | 'not-looked', { open, question, counts
   open ? 'not-looked' : question !== undefined && (counts === 'held' || counts === 'moved') ? counts : logged;
 
 /** A gap that did not grow past the ordinary; within the steps of the feelers neither growth nor none is told. */
-function stayedSaid(place: string, growth: LashGrowth): string {
+function stayedSaid(place: string, growth: LashGrowth | undefined): string {
+  if (growth === undefined) return `the gap of ${place} has not grown`;
   const told = growthTold(growth);
   if (told === 'cannot-tell')
     return `whether the gap of ${place} grew can’t be told, feelers tell no finer; it did not grow past the ordinary`;
@@ -154,8 +155,8 @@ function othersStayed({ lash }: NoiseRecord, told: readonly LashValveDetail[]): 
       restsOn: stayed.flatMap(lineIds).sort(),
       text:
         stayed.length === 1
-          ? `Lash log: the gap of ${placeOf(only)} has not grown`
-          : `Lash log: the gaps of ${stayed.length} other valves have not grown`,
+          ? `Lash log: ${stayedSaid(placeOf(only), only.growth)}`
+          : `Lash log: the gaps of ${stayed.length} other valves did not grow past the ordinary`,
     },
   ];
 }

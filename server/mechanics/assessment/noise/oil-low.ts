@@ -1,4 +1,5 @@
 import type { NextAction } from '../assessment.ts';
+import { isSince } from '../common/since.ts';
 import type { Evidence } from '../evidence.ts';
 import { lastSaid } from './answers.ts';
 
@@ -9,15 +10,17 @@ import { lastSaid } from './answers.ts';
  * Source: common practice, no published source.
  */
 export function oilNext(evidence: Evidence): NextAction | undefined {
-  if (lastSaid('noise-oil', evidence)?.answer !== 'low') return undefined;
-  if (evidence.notes.some(({ kind }) => kind === 'advice')) return undefined;
+  const said = lastSaid('noise-oil', evidence);
+  if (said?.answer !== 'low') return undefined;
+  // Advice that was given before says nothing of it.
+  if (evidence.notes.some((note) => note.kind === 'advice' && isSince(note, said.entry))) return undefined;
   return {
     id: 'next:noise:oil-low',
     action: 'oil-low',
     step: 'noise',
     about: { of: 'build' },
     sentence:
-      'Have the oil filled to its mark, its pressure read on a gauge, and looked whether oil comes up at the valves. Then answer once more how it stands.',
+      'Have the oil filled to its mark and its pressure read on a gauge, and have somebody look whether oil comes up at the valves. Then answer once more how it stands.',
     sentenceAtBench:
       'Fill the oil to its mark, read its pressure on a gauge, and see whether oil comes up at the valves. Then say how it stands.',
     reason: 'The oil, or its pressure, is low: everything it reaches last wears first.',

@@ -1,6 +1,8 @@
+import table from '../../../../seeds/setting.json' with { type: 'json' };
 import { formatNumber, formatRatioInterval } from '../../../../shared/quantities/format.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { saidLength } from '../../kit/said.ts';
+import { IN } from '../../kit/si.ts';
 import { seatPerAdvance } from '../../threads/adjuster-screw.ts';
 import { bareInches, inches } from '../common/said.ts';
 import type {
@@ -100,6 +102,9 @@ export const countSaid = (turns: number): string =>
 export const turnSaid = (turns: number): string =>
   `${turns > 0 ? 'Tighten' : 'Loosen'} ${countSaid(turns)}, ${short(Math.abs(turns) * 360, 0)}°`;
 
+/** How far the two ways of telling a length are apart. */
+const APART = table.pushrodEffective.shorter * IN;
+
 const TOLD = {
   'as-read': '',
   overall: ', end to end',
@@ -116,7 +121,11 @@ function pushrodSaid({ length, told, nearest }: PushrodEvidence): string {
     nearest === undefined
       ? ''
       : ` The nearest in stock is ${saidLength(nearest.length)}${longer(nearest.difference)}.`;
-  return `The pushrod comes to ${saidLength(length)}${TOLD[told]}.${stock}`;
+  const unsaid =
+    told === 'as-read'
+      ? ` Whether that is end to end or as a gauge reads it is not said: the two are about ${inches(APART)} apart. Ask before it is ordered.`
+      : '';
+  return `The pushrod comes to ${saidLength(length)}${TOLD[told]}.${stock}${unsaid}`;
 }
 
 function standSaid({ shim, nearest }: StandEvidence): string {

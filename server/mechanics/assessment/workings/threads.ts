@@ -35,7 +35,9 @@ function threadsOn(mount: Mount, sums: readonly Threaded[], { engine }: Evidence
   const own = sums.filter(({ set }) => set.mount === mount).map(({ set }) => set);
   const stud = mount === 'stud-nut' ? engine.studSize : undefined;
   const other =
-    stud !== undefined && own.some(({ size }) => size !== stud) ? [`the ${stud} of the build`] : [];
+    stud !== undefined && own.some(({ size }) => size !== undefined && size !== stud)
+      ? [`the ${stud} of the build`]
+      : [];
   return [...new Set([...own.map(({ thread }) => thread), ...other])].sort();
 }
 

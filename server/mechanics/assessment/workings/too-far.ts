@@ -32,10 +32,6 @@ export function tooFarSaid(kept: KeptSet<TurnsEvidence>, band: Band, evidence: E
     : `These turns close the lash by ${inches(past.closes)}, ${pastGapSaid(past)}: they hold the valve open. Back off before the engine is turned.`;
 }
 
-/** Whether it was answered that no adjuster was turned by this sum. */
-export const isOnlyWorkedOut = ({ id: kept }: KeptSet, evidence: Evidence): boolean =>
-  onlyWorkedOut(sumsTooFar(evidence).flat(), evidence).some(({ id }) => id === kept);
-
 /** Sums that no adjuster was turned by are set aside: nothing is told of them, and what they answered is asked again. */
 export function withOnlyWorkedOut(evidence: Evidence): Evidence {
   const answered = onlyWorkedOut(sumsTooFar(evidence).flat(), evidence);

@@ -1,6 +1,6 @@
 import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
-import { ALIKE, findsOf, foundTwice, isAt } from '../common/found-twice.ts';
+import { ALIKE, findsOf, foundTwice, holds, isAt } from '../common/found-twice.ts';
 import type { KeptSet } from '../common/kept.ts';
 import { hasHeld } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
@@ -33,6 +33,9 @@ export interface TurnMade {
 
 export const NOT_MADE: TurnMade = { waiting: [], made: [], twice: [], against: [] };
 
+/** Found at that gap: as one figure, or between two feelers that it lies between. */
+const isFoundAt = (line: LashEvidence, gap: number): boolean => isAt(line, gap) || holds(line, gap);
+
 const isSetting = ({ moment }: LashEvidence): boolean => moment === 'set';
 
 const plain = ({ cylinder, valve }: ValvePlace): ValvePlace => ({ cylinder, valve });
@@ -62,9 +65,9 @@ function onValve(evidence: Evidence, place: ValvePlace, from: number, wanted: nu
   if (twice !== undefined && twice.holds === undefined) return { ...NOT_MADE, twice: [twice.question] };
   const now: LashEvidence | undefined = twice?.holds ?? newestLash(evidence, place);
   if (now === undefined) return NOT_MADE;
-  if (now.moment === 'found' && isAt(now, from)) return { ...NOT_MADE, waiting: [plain(place)] };
+  if (now.moment === 'found' && isFoundAt(now, from)) return { ...NOT_MADE, waiting: [plain(place)] };
   const lines = lashLogOf(evidence, place);
-  const set = lines.slice(lines.findLastIndex((each) => isAt(each, from)) + 1).findLast(isSetting);
+  const set = lines.slice(lines.findLastIndex((each) => isFoundAt(each, from)) + 1).findLast(isSetting);
   if (now.moment === 'found' && set !== undefined) {
     const since = { gap: now.gap, held: hasHeld(set, now) };
     const made = { ...plain(place), how: 'set' as const, gap: set.gap, asWanted: isWithin(set.gap, wanted) };
@@ -87,10 +90,15 @@ export function turnMade(kept: KeptSet<TurnsEvidence>, evidence: Evidence): Turn
   const all = places.map((place) => {
     const lines = lashLogOf(evidence, place);
     const from = lines.some((each) => each.moment === 'found' && isAt(each, lashFound));
+    const between = lines.some((each) => each.moment === 'found' && holds(each, lashFound));
     const to = lines.some((each) => each.moment === 'set' && isAt(each, lashWanted) && each.line > line);
-    return { place, from, to };
+    return { place, from, between, to };
   });
-  const known = all.some(({ from }) => from) ? all.filter(({ from }) => from) : all.filter(({ to }) => to);
+  const exact = all.filter(({ from }) => from);
+  const between = all.filter((each) => each.between);
+  // Of several valves whose feelers hold it nobody can tell which one is meant.
+  const found = exact.length > 0 ? exact : between.length === 1 ? between : [];
+  const known = found.length > 0 ? found : all.filter(({ to }) => to);
   if (known.length === 0) return unnamed(kept, lashFound, evidence, places);
   const each = known.map(({ place }) => onValve(evidence, place, lashFound, lashWanted));
   return {

@@ -38,7 +38,7 @@ function farPressed({ byPreload, preload }: TurnsEvidence, travel?: number): Unl
 }
 
 /** Backed off so far that a gap is left which hardly any valve has. */
-function farOpened(set: TurnsEvidence): Unlikely | undefined {
+function farOpened(set: TurnsEvidence, hasPushrods: boolean): Unlikely | undefined {
   const { turns, lashFound, lashChange, preload = 0, ratio } = set;
   const opened = lashFound === undefined ? (lashChange ?? -preload * ratio) : 0;
   // A plunger that is backed off to look for zero stands out further than a solid lifter’s gap is ever set.
@@ -47,7 +47,7 @@ function farOpened(set: TurnsEvidence): Unlikely | undefined {
   if (!isFar) return undefined;
   return {
     ask: `Is the adjuster really to be backed off ${countSaid(turns)}?`,
-    size: `That opens the gap by ${inches(opened)}; with so much of a gap a pushrod can leave its cup.`,
+    size: `That opens the gap by ${inches(opened)}; ${hasPushrods ? 'with so much of a gap a pushrod can leave its cup' : 'so wide a gap is hardly ever set, and is heard'}.`,
     test: 'count the turns again from what was written down, and say whether they tighten or loosen.',
   };
 }
@@ -64,25 +64,28 @@ function farLash(name: 'found' | 'wanted', lash: number | undefined): Unlikely |
   };
 }
 
-const ofTurns = (set: TurnsEvidence, travel: number | undefined): Unlikely[] =>
+const ofTurns = (set: TurnsEvidence, travel: number | undefined, hasPushrods: boolean): Unlikely[] =>
   [
     farPressed(set, travel),
-    farOpened(set),
+    farOpened(set, hasPushrods),
     farLash('found', set.lashFound),
     farLash('wanted', set.lashWanted),
   ].flatMap((each) => each ?? []);
 
 /** Turns that were counted stop it where they go too far, with a question of their own. */
-const unlikelyIn = (set: SetEvidence, travel: number | undefined): Unlikely[] =>
-  set.of === 'turns' ? ofTurns(set, travel) : [];
+const unlikelyIn = (
+  set: SetEvidence,
+  travel: number | undefined,
+  { gear = 'pushrod' }: Evidence['engine'],
+) => (set.of === 'turns' ? ofTurns(set, travel, gear === 'pushrod') : []);
 
 /** What hardly can be of a sum that was kept: asked, and the sum is not told until then. */
 export const unlikelyQuestions = (
   { id, set }: KeptSet,
   travel: number | undefined,
-  { answers }: Evidence,
+  { answers, engine }: Evidence,
 ): AssessedQuestion[] =>
-  unlikelyIn(set, travel).map((found) =>
+  unlikelyIn(set, travel, engine).map((found) =>
     asked(
       { ...found, code: 'sum-unlikely', weight: 'strong', byLooking: true, restsOn: [] },
       { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: CHOICES },

@@ -3,10 +3,11 @@ import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment
 import { inDoubt } from '../common/asked.ts';
 import { BUILD, type KeptSet, lastKept, STEPS } from '../common/kept.ts';
 import type { PartSaid } from '../common/part-said.ts';
+import { sidesSwapped } from '../common/sides-swapped.ts';
 import type { SetEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { againstBuild } from './against-build.ts';
-import { bottomed } from './bottomed.ts';
+import { bottomed, onlyWorkedOut } from './bottomed.ts';
 import { ofSet } from './figures.ts';
 import { heatSumsQuestion } from './heat-sums.ts';
 import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
@@ -17,7 +18,7 @@ import { rodQuestions } from './rods.ts';
 import { setSaid } from './said.ts';
 import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
-import { isOnlyWorkedOut, sumsTooFar, tooFarSaid } from './too-far.ts';
+import { sumsTooFar, tooFarSaid } from './too-far.ts';
 import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
 import { isFromNoGap, turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
@@ -61,6 +62,8 @@ interface SumSaid {
   readonly tooFar?: string;
   /** Valves of the log whose gap is less than is closed; left out where the log has no gap. */
   readonly shut?: readonly ValvePlace[];
+  /** The lashes of the two sides stand for one another: nothing is turned by them before they are put right. */
+  readonly doubt?: string;
 }
 
 /** A turn of one thread is another on the next: none is told while it is open which is on it. */
@@ -83,7 +86,7 @@ function sumSaid(sum: SumSaid): string {
 function isToMake(sum: SumSaid): boolean {
   const { set } = sum.kept;
   if (set.of !== 'turns' || sum.tooFar !== undefined || openOf(sum) !== undefined) return false;
-  if ((set.preload ?? 0) < 0 || isFromNoGap(set)) return false;
+  if ((set.preload ?? 0) < 0 || isFromNoGap(set) || sum.doubt !== undefined) return false;
   return isOverBand(set, sum.band)
     ? isAskedFor(sum)
     : sum.made.made.length === 0 || sum.made.waiting.length > 0;
@@ -95,13 +98,17 @@ const openOf = ({ questions, waits }: SumSaid): AssessedQuestion | undefined =>
 /** Of a sum that hardly can be nothing is told but the doubt. */
 function told(sum: SumSaid): string {
   const open = openOf(sum);
-  if (open === undefined) return sumSaid(sum);
+  if (open === undefined)
+    return sum.doubt === undefined
+      ? sumSaid(sum)
+      : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${sum.doubt}`;
   return open.answered?.found === true
     ? 'A figure of this sum was entered wrong: it is kept again with the right one.'
     : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${open.ask}`;
 }
 
-const quantityOf = (sum: SumSaid): AssessedQuantity => ofSet(sum.kept.set, openOf(sum) !== undefined);
+const quantityOf = (sum: SumSaid): AssessedQuantity =>
+  ofSet(sum.kept.set, openOf(sum) !== undefined || sum.doubt !== undefined);
 
 const headlineOf = (sum: SumSaid): Headline => ({
   id: `headline:working:${sum.kept.set.of}`,
@@ -127,6 +134,9 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const travel = travelSaid(evidence);
   const tooFar = turns === undefined ? undefined : tooFarSaid(turns, band, evidence);
   const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
+  const allTooFar = sumsTooFar(evidence);
+  const workedOut = new Set(onlyWorkedOut(allTooFar.flat(), evidence).map(({ id }) => id));
+  const sides = sidesSwapped(evidence);
   const sums = KINDS.flatMap((name): SumSaid[] => {
     const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
     if (last === undefined) return [];
@@ -148,15 +158,20 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
         ],
         over: name === 'turns' && tooFar !== undefined ? [] : overBandQuestions(last, band, travel, evidence),
         band,
-        workedOut: isOnlyWorkedOut(last, evidence),
+        workedOut: last.id !== undefined && workedOut.has(last.id),
         ...(name === 'turns' && turns !== undefined
-          ? defined({ tooFar, shut: shutBy(turns, evidence) })
+          ? defined({
+              tooFar,
+              shut: shutBy(turns, evidence),
+              // A gap of one side against the card’s of the other is no gap to turn by.
+              doubt: sides?.holds === true && turns.set.lashFound !== undefined ? sides.said : undefined,
+            })
           : {}),
         made: own,
       },
     ];
   });
-  const { questions, stop } = bottomed(sumsTooFar(evidence), evidence);
+  const { questions, stop } = bottomed(allTooFar, evidence);
   const aside = evidence.workings.flatMap(({ id, onlyWorkedOut }) =>
     onlyWorkedOut === true && id !== undefined ? [id] : [],
   );

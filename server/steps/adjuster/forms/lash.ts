@@ -76,12 +76,16 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
         columns: true,
         slots: [
           choiceField(shown, 'moment', LABELS.moment, LASH_MOMENTS),
-          bucket
-            ? quantityField(shown, 'shim', LABELS.shim, 'length', {
-                optional: true,
-                hint: 'Measured itself, as 2.60 mm: its marking is not its thickness.',
-              })
-            : choiceField(shown, 'nut', labels.nut, NUT_STATES),
+          // A follower has a screw at its pivot, or a shim over the stem.
+          ...(bucket || adjuster === 'follower'
+            ? [
+                quantityField(shown, 'shim', LABELS.shim, 'length', {
+                  optional: true,
+                  hint: 'Measured itself, as 2.60 mm: its marking is not its thickness.',
+                }),
+              ]
+            : []),
+          ...(bucket ? [] : [choiceField(shown, 'nut', labels.nut, NUT_STATES)]),
         ],
       },
       {

@@ -41,6 +41,15 @@ function shortBy(
   return lift - lot.figure.value - ofLobe;
 }
 
+/** Short of the others; with what its own lobe takes off beside it, where that is as much as is told. */
+function shortSaid(row: SheetRow, lot: LiftLot, rows: readonly SheetRow[], short: number): string {
+  const lift = middleOfSiblings(rows, row, lot.spring, 'lifts') ?? 0;
+  const whole = lift - (lot.figure.value ?? lift);
+  return inches(whole) === inches(short)
+    ? `It is ${inches(short)} short of the others.`
+    : `It is ${inches(whole)} short of the others, ${inches(short)} without what its own lobe makes of that.`;
+}
+
 function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
   const known = [usableLash(evidence, row)?.gap.value, evidence.card[sideOfValve(row.valve)].lash];
   const open = row.lifts.filter(({ lash }) => lash !== 'zero');
@@ -56,7 +65,7 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
           weight: 'weak',
           ask: `Could the lash of ${inches(lash)} be left in the lift of ${placeOf(row)}?`,
           knownBy: 'could the lash be left in the lift',
-          size: `It is ${inches(short)} short of the others.`,
+          size: shortSaid(row, lot, rows, short),
           test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
           restsOn: lot.readings.map(({ id }) => id),
         },

@@ -1,16 +1,16 @@
+import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import { IN } from '../../kit/si.ts';
-import type { AssessedQuestion, Headline } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
-import { chosenOf } from '../common/chosen.ts';
-import { inches } from '../common/said.ts';
-import { usableLash } from '../common/usable-lash.ts';
+import { NEAR } from '../../lash/lash-slips.ts';
+import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence, Side } from '../evidence.ts';
-import type { LashValveDetail } from './detail.ts';
+import { asked } from './asked.ts';
+import { chosenOf } from './chosen.ts';
+import { byPlace, inches, placeOf } from './said.ts';
+import { usableLash } from './usable-lash.ts';
 
-/** What a lash is tuned by, ±.002 in: nearer two figures are one; common practice, no published source. */
-const NEAR = 0.002 * IN;
+/** The word of the question. */
+export const SIDES_SWAPPED = 'lash-sides-swapped';
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
@@ -44,21 +44,29 @@ const SAID: Readonly<Record<string, string>> = {
 
 const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR + EQUAL;
 
-interface Swapped {
-  readonly questions: readonly AssessedQuestion[];
-  readonly headlines: readonly Headline[];
+/** Answers by which log and card are not of one valve each until one of them is put right. */
+const WRONG: ReadonlySet<string> = new Set(['entered-so', 'card']);
+
+/** Of two sides whose lashes stand for one another. */
+export interface SidesSwapped {
+  readonly question: AssessedQuestion;
+  /** What is told of it: the question, or what its answer comes to. */
+  readonly said?: string;
+  /** Nothing is set by these figures yet. */
+  readonly holds: boolean;
 }
 
 /**
  * Every intake at the exhaust's lash and every exhaust at the intake's: swapped by whoever set them, wrote them down or read
  * the card out (trade practice 7).
  */
-export function sidesSwapped(valves: readonly LashValveDetail[], evidence: Evidence): Swapped {
+export function sidesSwapped(evidence: Evidence): SidesSwapped | undefined {
   const { card, answers } = evidence;
   const [intake, exhaust] = [card.intake.lash, card.exhaust.lash];
-  if (intake === undefined || exhaust === undefined || isNear(intake, exhaust))
-    return { questions: [], headlines: [] };
-  const lines = valves.flatMap((valve) => usableLash(evidence, valve) ?? []);
+  if (intake === undefined || exhaust === undefined || isNear(intake, exhaust)) return undefined;
+  const standing = evidence.lash.filter((line) => line.standing);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()].toSorted(byPlace);
+  const lines = places.flatMap((place) => usableLash(evidence, place) ?? []);
   const atHeat = lines.filter(
     ({ engine }) => card.lashAt === undefined || engine === 'not-said' || engine === card.lashAt,
   );
@@ -66,12 +74,11 @@ export function sidesSwapped(valves: readonly LashValveDetail[], evidence: Evide
   const isOther = (own: readonly LashEvidence[], other: number, printed: number): boolean =>
     own.length > 0 &&
     own.every(({ gap: { value } }) => value !== undefined && isNear(value, other) && !isNear(value, printed));
-  const swapped = isOther(of('intake'), exhaust, intake) && isOther(of('exhaust'), intake, exhaust);
-  if (!swapped) return { questions: [], headlines: [] };
+  if (!isOther(of('intake'), exhaust, intake) || !isOther(of('exhaust'), intake, exhaust)) return undefined;
   const ids = atHeat.map(({ id }) => id).toSorted();
   const question = asked(
     {
-      code: 'lash-sides-swapped',
+      code: SIDES_SWAPPED,
       weight: 'strong',
       ask: 'Are the lashes of intake and exhaust the wrong way round: set so, entered so, or read out so?',
       size: `The card has ${inches(intake)} for the intake and ${inches(exhaust)} for the exhaust; every intake on the log is near the exhaust’s, and every exhaust near the intake’s.`,
@@ -82,12 +89,11 @@ export function sidesSwapped(valves: readonly LashValveDetail[], evidence: Evide
     { about: { of: 'build' }, step: 'adjuster', among: ids.join('-'), answers, choices: CHOICES },
   );
   const chosen = chosenOf(question);
-  const sentence = chosen === undefined ? `${question.ask} ${question.size ?? ''}` : SAID[chosen];
   return {
-    questions: [chosen === undefined ? question : { ...question, weight: 'weak' }],
-    headlines:
-      sentence === undefined
-        ? []
-        : [{ id: 'headline:lash-sides', about: { of: 'build' }, step: 'adjuster', sentence }],
+    question: chosen === undefined ? question : { ...question, weight: 'weak' },
+    holds: chosen === undefined || WRONG.has(chosen),
+    ...defined({
+      said: chosen === undefined ? `${question.ask} ${question.size ?? ''}` : SAID[chosen],
+    }),
   };
 }
