@@ -10,7 +10,6 @@ import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { lengthsUnlike } from './lengths-unlike.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
-import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 /** How they are mounted is asked once, with the first valve whose marks raise it. */
@@ -33,7 +32,7 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     const beside = standing.filter(({ cylinder, valve }) =>
       own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
     );
-    return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
+    return markedValve(evidence, { own, beside }, limit, ratios);
   });
   const ofStand = againstStand(askedOnce(each), evidence);
   const ofLengths = lengthsUnlike(ofStand.valves, evidence);

@@ -96,7 +96,7 @@ export function markHeadline(valve: MarkedValveDetail, limit: LimitEvidence): He
     id: `headline:${id}`,
     about,
     step: 'geometry',
-    sentence: valve.inShort === undefined ? sentence : `${sentence} ${valve.inShort.said}`,
+    sentence: valve.first === undefined ? sentence : `${sentence} ${valve.first.said}`,
     judgementId: id,
   }));
 }

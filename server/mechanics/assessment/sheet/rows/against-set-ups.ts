@@ -1,9 +1,9 @@
 import type { AssessedQuestion } from '../../assessment.ts';
 import { inDoubt } from '../../common/asked.ts';
 import { answerSaid } from '../../common/chosen.ts';
+import { askedSaid } from '../../common/first-said.ts';
 import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import { answerLack, type RatioLack } from '../../ratio/read/lack.ts';
-import { askedSaid } from '../../ratio/read/lack-said.ts';
 
 /** Answered that one of them was misread, that one is entered again: nobody waits for an answer any more. */
 const lackOf = (question: AssessedQuestion): RatioLack =>
