@@ -102,6 +102,8 @@ export interface Question {
   readonly ask: string;
   /** The same without what changes with later passes: it is known by these words. Left out, by those of the question. */
   readonly knownBy?: string;
+  /** Of which lift it is asked, where both may be asked of; left out, of the valve’s. */
+  readonly of?: 'lobe';
   /** How much it would change, with its unit, e.g. `.100 less would make it 1.55`. */
   readonly size: string;
   /** The test that settles it, as an instruction. */

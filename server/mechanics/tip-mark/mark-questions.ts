@@ -1,13 +1,7 @@
 import { EQUAL } from '../kit/nearest.ts';
 import { adviceOf } from './advice.ts';
 import { adviceSaid } from './advice-said.ts';
-import {
-  adviceInShort,
-  narrowInShort,
-  OVERHEAD,
-  type ShortAdvice,
-  sidewaysInShort,
-} from './advice-short.ts';
+import { adviceInShort, narrowInShort, OVERHEAD, type ShortAdvice, sidewaysInShort } from './advice-short.ts';
 import type { Advice } from './advice-types.ts';
 import { isOver, narrowestLike, wideBy } from './called-wide.ts';
 import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';

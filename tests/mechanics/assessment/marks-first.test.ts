@@ -21,7 +21,7 @@ const BUILD: Evidence = {
 const on = (tipMarks: readonly TipMarkEvidence[], more: Partial<Evidence> = {}) =>
   assess({ ...BUILD, ...more, tipMarks });
 /** The same after one answer after the other. */
-function after(
+function answered(
   tipMarks: readonly TipMarkEvidence[],
   said: readonly (readonly [code: string, answer: string])[],
   more: Partial<Evidence> = {},
@@ -44,7 +44,7 @@ const opposite = [
 describe('whether what is next of a mark turns the engine goes by what is done', () => {
   test('inked once more is turned, though the question that led there is answered by looking', () => {
     expect(on(opposite).next).toMatchObject({ action: 'marks-apart', turns: false });
-    const { next } = after(opposite, [['marks-apart', 'neither']]);
+    const { next } = answered(opposite, [['marks-apart', 'neither']]);
     expect(next).toMatchObject({ action: 'marks-apart', turns: true });
     expect(next?.sentence).toMatch(/two whole turns by hand/);
   });
@@ -52,13 +52,13 @@ describe('whether what is next of a mark turns the engine goes by what is done',
   test('a mark that was inked is only entered', () => {
     const off = [tipMark('o', 0.04, OFF)];
     expect(on(off).next).toMatchObject({ action: 'mark-off-centre', turns: true });
-    const { next } = after(off, [['mark-off-centre', 'inked']]);
+    const { next } = answered(off, [['mark-off-centre', 'inked']]);
     expect(next?.sentence).toMatch(/enter the mark/);
     expect(next?.turns).toBe(false);
   });
 
   test('an answered question is told as one that was asked', () => {
-    const { next } = after([tipMark('n', 0.02)], [['mark-narrower-than-least', 'whole']]);
+    const { next } = answered([tipMark('n', 0.02)], [['mark-narrower-than-least', 'whole']]);
     expect(next?.reason).toMatch(/^asked “.*”, the answer was/);
   });
 });
@@ -66,16 +66,22 @@ describe('whether what is next of a mark turns the engine goes by what is done',
 describe('sentence and reason of what is next are of one question', () => {
   test('a stem that is not said goes before over what a length was taken', () => {
     const marks = [
-      tipMark('e', 0.06, { side: 'exhaust', off: 0.12 * IN, pushrod: 7.8 * IN, pushrodOver: 'ends', line: 1 }),
+      tipMark('e', 0.06, {
+        side: 'exhaust',
+        off: 0.12 * IN,
+        pushrod: 7.8 * IN,
+        pushrodOver: 'ends',
+        line: 1,
+      }),
       tipMark('f', 0.04, { pushrod: 7.75 * IN, line: 2 }),
     ];
     const { next } = on(marks);
     expect(next?.action).toBe('mark-near-the-edge');
-    expect(next?.sentence).toMatch(/diameter of the stem/);
+    expect(next?.sentence).toMatch(/across the stem’s end/);
     expect(next?.reason).toMatch(/diameter of the stem/);
-    const then = after(marks, [['mark-near-the-edge', 'stem-11-32']]).next;
+    const then = answered(marks, [['mark-near-the-edge', 'stem-11-32']]).next;
     expect(then?.action).toBe('length-over-what');
-    expect(then?.sentence).toMatch(/over what each pushrod length was taken/);
+    expect(then?.reason).toMatch(/taken over its ends, or by a gauge/);
   });
 });
 
@@ -84,13 +90,13 @@ describe('an answer to one question of a mark leaves the others', () => {
   const both = [tipMark('s', 0.02, { side: 'sideways', off: 0.03 * IN })];
 
   test('left as it is sideways, the mark is still too narrow to be all of it', () => {
-    const said = after(both, [['mark-sideways', 'left']]);
+    const said = answered(both, [['mark-sideways', 'left']]);
     expect(said.next?.action).toBe('mark-narrower-than-least');
     expect(said.next?.sentence).toMatch(/ink the whole tip/);
   });
 
   test('inked whole and left sideways: arm and lift are read once more', () => {
-    const said = after(both, [
+    const said = answered(both, [
       ['mark-narrower-than-least', 'whole'],
       ['mark-sideways', 'left'],
     ]);
@@ -98,7 +104,7 @@ describe('an answer to one question of a mark leaves the others', () => {
   });
 
   test('inked whole, with the other open: that is asked first', () => {
-    expect(after(both, [['mark-narrower-than-least', 'whole']]).next?.action).toBe('mark-sideways');
+    expect(answered(both, [['mark-narrower-than-least', 'whole']]).next?.action).toBe('mark-sideways');
   });
 });
 
@@ -106,12 +112,8 @@ describe('a mark that was put right is none that was inked again', () => {
   test('the other one still counts', () => {
     const narrow = tipMark('a', 0.02, { line: 1 });
     const answers = [answering(on([narrow]).questions, 'mark-narrower-than-least', 'part', 10)];
-    const judged = (b: TipMarkEvidence) =>
-      on([narrow, b], { answers }).details.marks.valves[0]?.judgedId;
-    const [inked, righted] = [
-      tipMark('b', 0.04, { line: 11 }),
-      tipMark('b', 0.04, { line: 11, entered: 2 }),
-    ];
+    const judged = (b: TipMarkEvidence) => on([narrow, b], { answers }).details.marks.valves[0]?.judgedId;
+    const [inked, righted] = [tipMark('b', 0.04, { line: 11 }), tipMark('b', 0.04, { line: 11, entered: 2 })];
     expect(judged(inked)).toBe('b');
     expect(judged(righted)).toBe('a');
   });
@@ -122,12 +124,11 @@ describe('a mark that was put right is none that was inked again', () => {
       tipMark(`c${at}`, [0.068, 0.052, 0.06][at] ?? 0, { pushrod: pushrod * IN, line: at + 1 }),
     );
     const beside = (more: Partial<TipMarkEvidence>) => tipMark('n', 0.05, { cylinder: 3, ...more });
-    const [before] = [beside({ line: 4 })];
-    const code = on([...own, before]).questions.find(({ answers }) =>
+    const before = beside({ line: 4 });
+    const asked = on([...own, before]).questions.filter(({ answers }) =>
       answers.some(({ label }) => label === 'A neighbour is inked'),
-    )?.code;
-    if (code === undefined) throw new Error('no neighbour is asked for');
-    const answers = [answering(on([...own, before]).questions, code, 'inked', 10)];
+    );
+    const answers = [answering(asked, 'mark-wide', 'inked', 10)];
     const firstOf = (neighbour: TipMarkEvidence) =>
       on([...own, neighbour], { answers }).details.marks.valves[0]?.first?.said;
     expect(firstOf(beside({ line: 11, entered: 4 }))).toMatch(/Enter the mark of the neighbour/);
@@ -170,7 +171,10 @@ describe('one stem has one diameter', () => {
 
 describe('a rocker on an overhead cam', () => {
   test('is not set against the heights of a stand that nothing moves', () => {
-    const marks = [tipMark('a', 0.08, { shims: 0, line: 1 }), tipMark('b', 0.06, { shims: 0.03 * IN, line: 2 })];
+    const marks = [
+      tipMark('a', 0.08, { shims: 0, line: 1 }),
+      tipMark('b', 0.06, { shims: 0.03 * IN, line: 2 }),
+    ];
     const workings: Evidence['workings'] = [
       {
         id: 'w',
@@ -204,7 +208,11 @@ describe('why no length stays yet is told beside the sum', () => {
     said.headlines.find(({ id }) => id === 'headline:working:pushrod')?.sentence;
 
   test.each([
-    ['unlike lengths', [at(1, 7.85), at(3, 7.95)], /the marks of 1 intake and 3 intake ask for unlike lengths/],
+    [
+      'unlike lengths',
+      [at(1, 7.85), at(3, 7.95)],
+      /the marks of 1 intake and 3 intake ask for unlike lengths/,
+    ],
     [
       'a stem that is not said',
       [tipMark('e', 0.06, { side: 'exhaust', off: 0.12 * IN, pushrod: 7.8 * IN })],
@@ -221,7 +229,7 @@ describe('why no length stays yet is told beside the sum', () => {
   });
 
   test('with none that counts, no length is ordered', () => {
-    expect(sum(after(opposite, [['marks-apart', 'neither']], { workings }))).toMatch(
+    expect(sum(answered(opposite, [['marks-apart', 'neither']], { workings }))).toMatch(
       /it is not known which holds: order none/,
     );
   });

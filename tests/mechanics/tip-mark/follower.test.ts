@@ -35,7 +35,7 @@ describe('the mark of a finger follower', () => {
     expect(markQuestions([mark('centred', 0.065)], ON_FOLLOWER)).toEqual([]);
     expect(markInShort([mark('centred', 0.065)], ON_FOLLOWER)).toEqual({
       said: 'The heights of pivot and valve tip may stay.',
-      todo: false,
+      todo: false, turns: false,
     });
   });
 

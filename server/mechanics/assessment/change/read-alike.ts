@@ -1,5 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
-import { nominalSaid, placeOf } from '../common/said.ts';
+import { listed, nominalSaid, placeOf } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, GapName, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
@@ -61,7 +61,7 @@ export function readAlike(evidence: Evidence, of: OfValve): readonly ReadAlike[]
     here.flatMap((each) => (each.otherArms === 'off-since' ? (told.get(each.id) ?? []) : [])),
   );
   const alone = others.length === 0 ? only : undefined;
-  const said = ratioSaidThen(evidence);
+  const said = ratioSaidThen(evidence, side);
   const answered = said === undefined ? undefined : notMeasured(soldBefore(said));
   const card = onThen(cardsRatio(evidence, side));
   // While others are planned, and nobody said what is on, that is taken to be of the card’s ratio.
@@ -87,7 +87,7 @@ export function waysSaid(ways: readonly ReadAlike[], before: ChangeRatio | undef
   if (own.every((each) => isSame(each, before))) return [];
   const names = [...new Set(own.map(({ value }) => nominalSaid(value)))];
   return [
-    `a gap that was read with arms of ${names.join(' and ')} is worked out from the ratio of its own arms`,
+    `a gap that was read with arms of ${listed(names)} is worked out from the ratio of its own arms`,
   ];
 }
 

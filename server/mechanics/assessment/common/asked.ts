@@ -116,7 +116,7 @@ const YES_OR_NO: ReadonlySet<string> = new Set(['found', 'not-found']);
  * Whether it was found so: by the answer that was chosen, else as it was said beside it, where the question has a yes or
  * no. A word of its own is neither, whatever was sent beside it.
  */
-function foundOf(
+export function foundOf(
   { answer, found }: AnswerEvidence,
   choices: AssessedQuestion['answers'],
 ): boolean | undefined {

@@ -7,6 +7,7 @@ import { chosenOf } from './chosen.ts';
 import { lastKept } from './kept.ts';
 import { isLashDoubted } from './lash-doubt.ts';
 import { lashLogOf } from './lash-log-of.ts';
+import { picked, pickOf } from './pick.ts';
 import { inches, listed, placeOf, valveSubject } from './said.ts';
 import { enteredAt } from './same-day.ts';
 
@@ -83,7 +84,7 @@ const NEITHER = 'neither';
 
 const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
   ...gaps.map((gap, at) => ({
-    code: `gap-${at + 1}`,
+    code: pickOf('gap', at),
     label: `It is ${inches(gap)}`,
     changes: 'It is worked with; the other stays on record and is put aside.',
   })),
@@ -171,7 +172,7 @@ export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | 
   const put = askedOf(lines, gaps, place, evidence);
   const chosen = chosenOf(put);
   const raised = chosen === NEITHER ? onceMore(put) : put;
-  const gap = gaps.find((_, at) => chosen === `gap-${at + 1}`);
+  const gap = picked('gap', gaps, chosen);
   const holds =
     gap === undefined
       ? chosen === undefined

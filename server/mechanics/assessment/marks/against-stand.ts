@@ -1,6 +1,6 @@
 import { EQUAL } from '../../kit/nearest.ts';
-import { FINEST } from '../../tip-mark/least-width.ts';
 import { toSay, toTurn } from '../../tip-mark/advice-short.ts';
+import { FINEST } from '../../tip-mark/least-width.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';

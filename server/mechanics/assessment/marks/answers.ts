@@ -142,7 +142,9 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'misread',
       label: 'One was read wrong',
       changes: 'That one is put right or struck out; inked again at its setting, it counts no more.',
-      leadsTo: toTurn('Put the mark that was read wrong right, strike it out, or ink it again at its setting.'),
+      leadsTo: toTurn(
+        'Put the mark that was read wrong right, strike it out, or ink it again at its setting.',
+      ),
       renews: 'its-setting',
     },
     {

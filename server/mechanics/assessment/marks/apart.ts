@@ -4,6 +4,7 @@ import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { picked, pickOf } from '../common/pick.ts';
 import { byId, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, TipMarkEvidence } from '../evidence.ts';
 import { comparable } from './asked-of.ts';
@@ -64,14 +65,17 @@ function askedOf(marks: Apart, evidence: Evidence): AssessedQuestion {
       answers: evidence.answers,
       choices: [
         ...marks.map((mark, at) => ({
-          code: `mark-${at + 1}`,
+          code: pickOf('mark', at),
           label: `The one ${inches(mark.width)} wide, ${placeSaid(mark, { follower })}`,
-          changes: 'It is gone by; the other stays on record and is put aside.',
+          changes:
+            marks.length > 2
+              ? 'It is gone by; the others stay on record and are put aside.'
+              : 'It is gone by; the other stays on record and is put aside.',
         })),
         {
           code: 'neither',
           label: 'Nobody can say',
-          changes: 'Both are put aside, and it is inked once more.',
+          changes: `${marks.length > 2 ? 'All' : 'Both'} are put aside, and it is inked once more.`,
         },
       ],
     },
@@ -93,7 +97,7 @@ export function settled(marks: readonly TipMarkEvidence[], evidence: Evidence): 
   const question = askedOf(apart, evidence);
   const chosen = chosenOf(question);
   if (chosen === undefined) return { kept: marks, question, open: true };
-  const holds = apart.find((_, at) => chosen === `mark-${at + 1}`)?.id;
+  const holds = picked('mark', apart, chosen)?.id;
   const ids = new Set(apart.map(({ id }) => id));
   return {
     kept: marks.filter(({ id }) => id === holds || !ids.has(id)),

@@ -22,9 +22,7 @@ export interface BeforeLengths extends FirstOfMark {
 const STEM_FIRST = toSay(
   'Say the diameter of the stem’s end first: whether the mark runs off its edge goes by that.',
 );
-const OVER_FIRST = toSay(
-  'Say first over what each pushrod length was taken: over its ends, or by a gauge.',
-);
+const OVER_FIRST = toSay('Say first over what each pushrod length was taken: over its ends, or by a gauge.');
 const WHICH_MARK = toSay(
   'Two marks made alike sit on opposite sides of the middle: say first which one holds.',
 );
@@ -46,8 +44,7 @@ interface Open {
 export function beforeLengths({ stem, over, apart, noneCounts }: Open): BeforeLengths | undefined {
   if (stem !== undefined) return { ...STEM_FIRST, question: stem, because: 'stem', hides: true };
   if (over !== undefined) return { ...OVER_FIRST, question: over, because: 'over', hides: true };
-  if (apart?.open === true)
-    return { ...WHICH_MARK, question: apart.question, because: 'apart', hides: true };
+  if (apart?.open === true) return { ...WHICH_MARK, question: apart.question, because: 'apart', hides: true };
   if (!noneCounts) return undefined;
   return {
     ...INK_ONCE_MORE,
@@ -58,11 +55,7 @@ export function beforeLengths({ stem, over, apart, noneCounts }: Open): BeforeLe
 }
 
 /** What an answer leads on to; a neighbour that was inked since has been compared already. */
-function ledOn(
-  { answers }: Evidence,
-  asked: AskedOfMark,
-  beside: readonly TipMarkEvidence[],
-): FirstOfMark[] {
+function ledOn({ answers }: Evidence, asked: AskedOfMark, beside: readonly TipMarkEvidence[]): FirstOfMark[] {
   const said = answers.find(({ id }) => id === asked.question.answered?.entryId);
   const leads = answerOf(asked)?.leadsTo;
   if (said === undefined || leads === undefined) return [];

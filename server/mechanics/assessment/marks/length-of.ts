@@ -1,5 +1,5 @@
-import type { Advice } from '../../tip-mark/advice-types.ts';
 import { adviceOf } from '../../tip-mark/advice.ts';
+import type { Advice } from '../../tip-mark/advice-types.ts';
 import type { Mark, MarkContext } from '../../tip-mark/types.ts';
 import type { MarkedValveDetail, WhyNoLength } from './detail.ts';
 

@@ -101,8 +101,7 @@ export function markedValve(
   const after = firstOf(evidence, ofMarks, told, within, beside);
   const best = marks.at(-1) ?? worstToBest(own).at(-1) ?? any;
   const atEdge = offTheEdge(evidence, own, context, withStem);
-  const advice =
-    before === undefined && after.answered ? after.first?.said : markAdvice(told, within);
+  const advice = before === undefined && after.answered ? after.first?.said : markAdvice(told, within);
   const questions = [
     ...atEdge.map(({ question }) => question),
     ...(asked === undefined ? [] : [asked.question]),

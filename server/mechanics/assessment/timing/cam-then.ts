@@ -1,8 +1,9 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import { asked, inDoubt } from '../common/asked.ts';
+import { asked, foundOf, inDoubt } from '../common/asked.ts';
 import { type Lack, toAnswer, toRead } from '../common/lack.ts';
 import { byPlace, listed, placeOf } from '../common/said.ts';
-import type { Evidence, EvidenceEntry, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
+import { wasThere } from '../common/since.ts';
+import type { AnswerEvidence, Evidence, EvidenceEntry, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
 import { type CamFound, camFound } from './counting.ts';
 import { againstSaid, isWithinWheel } from './readings.ts';
 
@@ -63,10 +64,16 @@ function askedOfGaps(of: readonly GapRead[], found: CamFound, evidence: Evidence
   );
 }
 
-/** The line at which it was answered first: said again, it is still of what was read till then. */
-function answeredAt({ id, answered }: AssessedQuestion, { answers }: Evidence): number {
-  const own = answers.filter(({ questionId, id: said }) => questionId === id || said === answered?.entryId);
-  return Math.min(...own.map(({ line }) => line));
+/**
+ * The answer that it was moved, as it was given first: said again it is still of what was read till then, and said once
+ * more after it had been said otherwise it is of all that was read till that.
+ */
+function movedFirstSaid(question: AssessedQuestion, { answers }: Evidence): AnswerEvidence | undefined {
+  const own = answers
+    .filter(({ questionId, id }) => questionId === question.id || id === question.answered?.entryId)
+    .toSorted((a, b) => a.line - b.line);
+  const otherwise = own.findLastIndex((each) => foundOf(each, CHOICES) !== true);
+  return own[otherwise + 1];
 }
 
 /**
@@ -81,9 +88,9 @@ function camQuestion(evidence: Evidence): AssessedQuestion | undefined {
   if (found === undefined || gaps.length === 0) return undefined;
   const question = askedOfGaps(gaps, found, evidence);
   if (question.answered?.found !== true) return question;
-  const at = answeredAt(question, evidence);
+  const moved = movedFirstSaid(question, evidence);
   return askedOfGaps(
-    gaps.filter(({ line }) => line < at),
+    gaps.filter((gap) => moved !== undefined && wasThere(gap, moved)),
     found,
     evidence,
   );

@@ -75,11 +75,11 @@ export function tooFarPressed(kept: KeptSet<PreloadEvidence>): TooFar[] {
 /** Turns of a solid adjuster past its gap. */
 export function tooFarClosed(kept: KeptSet<TurnsEvidence>, found: PastGap | undefined): TooFar[] {
   if (found === undefined) return [];
-  const { closes, past, widest } = found;
+  const { closes, past, widest, isSure } = found;
   return [
     {
       kept,
-      sentence: `Do not turn it: the turns kept close the lash by ${inches(closes)}, ${pastGapSaid(found)}, and hold the valve open by up to ${inches(past)}.`,
+      sentence: `Do not turn it: the turns kept close the lash by ${inches(closes)}, ${pastGapSaid(found)}, and ${isSure ? 'hold' : 'may hold'} the valve open by up to ${inches(past)}.`,
       size: 'Solid lifters have no plunger to press: what goes past the gap opens the valve.',
       travelUnsaid: false,
       restsOn: [widest.line.id],

@@ -143,7 +143,10 @@ function valveChoices({ setUp }: SetUpRead): readonly AnswerChoice[] {
 
 type StateCode = keyof typeof STATES;
 /** A doubt of a set-up: each word has its answers, or does not compile. */
-export type SetUpDoubt = Doubt & { readonly code: QuestionCode | typeof ARM_ELSEWHERE };
+export type SetUpDoubt = Doubt & {
+  readonly code: QuestionCode | typeof ARM_ELSEWHERE;
+  readonly of?: 'lobe';
+};
 
 const isState = (code: SetUpDoubt['code']): code is StateCode => code in STATES;
 

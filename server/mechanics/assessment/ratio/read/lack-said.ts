@@ -1,5 +1,5 @@
-import { askedSaid } from '../../common/first-said.ts';
 import { valveSaid } from '../../../../../shared/schemas/words.ts';
+import { askedSaid } from '../../common/first-said.ts';
 import type { Lack } from '../../common/lack.ts';
 import { inches, listed } from '../../common/said.ts';
 import { type EnteredAgain, type LiftRead, type PlainLack, type RatioLack, turnsNothing } from './lack.ts';
