@@ -110,6 +110,8 @@ export interface Question {
   readonly test: string;
   /** The same for whoever stands at the engine, where the desk only asks. */
   readonly testAtBench?: string;
+  /** It is asked before anything more is read: it costs nothing, and may give the passes that would be read next. */
+  readonly beforeReading?: true;
   /** Ids of the passes it rests on. */
   readonly restsOn: readonly string[];
 }

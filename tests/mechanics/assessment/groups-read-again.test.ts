@@ -99,7 +99,11 @@ describe('an answer of valves that were off alike', () => {
   test('what was struck since was never read: the later answer puts the earlier one right', () => {
     const gone = later(SINCE_HIGH).map((entry) => ({ ...entry, standing: false }));
     const answers = [said('lash'), said('not-found', ANSWERED_AT + 100)];
-    const since = later(SINCE_HIGH).map((entry) => ({ ...entry, id: `${entry.id}-b`, line: entry.line + 200 }));
+    const since = later(SINCE_HIGH).map((entry) => ({
+      ...entry,
+      id: `${entry.id}-b`,
+      line: entry.line + 200,
+    }));
     expect(passes(answers, [...column(LOW, 5), ...gone, ...since])).toEqual([2]);
   });
 

@@ -1,11 +1,23 @@
 import { expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { TurnsEvidence } from '../../../server/mechanics/assessment/evidence/kept-sums.ts';
 import type { Bounds, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { line } from './lash-log.ts';
 import { PLAIN } from './plain-build.ts';
 
 /* What turns close past a gap opens the valve, by hand: .094 closed of .020 is .074 past it. */
+const TURNS: TurnsEvidence = {
+  of: 'turns',
+  thread: '7/16-20',
+  pitch: IN / 20,
+  size: '7/16',
+  mount: 'stud-nut',
+  ratio: 1.5,
+  lifter: 'solid',
+  turns: 0.75,
+  lashChange: -0.094 * IN,
+};
 const told = (gap: Bounds) => {
   const evidence: Evidence = {
     ...PLAIN,
@@ -15,8 +27,8 @@ const told = (gap: Bounds) => {
         id: 'w',
         line: 9,
         computation: 'adjuster-travel',
-        set: { of: 'turns', mount: 'stud', lifter: 'solid', turns: 0.75, lashChange: -0.094 * IN },
-      } as Evidence['workings'][number],
+        set: TURNS,
+      },
     ],
   };
   return assess(evidence).stop.map(({ sentence }) => sentence);

@@ -35,7 +35,8 @@ describe('the mark of a finger follower', () => {
     expect(markQuestions([mark('centred', 0.065)], ON_FOLLOWER)).toEqual([]);
     expect(markInShort([mark('centred', 0.065)], ON_FOLLOWER)).toEqual({
       said: 'The heights of pivot and valve tip may stay.',
-      todo: false, turns: false,
+      todo: false,
+      turns: false,
     });
   });
 

@@ -54,7 +54,9 @@ function heldBy(name: GapName, asked: GapsAsked): Lack[] {
   const read = before.find(({ entry }) => entry.kind === name);
   const from = read?.entry;
   return [
-    ...(from !== undefined && asked.unsaid ? [isRatioUnknown(evidence, sideOfValve(from.valve)) ? measured : WHICH_RATIO] : []),
+    ...(from !== undefined && asked.unsaid
+      ? [isRatioUnknown(evidence, sideOfValve(from.valve)) ? measured : WHICH_RATIO]
+      : []),
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? [toSay('lash-of-ratio', 'the setting of the lash that was left in, or a reading at zero lash')]

@@ -60,10 +60,7 @@ export function sharedBy<Each>(
 }
 
 /** `, with the 1.52 stamped on it of 1 exhaust`: of several that have not all the same, that of the worst. */
-export function ofWorst(
-  members: GapGroup['members'],
-  of: (member: Member) => string | undefined,
-): string {
+export function ofWorst(members: GapGroup['members'], of: (member: Member) => string | undefined): string {
   const [worst] = members;
   const said = of(worst);
   return said === undefined || sharedBy(members, of) !== undefined

@@ -86,9 +86,7 @@ export function waysSaid(ways: readonly ReadAlike[], before: ChangeRatio | undef
   const own = ways.flatMap(({ ratio }) => ratio ?? []);
   if (own.every((each) => isSame(each, before))) return [];
   const names = [...new Set(own.map(({ value }) => nominalSaid(value)))];
-  return [
-    `a gap that was read with arms of ${listed(names)} is worked out from the ratio of its own arms`,
-  ];
+  return [`a gap that was read with arms of ${listed(names)} is worked out from the ratio of its own arms`];
 }
 
 const readsOf = ({ before }: ReadAlike): ReadonlySet<GapName> =>

@@ -3,6 +3,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
+import { choiceOf } from './chosen.ts';
 import { ended } from './first-said.ts';
 import { keyOf, upperFirst } from './said.ts';
 
@@ -44,6 +45,8 @@ export interface Doubt {
   readonly test: string;
   readonly testAtBench?: string;
   readonly byLooking?: boolean;
+  readonly alsoOf?: AssessedQuestion['alsoOf'];
+  readonly beforeReading?: true;
   readonly restsOn: readonly string[];
 }
 
@@ -136,6 +139,13 @@ function isAnswered({ answer, found }: AnswerEvidence, choices: AssessedQuestion
   );
 }
 
+/** An answer of its own, no yes or no, ends a doubt unless it says that it does not. */
+function isSettledBy(answer: AnswerEvidence, choices: AssessedQuestion['answers']): boolean {
+  if (foundOf(answer, choices) !== undefined) return false;
+  const choice = choiceOf({ answers: choices, answered: { entryId: answer.id, answer: answer.answer } });
+  return choice !== undefined && choice.holds !== true;
+}
+
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
 export function asked(
   doubt: Doubt,
@@ -158,27 +168,30 @@ export function asked(
     },
     answers,
   );
-  const own = choices;
-  const answer = said !== undefined && isAnswered(said, own) ? said : undefined;
+  const answer = said !== undefined && isAnswered(said, choices) ? said : undefined;
   return {
     id,
     code: doubt.code,
     about,
     step,
-    weight: doubt.weight,
+    weight: answer !== undefined && isSettledBy(answer, choices) ? 'weak' : doubt.weight,
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
     test: upperFirst(ended(doubt.test)),
     ...defined({ testAtBench: doubt.testAtBench }),
-    ...defined({ byLooking: doubt.byLooking }),
-    answers: own,
+    ...defined({
+      byLooking: doubt.byLooking,
+      alsoOf: doubt.alsoOf,
+      beforeReading: doubt.beforeReading,
+    }),
+    answers: choices,
     ...(answer === undefined
       ? {}
       : {
           answered: {
             entryId: answer.id,
             answer: answer.answer,
-            ...defined({ found: foundOf(answer, own) }),
+            ...defined({ found: foundOf(answer, choices) }),
           },
         }),
     restsOn: [...doubt.restsOn].sort(),

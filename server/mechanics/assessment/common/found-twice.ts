@@ -90,6 +90,7 @@ const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
   })),
   {
     code: NEITHER,
+    holds: true,
     label: 'Nobody can say',
     changes: 'It is read once more, and nothing is told of it until then.',
   },
@@ -181,7 +182,7 @@ export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | 
       : lines.find((each) => isAt(each, gap));
   return holds === undefined
     ? { question: raised, lines }
-    : { question: { ...raised, weight: 'weak' }, lines, holds };
+    : { question: chosen === undefined ? { ...raised, weight: 'weak' } : raised, lines, holds };
 }
 
 /** The gap that is told: the one that holds, else the two ends that nobody has decided between. */

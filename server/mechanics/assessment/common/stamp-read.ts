@@ -37,8 +37,7 @@ export function stampRead(text: string): Stamp | undefined {
  * What parts two numbers of one mark; a comma between two figures is a decimal comma, and a dash belongs to a part number,
  * but where either stands between two figures that have their point already.
  */
-const BETWEEN =
-  /\s*(?:[/;|&+]|,(?=\s)|(?<=\d[.,]\d{1,3})\s*[,–-](?=\s*\d[.,]\d)|\band\b|\bor\b)\s*|\s+/i;
+const BETWEEN = /\s*(?:[/;|&+]|,(?=\s)|(?<=\d[.,]\d{1,3})\s*[,–-](?=\s*\d[.,]\d)|\band\b|\bor\b)\s*|\s+/i;
 
 /**
  * The numbers of a mark that could be a ratio, each ratio once: “16 / 1.5” has two, of which none is taken for it. All that
@@ -88,4 +87,3 @@ export function ratioNamedIn(label: string): number | undefined {
   if (written !== undefined) return others.length > 0 ? undefined : written.ratio;
   return ratioSaidIn(label);
 }
-

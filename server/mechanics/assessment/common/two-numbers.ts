@@ -41,7 +41,7 @@ export const twoNumbersAsk = (text: string, numbers: readonly Stamp[]): string =
 export function twoNumbersAsked({ answers }: Evidence, arm: ArmEvidence): AssessedQuestion | undefined {
   const numbers = ratiosIn(arm.ratioStamp);
   if (numbers.length < 2) return undefined;
-  const question = asked(
+  return asked(
     {
       code: TWO_NUMBERS,
       weight: 'strong',
@@ -60,7 +60,6 @@ export function twoNumbersAsked({ answers }: Evidence, arm: ArmEvidence): Assess
       choices: numberChoices(numbers),
     },
   );
-  return question.answered === undefined ? question : { ...question, weight: 'weak' };
 }
 
 /** The stamp of an arm as one ratio: its only number, or the one that was said to be the ratio. */

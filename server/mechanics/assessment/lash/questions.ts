@@ -3,6 +3,7 @@ import { type AdjusterKind, adjusterKind, lookAt } from '../../lash/adjuster-wor
 import type { LashGrowth, LashQuestion } from '../../lash/types.ts';
 import { unusualLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
@@ -33,7 +34,12 @@ function looking(code: LashQuestion['code'], kind: AdjusterKind): string | undef
 /** Whether a setting is what was asked for; either way the log stays as it is. */
 const ASKED_FOR: AssessedQuestion['answers'] = [
   { code: 'not-found', label: 'Yes, it is what is asked for', changes: 'The question is settled.' },
-  { code: 'found', label: 'No', changes: 'What is asked for is found out before the lash is set again.' },
+  {
+    code: 'found',
+    label: 'No',
+    changes: 'What is asked for is found out before the lash is set again.',
+    leadsTo: done('find out which lash is asked for at that heat, set it to that, and enter it.'),
+  },
 ];
 
 /** Answers by which a gap that closed is the valve’s own doing. */
@@ -64,6 +70,7 @@ const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['answers']
       code: 'found',
       label: 'No, or nobody knows',
       changes: 'One is set again step by step, and read at the heat it was set at.',
+      leadsTo: done('set one again step by step, and read it at the heat that it was set at.'),
     },
   ],
   'lash-closed': [

@@ -84,7 +84,7 @@ export function sidesSwapped(valves: readonly LashValveDetail[], evidence: Evide
   const chosen = chosenOf(question);
   const sentence = chosen === undefined ? `${question.ask} ${question.size ?? ''}` : SAID[chosen];
   return {
-    questions: [chosen === undefined ? question : { ...question, weight: 'weak' }],
+    questions: [question],
     headlines:
       sentence === undefined
         ? []

@@ -93,7 +93,7 @@ export function againstStand(valves: readonly MarkedValve[], evidence: Evidence)
             const { advice: _, ...valve } = each.valve;
             return { ...each, valve: { ...valve, first: told } };
           }),
-    questions: [how === 'open' ? question : { ...question, weight: 'weak' }],
+    questions: [question],
     ...(how === 'mark' ? {} : { stand: { said: SAID[how].said } }),
   };
 }

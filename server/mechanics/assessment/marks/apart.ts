@@ -101,7 +101,7 @@ export function settled(marks: readonly TipMarkEvidence[], evidence: Evidence): 
   const ids = new Set(apart.map(({ id }) => id));
   return {
     kept: marks.filter(({ id }) => id === holds || !ids.has(id)),
-    question: { ...question, weight: 'weak' },
+    question,
     open: false,
   };
 }

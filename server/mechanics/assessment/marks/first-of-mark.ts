@@ -57,7 +57,7 @@ export function beforeLengths({ stem, over, apart, noneCounts }: Open): BeforeLe
 /** What an answer leads on to; a neighbour that was inked since has been compared already. */
 function ledOn({ answers }: Evidence, asked: AskedOfMark, beside: readonly TipMarkEvidence[]): FirstOfMark[] {
   const said = answers.find(({ id }) => id === asked.question.answered?.entryId);
-  const leads = answerOf(asked)?.leadsTo;
+  const leads = answerOf(asked)?.follows;
   if (said === undefined || leads === undefined) return [];
   const compared = asked.asks === 'compare' && beside.some((mark) => isSince(mark, said));
   return compared ? [] : [{ ...leads, question: asked.question }];

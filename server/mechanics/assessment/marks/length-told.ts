@@ -35,9 +35,7 @@ function overAsked(mark: TipMarkEvidence, { answers }: Evidence): OverAsked {
     { about: valveSubject(mark), step: 'geometry', among: mark.id, answers, choices: CHOICES },
   );
   const chosen = chosenOf(question);
-  return chosen === 'ends' || chosen === 'gauge'
-    ? { mark, question: { ...question, weight: 'weak' }, chosen }
-    : { mark, question };
+  return chosen === 'ends' || chosen === 'gauge' ? { mark, question, chosen } : { mark, question };
 }
 
 /** Lengths of which nobody said over what they were taken, among others of which somebody did: on studs, where they set it. */

@@ -145,8 +145,6 @@ export function lengthsUnlike(valves: readonly MarkedValve[], evidence: Evidence
       const { advice: _, ...valve } = each.valve;
       return { ...each, valve: { ...valve, first, length: { how: 'open', because: 'unlike' } } };
     }),
-    questions: found.map(({ question }) =>
-      chosenOf(question) === undefined ? question : { ...question, weight: 'weak' },
-    ),
+    questions: found.map(({ question }) => question),
   };
 }

@@ -53,7 +53,12 @@ function askedOf(
           label: name,
           changes: `The edge is ${formatQuantity({ value: size / 2 / IN, unit: 'in' }, { places: 3 })} from the middle.`,
         })),
-        { code: 'another', label: 'Another', changes: 'It is measured, and put into the mark.' },
+        {
+          code: 'another',
+          label: 'Another',
+          changes: 'It is measured, and put into the mark.',
+          holds: true,
+        },
       ],
     },
   );
@@ -73,5 +78,5 @@ export function stemAsked(marks: readonly TipMarkEvidence[], evidence: Evidence)
   const question = askedOf(mark, near, evidence);
   const chosen = chosenOf(question);
   const stem = ordinaryStems().find(({ name }) => codeOf(name) === chosen)?.size;
-  return stem === undefined ? { question } : { question: { ...question, weight: 'weak' }, stem };
+  return stem === undefined ? { question } : { question, stem };
 }

@@ -1,8 +1,8 @@
+import { picked, pickOf } from '../common/pick.ts';
 import { listed } from '../common/said.ts';
+import { onlyRatioIn, ratioNamedIn, ratiosIn } from '../common/stamp-read.ts';
 import type { Evidence } from '../evidence.ts';
 import { amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
-import { picked, pickOf } from '../common/pick.ts';
-import { onlyRatioIn, ratioNamedIn, ratiosIn } from '../common/stamp-read.ts';
 
 interface Named {
   readonly id: string;

@@ -34,10 +34,14 @@ export function ratiosTold(evidence: Evidence, { readings, armId }: InHand): Tol
   const stamp = arm === undefined ? undefined : oneNumberOf(evidence, arm);
   const boxes = [...typedAs('box-label'), arm?.boxLabel ?? ''].flatMap((label) => ratioNamedIn(label) ?? []);
   const stamps = typedAs('ratio-stamp').flatMap((mark) => ratioStamped(mark) ?? []);
-  const ofArm = stamp === undefined ? ratioStamped(arm?.ratioStamp ?? '') : stamp.dotted ? stamp.ratio : undefined;
+  const ofArm =
+    stamp === undefined ? ratioStamped(arm?.ratioStamp ?? '') : stamp.dotted ? stamp.ratio : undefined;
   const told: ToldRatio[] = [
     ...boxes.map((ratio) => ({ ratio, by: BY['box-label'] })),
-    ...[...stamps, ...(ofArm === undefined ? [] : [ofArm])].map((ratio) => ({ ratio, by: BY['ratio-stamp'] })),
+    ...[...stamps, ...(ofArm === undefined ? [] : [ofArm])].map((ratio) => ({
+      ratio,
+      by: BY['ratio-stamp'],
+    })),
   ];
   const all = told.length > 0 || soldAs === undefined ? told : [{ ratio: soldAs, by: 'They are sold as' }];
   const byName = all.toSorted((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.ratio - b.ratio));

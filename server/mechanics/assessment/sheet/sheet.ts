@@ -110,7 +110,10 @@ export function sheetPart(
     judgements: [...said, ...gaps.judgements],
     questions,
     stop: [...worn, ...lobesApart, ...gaps.short].map(({ stop }) => stop),
-    notToRun: [...underCard.flatMap(({ notToRun }) => notToRun), ...wornNotToRun(evidence, [...worn, ...lobesApart])],
+    notToRun: [
+      ...underCard.flatMap(({ notToRun }) => notToRun),
+      ...wornNotToRun(evidence, [...worn, ...lobesApart]),
+    ],
     headlines: headlinesOf(said.filter(({ id }) => !ordinary.has(id))),
     detail: {
       names: valveNames(evidence),

@@ -3,7 +3,14 @@ import { asked, foundOf, inDoubt } from '../common/asked.ts';
 import { type Lack, toAnswer, toRead } from '../common/lack.ts';
 import { byPlace, listed, placeOf } from '../common/said.ts';
 import { wasThere } from '../common/since.ts';
-import type { AnswerEvidence, Evidence, EvidenceEntry, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
+import type {
+  AnswerEvidence,
+  Evidence,
+  EvidenceEntry,
+  ScanEvidence,
+  SheetEvidence,
+  ValvePlace,
+} from '../evidence.ts';
 import { type CamFound, camFound } from './counting.ts';
 import { againstSaid, isWithinWheel } from './readings.ts';
 
@@ -20,6 +27,8 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'The cam was moved after that',
     changes: 'None of these gaps holds: each valve is read again with the cam where it is.',
+    // It was of the cam as it stood: what lacks now is a reading, and there is nothing to enter again.
+    leadsTo: 'nothing',
   },
 ];
 
@@ -52,6 +61,8 @@ function askedOfGaps(of: readonly GapRead[], found: CamFound, evidence: Evidence
       size: `${foundSaid(found)} Advance brings the intake nearer to the piston, retard the exhaust. It is asked of ${listed(places)}.`,
       test: 'Say which came first, and what was done to the cam between. What was read before it was moved is struck out, where only some of it was.',
       byLooking: true,
+      // A scan is of the timing that it was read with.
+      alsoOf: ['timing'],
       restsOn: of.map(({ id }) => id),
     },
     {

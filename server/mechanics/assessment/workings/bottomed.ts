@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AnswerChoice, AssessedQuestion, StopReason } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { BUILD, type KeptSet } from '../common/kept.ts';
@@ -16,6 +17,7 @@ const CHOICES: readonly AnswerChoice[] = [
     code: 'found',
     label: 'Yes, it was turned that far',
     changes: 'The adjuster is backed off, and the turns are kept again, before the engine is turned.',
+    leadsTo: done('back the adjuster off to zero lash, and keep the turns again.'),
   },
   {
     code: 'not-found',
@@ -121,9 +123,7 @@ function questionOf(found: TooFar, answers: readonly AnswerEvidence[]): Assessed
 
 function ofOne(found: TooFar, answers: readonly AnswerEvidence[]): Bottomed {
   const { kept, sentence, travelUnsaid, restsOn } = found;
-  const put = questionOf(found, answers);
-  // The maker’s word settles it: nobody is asked again.
-  const question: AssessedQuestion = chosenOf(put) === MAKERS_FIGURE.code ? { ...put, weight: 'weak' } : put;
+  const question = questionOf(found, answers);
   const answered = question.answered !== undefined;
   const first = answered
     ? 'What was found is answered.'

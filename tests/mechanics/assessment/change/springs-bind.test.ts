@@ -76,7 +76,9 @@ describe('what is short with the arms that are on is said beside the plan', () =
     } as const;
     const before = bars(one).filter((each) => /before the change/.test(each));
     expect(before).toHaveLength(1);
-    expect(before[0]).toMatch(/^Do not run it with the arms before the change: room to coil bind on 1 exhaust/);
+    expect(before[0]).toMatch(
+      /^Do not run it with the arms before the change: room to coil bind on 1 exhaust/,
+    );
     expect(before[0]).toMatch(/, with the 1\.52 stamped on it of 1 exhaust\.$/);
   });
 

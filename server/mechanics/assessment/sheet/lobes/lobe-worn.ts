@@ -29,6 +29,8 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'It is worn',
     changes: 'The stop stands until the desk lifts it, with the reason.',
+    // It was read right: there is nothing to enter again.
+    leadsTo: 'nothing',
   },
   {
     code: 'not-found',
@@ -121,6 +123,7 @@ const OF_SIDE: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'Some of them are worn',
     changes: 'The stop stands until the desk lifts it, with the reason.',
+    leadsTo: 'nothing',
   },
   {
     code: 'not-found',
@@ -183,8 +186,7 @@ export const lobesApartAsked = (
   sides: readonly SheetSideDetail[],
   rows: readonly SheetRow[],
   ofSetUps: readonly LobeOfSetUp[],
-): Asked[] =>
-  eachSideOnce(sides).flatMap((side) => apartAsked(evidence, side, entriesIn(rows, ofSetUps)));
+): Asked[] => eachSideOnce(sides).flatMap((side) => apartAsked(evidence, side, entriesIn(rows, ofSetUps)));
 
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(
