@@ -93,6 +93,7 @@ const seatOf = ({ cylinder, valve, armId }: Placement) => ({
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const firstScan = firstEntry(record.gapScans);
+  const firstMark = firstEntry(record.tipMarks);
   const firstReading = firstEntry(record.sheetReadings);
   const firstPass = firstEntry(record.readings);
   const spec = specEvidence(record.build.spec);
@@ -128,10 +129,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     ),
     scans: record.gapScans.map((scan) => {
       const { seq } = firstScan(scan);
-      return { ...scanEvidence(scan), ...armOfReading(record, scan, seq), ...sold(seq) };
+      return { ...scanEvidence(scan, seq), ...armOfReading(record, scan, seq), ...sold(seq) };
     }),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
-    tipMarks: record.tipMarks.map(markEvidence),
+    tipMarks: record.tipMarks.map((mark) => markEvidence(mark, firstMark(mark).seq)),
     part: record.partReadings.map(partEvidence),
     handParts: record.handParts.map(handPartEvidence),
     ...familiesOf(record),

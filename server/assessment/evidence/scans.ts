@@ -14,10 +14,11 @@ function pointOf({ crankAngle, gap: { value, low, high, unit, readAs } }: ScanRe
   };
 }
 
-export function scanEvidence(scan: GapScan): ScanEvidence {
+/** A scan in SI; `entered` is the line of its first entry. */
+export function scanEvidence(scan: GapScan, entered: number): ScanEvidence {
   const { cylinder, valve, readings, readAs, tool, spring, lifter, lash, lashSetting, arms, armId } = scan;
   return {
-    ...entryEvidence(scan),
+    ...entryEvidence(scan, entered),
     cylinder,
     valve,
     points: readings.map(pointOf),

@@ -57,11 +57,12 @@ export function lashEvidence(logged: LoggedLash): LashEvidence {
   };
 }
 
-export function markEvidence(mark: TipMark): TipMarkEvidence {
+/** A tip mark in SI; `entered` is the line of its first entry. */
+export function markEvidence(mark: TipMark, entered: number): TipMarkEvidence {
   const { cylinder, valve, width, side, off, pushrod, pushrodOver, shims, stem, readAs } = mark;
   const { found, spring, armId } = mark;
   return {
-    ...entryEvidence(mark),
+    ...entryEvidence(mark, entered),
     cylinder,
     valve,
     width: siOf(width),

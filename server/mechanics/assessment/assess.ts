@@ -3,13 +3,11 @@ import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment, NextAction } from './assessment.ts';
 import { nextOfChange } from './change/next-of-change.ts';
-import { withPutOnLater } from './change/put-on-later.ts';
 import type { Evidence } from './evidence.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { besideMarks, sumAgainNext } from './marks/beside-sum.ts';
-import { withMountingAnswered } from './marks/mounting.ts';
 import { nextOfMarks } from './marks/next-of-marks.ts';
 import { type Lacking, lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { goalTold } from './next/goal-told.ts';
@@ -17,12 +15,10 @@ import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { nextOfNoise } from './next/of-noise.ts';
 import { withNextFirst } from './next/question-of-next.ts';
-import { withPartMarks } from './part/arm-marks.ts';
 import { partNext } from './part/tell.ts';
 import { detailsOf, notToRunOf, type PartsSaid, partsSaid, questionsOf } from './parts-said.ts';
-import { withReadSince } from './read-since/read-since.ts';
+import { prepared } from './prepared.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
-import { withOnlyWorkedOut } from './workings/too-far.ts';
 
 /**
  * Everything that is said about a build, from what is known of it now.
@@ -35,9 +31,7 @@ import { withOnlyWorkedOut } from './workings/too-far.ts';
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () =>
-    assessed(withOnlyWorkedOut(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence)))))),
-  );
+  speaking(evidence.call.units ?? 'inch', () => assessed(prepared(evidence)));
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
 

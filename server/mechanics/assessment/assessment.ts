@@ -68,11 +68,23 @@ export interface Judgement {
   readonly restsOn: readonly string[];
 }
 
+/** What is done once it was answered so, and whether the entries that it was asked of are corrected for it. */
+export interface Leads {
+  readonly todo: string;
+  readonly corrects: boolean;
+  /** The engine is turned for it. */
+  readonly turns: boolean;
+}
+
 /** One of the answers that a question may have, and what it would change. */
 export interface AnswerChoice {
   readonly code: string;
   readonly label: string;
   readonly changes: string;
+  /** It settles nothing yet: what it asks for is done first. Any other answer of its own ends the doubt. */
+  readonly holds?: true;
+  /** What it leads to where it found a doubt to be so; left out, what it was asked of is entered again. */
+  readonly leadsTo?: Leads | 'nothing';
   /** The one valve that it is may go with it. */
   readonly takesValve?: boolean;
   /** An amount may go with it. */
@@ -101,6 +113,10 @@ export interface AssessedQuestion {
   readonly testAtBench?: string;
   /** That test takes looking alone, with nothing turned: it is not held back under a stop. */
   readonly byLooking?: boolean;
+  /** Steps whose answer waits for it beside its own. */
+  readonly alsoOf?: readonly StepName[] | 'every';
+  /** It is asked before anything more is read: it costs nothing, and may give what would be read next. */
+  readonly beforeReading?: true;
   readonly answers: readonly AnswerChoice[];
   readonly answered?: { readonly entryId: string; readonly answer: string; readonly found?: boolean };
   readonly restsOn: readonly string[];

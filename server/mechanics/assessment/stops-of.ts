@@ -4,9 +4,8 @@ import { withOtherArms } from './change/arms-of-gaps.ts';
 import type { Evidence } from './evidence.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
-import { withMountingAnswered } from './marks/mounting.ts';
 import { noiseStops } from './noise/stops.ts';
-import { withPartMarks } from './part/arm-marks.ts';
+import { prepared } from './prepared.ts';
 import { ratioKnown } from './ratio/ratio.ts';
 import { withScans } from './scans/as-gap.ts';
 import { sheetPart } from './sheet/sheet.ts';
@@ -21,7 +20,7 @@ import { workingsPart } from './workings/workings.ts';
  * @returns what `assess` gives as `stop`
  */
 export const stopsOf = (evidence: Evidence): StopReason[] =>
-  speaking(evidence.call.units ?? 'inch', () => stopsIn(withPartMarks(withMountingAnswered(evidence))));
+  speaking(evidence.call.units ?? 'inch', () => stopsIn(prepared(evidence)));
 
 function stopsIn(evidence: Evidence): StopReason[] {
   return stopReasons(evidence, [

@@ -19,6 +19,7 @@ export function liftsExchanged(input: QuestionInput, tolerances: Tolerances): Qu
   return [
     {
       code: 'lifts-exchanged',
+      beforeReading: true,
       weight: 'strong',
       ask: `Could lobe and valve lift be exchanged, ${inch(lobe)} and ${inch(valve)}?`,
       size: `The other way round they make ${ratioText(lobe / valve)}.`,
@@ -49,6 +50,7 @@ export function passOfOtherLift(input: QuestionInput, t: Tolerances): Question[]
   const ask = (kind: string, of: string, passes: QuestionInput['lobePasses']): Question[] =>
     passes.map((pass) => ({
       code: 'pass-of-other-lift',
+      beforeReading: true,
       weight: 'strong',
       ask: `Could ${kind} ${pass.number ?? ''}, ${inch(pass.lift)}, have been read at the ${of}?`.replace(
         ' ,',

@@ -65,6 +65,7 @@ function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Qu
   return [
     {
       code: 'turn-miscounted',
+      ...(place.name === 'lobe' ? { of: place.name } : {}),
       weight: alike.some((each) => each.strong) ? 'strong' : 'weak',
       ask:
         first.turns > 0

@@ -102,12 +102,16 @@ export interface Question {
   readonly ask: string;
   /** The same without what changes with later passes: it is known by these words. Left out, by those of the question. */
   readonly knownBy?: string;
+  /** Of which lift it is asked, where both may be asked of; left out, of the valve’s. */
+  readonly of?: 'lobe';
   /** How much it would change, with its unit, e.g. `.100 less would make it 1.55`. */
   readonly size: string;
   /** The test that settles it, as an instruction. */
   readonly test: string;
   /** The same for whoever stands at the engine, where the desk only asks. */
   readonly testAtBench?: string;
+  /** It is asked before anything more is read: it costs nothing, and may give the passes that would be read next. */
+  readonly beforeReading?: true;
   /** Ids of the passes it rests on. */
   readonly restsOn: readonly string[];
 }

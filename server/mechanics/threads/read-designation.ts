@@ -9,24 +9,31 @@ const LONGEST = 60;
 
 /** `size`, then `count` (threads to the inch), a series and a class, each of which may be missing. */
 const UNIFIED =
-  /^(\d+\/\d+|\d*\.\d+)(?:"|''|inches|inch|in)?(?:[-x](\d+)(?:tpi)?)?-?(un[a-z]{1,3})?-?(\d[a-z])?$/;
-/** `size`, then the pitch in millimetres and a class. */
-const METRIC = /^m(\d+(?:\.\d+)?)(?:[-x](\d+(?:\.\d+)?)(?:mm)?)?-?(\d[a-z])?$/;
+  /^(\d+\/\d+|\d*\.\d+)(?:"|''|inches|inch|in)?(?:[-x](\d+)(?:tpi)?)?-?(un[a-z]{1,3}|fine|coarse)?-?(\d[a-z])?$/;
+/** `size`, then the pitch in millimetres, what it is called, and a class. */
+const METRIC = /^m(\d+(?:\.\d+)?)(?:[-x](\d+(?:\.\d+)?)(?:mm)?)?-?(fine|coarse)?-?(\d[a-z])?$/;
+
+const calledIn = (word: string | undefined): Called | undefined =>
+  word === 'fine' || word === 'coarse' ? word : undefined;
 
 interface Parts {
   readonly ofSize: readonly Thread[];
   readonly count?: number;
   readonly series?: string;
+  /** `fine` or `coarse`, as a metric thread was called beside its size or pitch. */
+  readonly called?: Called;
   readonly fitClass?: string;
 }
+
+type Called = 'fine' | 'coarse';
+/** What the inch threads call them. */
+const SERIES: Readonly<Record<Called, string>> = { fine: 'unf', coarse: 'unc' };
 
 /** As people write it, brought to one spelling: `m8x1.25`, `7/16-20`. */
 export function normalised(text: string): string {
   return text
     .normalize('NFKC')
     .toLowerCase()
-    .replace(/\bfine\b/g, 'unf')
-    .replace(/\bcoarse\b/g, 'unc')
     .replace(/[×*]/g, 'x')
     .replace(/[‐-―−]/g, '-')
     .replace(/⁄/g, '/')
@@ -44,7 +51,9 @@ const withPart = <Name extends string, Value>(name: Name, value: Value | undefin
 function unifiedParts(text: string): Parts | undefined {
   const match = UNIFIED.exec(text);
   if (match === null) return undefined;
-  const [, size = '', count, series, fitClass] = match;
+  const [, size = '', count, word, fitClass] = match;
+  const called = calledIn(word);
+  const series = called === undefined ? word : SERIES[called];
   const [top = '', bottom = '1'] = size.split('/');
   const inches = Number(top) / Number(bottom);
   const ofSize = THREADS.filter(({ system, size: own }) => {
@@ -62,22 +71,36 @@ function unifiedParts(text: string): Parts | undefined {
 function metricParts(text: string): Parts | undefined {
   const match = METRIC.exec(text);
   if (match === null) return undefined;
-  const [, size = '', count, fitClass] = match;
+  const [, size = '', count, word, fitClass] = match;
   return {
     ofSize: THREADS.filter((thread) => thread.system === 'metric' && thread.size === `M${Number(size)}`),
     ...withPart('count', count === undefined ? undefined : Number(count)),
+    ...withPart('called', calledIn(word)),
     ...withPart('fitClass', fitClass),
   };
 }
 
 const no = (detail: string): DesignationReading => ({ ok: false, detail });
 
-function settle({ ofSize, count, series, fitClass }: Parts): DesignationReading {
+/** Of the metric pitches of a size one is the coarse one, the largest (ISO 261); the others are fine. */
+function isCalled(thread: Thread, called: Called, ofSize: readonly Thread[]): boolean {
+  const isCoarse = thread.count === Math.max(...ofSize.map((each) => each.count));
+  return isCoarse === (called === 'coarse');
+}
+
+/** Those that it may be: by their pitch, else by what they are called. */
+function namedOf({ ofSize, count, series, called }: Parts): readonly Thread[] {
+  if (count !== undefined) return ofSize.filter((thread) => thread.count === count);
+  if (called !== undefined) return ofSize.filter((thread) => isCalled(thread, called, ofSize));
+  return series === undefined ? [] : ofSize.filter((thread) => thread.series?.toLowerCase() === series);
+}
+
+function settle(parts: Parts): DesignationReading {
+  const { ofSize, count, series, called, fitClass } = parts;
   if (ofSize.length === 0) return no(`is of a size that is not in the table; known: ${listed(THREADS)}`);
-  const named = ofSize.filter((thread) =>
-    count === undefined ? thread.series?.toLowerCase() === series : thread.count === count,
-  );
-  const [thread] = count === undefined && series === undefined ? [] : named;
+  const named = namedOf(parts);
+  if (named.length > 1) return no(`needs its pitch; known: ${listed(named)}`);
+  const [thread] = named;
   if (thread === undefined) {
     const fault =
       count === undefined && series === undefined
@@ -88,6 +111,8 @@ function settle({ ofSize, count, series, fitClass }: Parts): DesignationReading 
   if (series !== undefined && thread.series?.toLowerCase() !== series) {
     return no(`${thread.designation} is not ${series.toUpperCase()}; known of this size: ${listed(ofSize)}`);
   }
+  if (called !== undefined && !isCalled(thread, called, ofSize))
+    return no(`${thread.designation} is not the ${called} one; known of this size: ${listed(ofSize)}`);
   if (fitClass !== undefined && thread.fitClass.toLowerCase() !== fitClass) {
     return no(`is in the table in class ${thread.fitClass} alone`);
   }
@@ -96,7 +121,7 @@ function settle({ ofSize, count, series, fitClass }: Parts): DesignationReading 
 
 /**
  * Finds a thread by its designation as people write it: `7/16-20`, `7/16 - 20 UNF-2A`, `7/16 UNF`, `7/16 fine`, `.4375-20`,
- * `M8x1.25`, `m8 × 1,25 - 6g`. A size alone is not enough: its pitches are listed instead of one being guessed.
+ * `M8x1.25`, `m8 × 1,25 - 6g`, `M8 fine`. A size alone is not enough: its pitches are listed instead of one being guessed.
  */
 export function readDesignation(text: string): DesignationReading {
   const plain = text.length > LONGEST ? '' : normalised(text);

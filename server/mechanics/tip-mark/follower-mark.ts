@@ -1,4 +1,4 @@
-import type { ShortAdvice } from './advice-short.ts';
+import { asItIs, type ShortAdvice, toTurn } from './advice-short.ts';
 import { isOver } from './called-wide.ts';
 import { inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
@@ -42,10 +42,10 @@ export function followerQuestions(mark: Mark, context: MarkContext): MarkQuestio
 
 /** The same in one short sentence. */
 export function followerInShort(mark: Mark, context: MarkContext): ShortAdvice {
-  if (mark.side === 'sideways') return { said: `No height mends that: ${SQUARE}`, todo: true };
+  if (mark.side === 'sideways') return toTurn(`No height mends that: ${SQUARE}`);
   return followerQuestions(mark, context).length === 0
-    ? { said: 'The heights of pivot and valve tip may stay.', todo: false }
-    : { said: `Nothing is set by a length: ${HEIGHTS}`, todo: true };
+    ? asItIs('The heights of pivot and valve tip may stay.')
+    : toTurn(`Nothing is set by a length: ${HEIGHTS}`);
 }
 
 /** What to do next about it. */

@@ -1,12 +1,12 @@
 import { EQUAL } from '../kit/nearest.ts';
 import { adviceOf } from './advice.ts';
 import { adviceSaid } from './advice-said.ts';
-import { adviceInShort, type ShortAdvice } from './advice-short.ts';
+import { adviceInShort, narrowInShort, OVERHEAD, type ShortAdvice, sidewaysInShort } from './advice-short.ts';
 import type { Advice } from './advice-types.ts';
 import { isOver, narrowestLike, wideBy } from './called-wide.ts';
 import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';
 import { lengthSaid, inchesSaid as said } from './length-said.ts';
-import type { Mark, MarkContext, MarkQuestion } from './types.ts';
+import type { Mark, MarkAsked, MarkContext, MarkQuestion } from './types.ts';
 
 function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuestion[] {
   if (side !== 'sideways') return [];
@@ -45,14 +45,14 @@ function edgeQuestion({ width, off = 0 }: Mark, { stem }: MarkContext): MarkQues
   ];
 }
 
-function narrowQuestion({ width }: Mark, leastSweep: number, follower = false): MarkQuestion[] {
-  if (width >= leastSweep - EQUAL) return [];
+function narrowQuestion({ width }: Mark, { leastSweep, follower }: MarkContext): MarkQuestion[] {
+  if (leastSweep === undefined || width >= leastSweep - EQUAL) return [];
   return [
     {
       asks: 'narrow',
       code: 'mark-narrower-than-least',
       ask: 'Was the whole tip inked, and turned two whole turns?',
-      size: `The mark is ${said(width)}; ${follower ? 'this follower' : 'a roller on this arm'} can’t sweep less than ${said(leastSweep)} at this lift.`,
+      size: `The mark is ${said(width)}; ${follower === true ? 'this follower' : 'a roller on this arm'} can’t sweep less than ${said(leastSweep)} at this lift.`,
       test: 'ink it again all over, two whole turns; and read arm and lift again.',
     },
   ];
@@ -195,29 +195,46 @@ function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext
 export function markQuestions(marks: readonly Mark[], context: MarkContext): MarkQuestion[] {
   const mark = marks.at(-1);
   if (mark === undefined) return [];
-  const { leastSweep } = context;
+  const { follower, overhead } = context;
   return [
     ...edgeQuestion(mark, context),
-    ...(context.follower === true ? [] : sidewaysQuestion(mark, context)),
-    ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep, context.follower)),
-    ...(context.follower === true ? followerQuestions(mark, context) : adviceQuestion(marks, mark, context)),
+    ...(follower === true || overhead === true ? [] : sidewaysQuestion(mark, context)),
+    ...narrowQuestion(mark, context),
+    ...(overhead === true
+      ? []
+      : follower === true
+        ? followerQuestions(mark, context)
+        : adviceQuestion(marks, mark, context)),
   ];
 }
 
-/** The same in one short sentence. */
-export function markInShort(marks: readonly Mark[], context: MarkContext): ShortAdvice | undefined {
+/** Which of the questions of a mark is gone by first; the edge has a stop of its own. */
+const firstAsked = (marks: readonly Mark[], context: MarkContext): MarkAsked | undefined =>
+  markQuestions(marks, context).find(({ asks }) => asks !== 'edge')?.asks;
+
+/**
+ * The same in one short sentence.
+ *
+ * @param asks the question that it is of; left out, that which is gone by first
+ */
+export function markInShort(
+  marks: readonly Mark[],
+  context: MarkContext,
+  asks = firstAsked(marks, context),
+): ShortAdvice | undefined {
   const mark = marks.at(-1);
   if (mark === undefined) return undefined;
-  const { leastSweep } = context;
-  const narrow = leastSweep !== undefined && narrowQuestion(mark, leastSweep).length > 0;
-  if (context.follower === true && !narrow) return followerInShort(mark, context);
-  return adviceInShort(adviceOf(marks, context), mark, context, narrow);
+  if (asks === 'narrow') return narrowInShort(context);
+  if (context.overhead === true) return OVERHEAD;
+  if (context.follower === true) return followerInShort(mark, context);
+  if (asks === 'sideways') return sidewaysInShort(context);
+  return adviceInShort(adviceOf(marks, context), mark, context);
 }
 
 /** What to do next about the marks of a valve, where their mounting is known and they say anything along the rocker. */
 export function markAdvice(marks: readonly Mark[], context: MarkContext): string | undefined {
   const mark = marks.at(-1);
   if (mark !== undefined && context.follower === true) return followerAdvice(mark, context);
-  const advice = adviceOf(marks, context);
+  const advice = context.overhead === true ? undefined : adviceOf(marks, context);
   return mark === undefined || advice === undefined ? undefined : adviceSaid(advice, mark, context);
 }

@@ -32,6 +32,10 @@ export interface MarkContext {
   readonly mounting?: Mounting | undefined;
   /** It is of a finger follower: on its own pivot, with no pushrod, stud or stand. */
   readonly follower?: boolean | undefined;
+  /** It is of a rocker on an overhead cam: nothing that moves its mark is worked out. */
+  readonly overhead?: boolean | undefined;
+  /** What is ordered has an adjustment in it: the length that a mark lets stay is the checker’s. */
+  readonly adjusted?: boolean | undefined;
   readonly stem?: number | undefined;
   /** Arm and lift that the least is of, and the ratio, where they are known. */
   readonly arm?: number | undefined;

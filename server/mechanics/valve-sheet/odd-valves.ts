@@ -1,12 +1,11 @@
 import { defined } from '../../../shared/defined.ts';
 import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { allowance } from '../kit/allowances.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { lowOrHigh } from '../kit/say-inches.ts';
-import { lobesDown } from './lobes-down.ts';
+import { lobesApart, lobesDown } from './lobes-down.ts';
 import { haveMiddle, medianKnown, offSiblings, standOut } from './siblings.ts';
 import type { OddCause, OddValve, SheetValve, SideJudged } from './types.ts';
-
-const EQUAL = 1e-12;
 
 /**
  * Whether the lobe or the rocker is the odd one.
@@ -125,6 +124,7 @@ export function judgeSide(
     (off, index) => off ?? (liftOff[index] === undefined ? undefined : underCard(lobes[index], cardLobe)),
   );
   const apart = liftsApart(lifts);
+  const halved = lobesApart(own);
   const odd = own.flatMap((valve, index) => {
     // With no middle none of them is off from it.
     if (apart !== undefined && valve.valveLift !== undefined) return [];
@@ -136,7 +136,7 @@ export function judgeSide(
     return found === undefined ? [] : [found];
   });
   const lobesUnlike = own.flatMap((valve, index) =>
-    apart === undefined
+    apart === undefined && halved === undefined
       ? unlike(valve, { valve: liftOff[index], lobe: lobeOff[index] }, ratio ?? USUAL_RATIO)
       : [],
   );
@@ -149,6 +149,7 @@ export function judgeSide(
     odd,
     ...defined({ apart }),
     lobesUnlike,
+    ...defined({ lobesApart: halved }),
     lobesDown: lobesDown(own),
   };
 }

@@ -1,4 +1,5 @@
 import { allowance } from '../kit/allowances.ts';
+import { EQUAL } from '../kit/nearest.ts';
 
 /** What one arm gave on one valve, read in one way. */
 export interface LotRead {
@@ -9,7 +10,6 @@ export interface LotRead {
   readonly lift: number;
 }
 
-const EQUAL = 1e-12;
 const alike = (a: LotRead, b: LotRead): boolean =>
   Math.abs(a.lift - b.lift) <= 2 * allowance('repeat') + EQUAL;
 const apart = (a: LotRead, b: LotRead): boolean =>

@@ -1,10 +1,9 @@
 import { computation as outliers } from '../computations/outliers.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { medianOf } from '../statistics/median.ts';
 
 /** Fewer siblings than this have no middle worth the name. */
-const FEWEST = 3;
-
-const EQUAL = 1e-12;
+export const FEWEST_WITH_MIDDLE = 3;
 
 /**
  * How far each value lies from the median of all of them, itself among them; undefined where there are too few to compare
@@ -12,7 +11,7 @@ const EQUAL = 1e-12;
  */
 export function offSiblings(values: readonly (number | undefined)[]): (number | undefined)[] {
   const known = values.filter((value) => value !== undefined);
-  if (known.length < FEWEST) return values.map(() => undefined);
+  if (known.length < FEWEST_WITH_MIDDLE) return values.map(() => undefined);
   const middle = medianOf(known);
   return values.map((value) => (value === undefined ? undefined : value - middle));
 }
@@ -28,7 +27,7 @@ export function offSiblings(values: readonly (number | undefined)[]): (number | 
  * Source: derived here: what no two agree on, and what is halved, names none of them.
  */
 export function haveMiddle(values: readonly number[], within: number): boolean {
-  if (values.length < FEWEST) return false;
+  if (values.length < FEWEST_WITH_MIDDLE) return false;
   const middle = medianOf(values);
   const near = values.filter((value) => Math.abs(value - middle) <= within + EQUAL).length;
   return near >= 2 && 2 * near >= values.length;
@@ -37,12 +36,13 @@ export function haveMiddle(values: readonly number[], within: number): boolean {
 /** Which of the values stand out by the median and its absolute deviation. */
 export function standOut(values: readonly (number | undefined)[]): boolean[] {
   const at = values.flatMap((value, index) => (value === undefined ? [] : [{ value, index }]));
-  if (at.length < FEWEST) return values.map(() => false);
+  if (at.length < FEWEST_WITH_MIDDLE) return values.map(() => false);
   const { flagged } = outliers.compute({ values: at.map(({ value }) => value), method: 'median-mad' });
   const out = new Set(flagged.map((index) => at[index]?.index));
   return values.map((_, index) => out.has(index));
 }
 
+/** The median of those that are known; of none there is none. */
 export function medianKnown(values: readonly (number | undefined)[]): number | undefined {
   const known = values.filter((value) => value !== undefined);
   return known.length === 0 ? undefined : medianOf(known);

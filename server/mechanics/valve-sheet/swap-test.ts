@@ -1,4 +1,5 @@
 import { allowance } from '../kit/allowances.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { pairsOf } from './pairs.ts';
 
 /** A valve lift with one arm on one valve [m], brought to the same lobe lift as the others. */
@@ -31,8 +32,6 @@ export interface SwapOutcome {
   /** Why it cannot be told: `gone` it showed on one fitting alone, `small` nothing differs by what counts. */
   readonly because?: 'gone' | 'small';
 }
-
-const EQUAL = 1e-12;
 
 /** An effect counts when it is more than its own uncertainty, and may be what makes a valve odd. */
 function counts(effect: number, half: number): boolean {

@@ -1,4 +1,5 @@
 import { allowance } from '../kit/allowances.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { medianKnown } from './siblings.ts';
 import type { SheetValve } from './types.ts';
 
@@ -17,8 +18,6 @@ export interface TwoGroups {
 const FEWEST = 3;
 /** Two against two have no middle to be odd against. */
 const HALF = 2;
-const EQUAL = 1e-12;
-
 const liftOf = ({ valveLift = 0 }: SheetValve): number => valveLift;
 const middle = (valves: readonly SheetValve[]): number => medianKnown(valves.map(liftOf)) ?? 0;
 

@@ -35,6 +35,11 @@ export interface SideJudged {
   }[];
   /** How far the lifts lie apart, where they have no middle and which is off can’t be told [m]. */
   readonly apart?: number;
+  /** Lobes that lie as far apart as a worn one is down, with nothing to tell which of them are down [m]. */
+  readonly lobesApart?: {
+    readonly apart: number;
+    readonly places: readonly { readonly cylinder: number; readonly valve: ValveName }[];
+  };
   /** Lobes so far down that they are worn. */
   readonly lobesDown: readonly {
     readonly cylinder: number;

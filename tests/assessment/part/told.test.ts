@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerSaid } from '../../../server/mechanics/assessment/common/chosen.ts';
+import { ratioNamedIn } from '../../../server/mechanics/assessment/common/stamp-read.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
-import { ratioNamedIn } from '../../../server/mechanics/assessment/part/ratio-told.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import {
   answered,

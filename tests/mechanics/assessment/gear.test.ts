@@ -85,7 +85,7 @@ describe('a tip mark on an overhead cam', () => {
           ...said.questions.map(({ ask }) => ask),
         ].join(' ');
         expect(all).not.toMatch(/mounted|stud|shim|plate|pushrod|stands/);
-        expect(said.details.marks.valves[0]?.inShort?.said).toMatch(/overhead cam is not worked out/);
+        expect(said.details.marks.valves[0]?.first?.said).toMatch(/overhead cam is not worked out/);
         expect(said.notCovered.map(({ id }) => id)).toContain('not-covered:mark-moved');
       }
     },

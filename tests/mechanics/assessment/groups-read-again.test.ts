@@ -77,8 +77,8 @@ describe('an answer of valves that were off alike', () => {
   const lashOut = (answers: readonly AnswerEvidence[], sheet: readonly SheetEvidence[]) =>
     ofSide(build(sheet, answers))?.sentence ?? '';
   const both = [...column(LOW, 5), ...later(SINCE_HIGH)];
-  const passes = (answers: readonly AnswerEvidence[]) =>
-    assess(build(both, answers))
+  const passes = (answers: readonly AnswerEvidence[], sheet: readonly SheetEvidence[] = both) =>
+    assess(build(sheet, answers))
       .details.sheet.rows.filter(({ cylinder, valve }) => cylinder === 5 && valve === 'intake')
       .flatMap(({ cells }) => cells.filter(({ kind }) => kind === 'valve-lift'))
       .map((cell) => cell.passes);
@@ -94,6 +94,17 @@ describe('an answer of valves that were off alike', () => {
 
   test('given again after they were read again is of what was read since', () => {
     expect(passes([said('lash'), said('not-found', ANSWERED_AT + 100)])).toEqual([1]);
+  });
+
+  test('what was struck since was never read: the later answer puts the earlier one right', () => {
+    const gone = later(SINCE_HIGH).map((entry) => ({ ...entry, standing: false }));
+    const answers = [said('lash'), said('not-found', ANSWERED_AT + 100)];
+    const since = later(SINCE_HIGH).map((entry) => ({
+      ...entry,
+      id: `${entry.id}-b`,
+      line: entry.line + 200,
+    }));
+    expect(passes(answers, [...column(LOW, 5), ...gone, ...since])).toEqual([2]);
   });
 
   test('sent in the words of its question alone does the same as under its id', () => {

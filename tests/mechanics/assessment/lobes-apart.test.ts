@@ -50,6 +50,11 @@ test('lobes that one cam can’t have moved so are asked first, and no advance i
   expect(text(answered('not-found'))).toMatch(/card is another cam’s/);
   expect(answered('not-found').next?.sentence).not.toMatch(/strike/);
   expect(answered('found').next?.sentence).toMatch(/read both lobes again/i);
+  // What was answered is not asked once more.
+  expect(text(answered('found'))).not.toMatch(/on one cam, one wheel and one pointer\?/);
+  expect(text(answered('found'))).toMatch(
+    /before both are read again with the pointer left alone, as was answered/,
+  );
   // Read again and alike, it is done with; 108 late of 106 is what one cam does to 112 of 114.
   const again = answered('found', [peak(10, 'intake', 108, 106), peak(11, 'exhaust', 112, 114)]);
   expect(again.questions.map(({ code }) => code)).not.toContain('lobes-apart');

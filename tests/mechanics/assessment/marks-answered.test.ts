@@ -129,7 +129,7 @@ describe('a mark near the edge of a stem that nobody measured', () => {
       /\.150 in from the middle. On a stem of 7 mm it runs off the edge, and on 5\/16, 8 mm, 11\/32 and 3\/8 it stays on/,
     );
     expect(told([near]).stop).toEqual([]);
-    expect(told([near]).detail.valves[0]?.inShort?.said).toMatch(/^Say the diameter of the stem/);
+    expect(told([near]).detail.valves[0]?.first?.said).toMatch(/^Say the diameter of the stem/);
   });
 
   test('a thin one stops it, a thick one leads on to the length', () => {

@@ -86,7 +86,7 @@ describe('two marks of one length on opposite sides of the middle', () => {
   test('ask which holds, and no direction is told', () => {
     expect(both.questions.map(({ code, weight }) => [code, weight])).toEqual([['marks-apart', 'strong']]);
     expect(asked?.byLooking).toBe(true);
-    expect(both.detail.valves[0]?.inShort?.said).toMatch(/say first which one holds/);
+    expect(both.detail.valves[0]?.first?.said).toMatch(/say first which one holds/);
     expect(both.headlines[0]?.sentence).not.toMatch(/longer|shorter|too (?:short|long)|Next try/);
     expect(told([exhaust, valley])).toEqual(both);
   });
@@ -98,17 +98,17 @@ describe('two marks of one length on opposite sides of the middle', () => {
       ['mark-off-centre', undefined],
     ]);
     expect(holds.detail.valves[0]?.judgedId).toBe('v');
-    expect(holds.detail.valves[0]?.inShort?.said).toMatch(/too short/);
-    expect(answered('mark-2').detail.valves[0]?.inShort?.said).toMatch(/too long/);
+    expect(holds.detail.valves[0]?.first?.said).toMatch(/too short/);
+    expect(answered('mark-2').detail.valves[0]?.first?.said).toMatch(/too long/);
   });
 
   test('where nobody can say it is inked once more, and that one counts alone', () => {
     const open = answered('neither');
     expect(open.judgements[0]?.word).toBeUndefined();
-    expect(open.detail.valves[0]?.inShort?.said).toMatch(/^Ink it once more/);
+    expect(open.detail.valves[0]?.first?.said).toMatch(/^Ink it once more/);
     const again = answered('neither', [tipMark('n', 0.041, { ...rod, line: 6 })]);
     expect(again.detail.valves[0]?.judgedId).toBe('n');
-    expect(again.detail.valves[0]?.inShort?.todo).toBe(false);
+    expect(again.detail.valves[0]?.first?.todo).toBe(false);
   });
 
   test('of two lengths, of one that has run, or nearer than ink is read they are no contradiction', () => {

@@ -13,6 +13,7 @@ const mark = (cylinder: number, valve: 'intake' | 'exhaust', width: number): Tip
   cylinder,
   valve,
   width: width * IN,
+  readAs: `${width} in wide`,
   side: 'centred',
   pushrod: 7.8 * IN,
   pushrodOver: 'ends',

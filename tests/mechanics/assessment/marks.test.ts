@@ -36,14 +36,14 @@ describe('tip marks against the least sweep', () => {
     const sideways = (off: number) =>
       marksPart(on([mark('m', 0.04, { side: 'sideways', off: off * IN })], ARM), [RATIO]);
     expect(sideways(0.002).questions.map(({ code }) => code)).toEqual([]);
-    expect(sideways(0.002).detail.valves[0]?.inShort?.todo).toBe(false);
+    expect(sideways(0.002).detail.valves[0]?.first?.todo).toBe(false);
     expect(sideways(0.02).questions.map(({ code }) => code)).toEqual(['mark-sideways']);
   });
 
   test('a centred mark whose width has no word does not say that the pushrod may stay', () => {
-    const bare = marksPart(on([mark('m', 0.04)], { rockers: {} }), []).detail.valves[0]?.inShort;
+    const bare = marksPart(on([mark('m', 0.04)], { rockers: {} }), []).detail.valves[0]?.first;
     expect(bare?.said).toMatch(/its width has no word yet/);
-    const judged = marksPart(on([mark('m', 0.04)], ARM), [RATIO]).detail.valves[0]?.inShort;
+    const judged = marksPart(on([mark('m', 0.04)], ARM), [RATIO]).detail.valves[0]?.first;
     expect(judged?.said).toBe('The pushrod may stay at this length.');
   });
 

@@ -143,6 +143,30 @@ describe('a cam found off its card beside a scan', () => {
   });
 });
 
+describe('which gaps were there when it was said', () => {
+  const one = build([scan('one')], [EARLY]);
+  const moved = answered(one, { found: true });
+
+  test('a typing mistake of one that was put right since makes it no newer one', () => {
+    const righted = { ...moved, scans: [{ ...scan('one'), id: 'right', line: 600, entered: 100 }] };
+    expect(gap(righted)?.word).toBeUndefined();
+    expect(gap(righted)?.sentence).toContain('no longer holds');
+  });
+
+  test('said to be moved after it had been said otherwise, it is of all that was read till then', () => {
+    const [asked] = asks(one);
+    const said = (found: boolean, line: number): Evidence['answers'][number] => ({
+      ...{ id: `said-${line}`, line, code: 'cam-then', questionId: asked?.id ?? '' },
+      ...{ question: asked?.ask ?? '', answer: found ? 'found' : 'not-found', found },
+    });
+    const scanned = { ...one, scans: [{ ...scan('one'), line: 400 }] };
+    const word = (...answers: Evidence['answers'][number][]) => gap({ ...scanned, answers })?.word;
+    expect(word(said(false, 300), said(true, 500))).toBeUndefined();
+    // Said twice in one sense it is of what was there when it was said first.
+    expect(word(said(true, 300), said(true, 500))).toBe('clear');
+  });
+});
+
 describe('which reading of the cam it is asked of', () => {
   test('straight up, and read in one place alone, nothing is asked', () => {
     expect(asks(build([scan('one')], [AS_CARD]))).toEqual([]);

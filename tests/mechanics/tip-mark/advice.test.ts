@@ -75,6 +75,7 @@ describe('on a stud', () => {
     expect(markInShort(marks, on('stud'))).toEqual({
       said: '7.800 in is the length: the mark is narrowest there, and the rest may be the ink line’s own width.',
       todo: false,
+      turns: false,
     });
     expect(markAdvice(marks, on('stud'))).toMatch(/^leave the pushrod at 7\.800 in.*ink line’s own width/);
   });

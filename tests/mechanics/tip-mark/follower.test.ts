@@ -36,6 +36,7 @@ describe('the mark of a finger follower', () => {
     expect(markInShort([mark('centred', 0.065)], ON_FOLLOWER)).toEqual({
       said: 'The heights of pivot and valve tip may stay.',
       todo: false,
+      turns: false,
     });
   });
 

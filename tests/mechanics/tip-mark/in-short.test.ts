@@ -29,7 +29,7 @@ const change = (more: Partial<Change> = {}): Change => ({
   ...more,
 });
 const inShort = (advice: Advice | undefined, mounting?: Mounting, mark = MARK) =>
-  adviceInShort(advice, mark, context(mounting), false);
+  adviceInShort(advice, mark, context(mounting));
 const said = (...given: Parameters<typeof inShort>) => inShort(...given)?.said;
 
 describe('over the phone: one thing to do', () => {
@@ -63,6 +63,7 @@ describe('over the phone: one thing to do', () => {
     expect(inShort({ how: 'both-ways' }, 'stud')).toEqual({
       said: 'Try .050 longer and .050 shorter, and ink both.',
       todo: true,
+      turns: true,
     });
     expect(said({ how: 'both-ways' }, 'shaft')).toMatch(/^Change the height by one shim/);
   });
@@ -85,6 +86,7 @@ describe('over the phone: one thing to do', () => {
     expect(inShort({ how: 'keep', at: 7.75 * IN }, 'stud')).toEqual({
       said: '7.750 in is the length.',
       todo: false,
+      turns: false,
     });
     expect(said({ how: 'keep' }, 'stud')).toBe('7.800 in is the length.');
     expect(said({ how: 'keep' }, 'stud', BARE)).toBe('The pushrod may stay at this length.');
@@ -99,13 +101,19 @@ describe('over the phone: one thing to do', () => {
 
 describe('what goes before any length', () => {
   test('a sideways mark, then one too narrow to be whole, then the mounting', () => {
-    const sideways = adviceInShort(undefined, { ...MARK, side: 'sideways' }, context(), true);
-    expect(sideways).toMatchObject({ said: expect.stringMatching(/guide plate/), todo: true });
-    const narrow = adviceInShort(undefined, MARK, context(), true);
-    expect(narrow).toMatchObject({ said: expect.stringMatching(/ink the whole tip/), todo: true });
-    const unknown = adviceInShort(undefined, MARK, context(), false);
-    expect(unknown).toMatchObject({ said: expect.stringMatching(/how the rockers are mounted/), todo: true });
-    expect(adviceInShort(undefined, MARK, context('stud'), false)).toBeUndefined();
+    const of = (mark: Mark) => markInShort([mark], context());
+    expect(of({ ...MARK, side: 'sideways', width: 0.02 * IN })).toMatchObject({
+      said: expect.stringMatching(/guide plate/),
+      todo: true,
+    });
+    expect(of({ ...MARK, width: 0.02 * IN })).toMatchObject({
+      said: expect.stringMatching(/ink the whole tip/),
+      todo: true,
+    });
+    const unknown = { said: expect.stringMatching(/how the rockers are mounted/), todo: true, turns: false };
+    expect(of(MARK)).toMatchObject(unknown);
+    expect(adviceInShort(undefined, MARK, context())).toMatchObject(unknown);
+    expect(adviceInShort(undefined, MARK, context('stud'))).toBeUndefined();
   });
 
   test('from the marks themselves: narrower than the least sweep, or not', () => {

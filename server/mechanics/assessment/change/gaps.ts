@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import type { GapRow } from '../../consequences/types.ts';
@@ -53,7 +54,9 @@ function heldBy(name: GapName, asked: GapsAsked): Lack[] {
   const read = before.find(({ entry }) => entry.kind === name);
   const from = read?.entry;
   return [
-    ...(from !== undefined && asked.unsaid ? [isRatioUnknown(evidence) ? measured : WHICH_RATIO] : []),
+    ...(from !== undefined && asked.unsaid
+      ? [isRatioUnknown(evidence, sideOfValve(from.valve)) ? measured : WHICH_RATIO]
+      : []),
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? [toSay('lash-of-ratio', 'the setting of the lash that was left in, or a reading at zero lash')]

@@ -50,6 +50,24 @@ export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
 /** Each once, in the order in which they come. */
 export const once = <Each>(items: readonly Each[]): Each[] => [...new Set(items)];
 
+/** What all of them have alike, such as the ratio that they were worked out with; nothing where one has another. */
+export function sharedBy<Each>(
+  members: readonly Each[],
+  of: (member: Each) => string | undefined,
+): string | undefined {
+  const [said, ...others] = once(members.map(of));
+  return others.length === 0 ? said : undefined;
+}
+
+/** `, with the 1.52 stamped on it of 1 exhaust`: of several that have not all the same, that of the worst. */
+export function ofWorst(members: GapGroup['members'], of: (member: Member) => string | undefined): string {
+  const [worst] = members;
+  const said = of(worst);
+  return said === undefined || sharedBy(members, of) !== undefined
+    ? ''
+    : `, with ${said} of ${subjectSaid(worst.detail.about)}`;
+}
+
 /** `1, 3 and 5 intake and the exhaust valves` */
 export function placesSaid(members: readonly Pick<Member, 'detail'>[]): string {
   const abouts = members.map(({ detail }) => detail.about);

@@ -2,9 +2,19 @@ import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import { lacksSaid } from '../common/lack.ts';
-import { keyOf, listed, lowerFirst, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
+import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
-import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid, rankOf } from './groups.ts';
+import {
+  byPlan,
+  type GapGroup,
+  groupsOf,
+  ofWorst,
+  once,
+  type PlanGroup,
+  placesSaid,
+  rankOf,
+  sharedBy,
+} from './groups.ts';
 import { hangsOn } from './hangs-on.ts';
 import { gapToldAtWorst } from './told.ts';
 
@@ -18,20 +28,17 @@ function where(group: GapGroup): string {
 
 /** The one ratio that they were all worked out with; that of a plan is said of all of them. */
 function ratioOf({ members }: GapGroup): string | undefined {
-  const ratios = once(members.map(({ detail }) => detail.after?.said));
   const [{ detail }] = members;
   // An arm of the plan that was measured is none as it is planned: its own ratio is said.
   const isPlanned = detail.plan !== undefined && detail.after?.from !== 'measured';
-  return ratios.length > 1 || isPlanned ? undefined : ratios[0];
+  return isPlanned ? undefined : sharedBy(members, (each) => each.detail.after?.said);
 }
 
 /** Of several, the worst of which is an arm of the plan that was measured: its own ratio, and where. */
 function worstOf({ members }: GapGroup): string {
-  const [{ detail }, ...others] = members;
+  const [{ detail }] = members;
   const isOwn = detail.plan !== undefined && detail.after?.from === 'measured';
-  return isOwn && others.some((other) => other.detail.after?.said !== detail.after?.said)
-    ? `, with ${detail.after?.said ?? ''} of ${subjectSaid(detail.about)}`
-    : '';
+  return isOwn ? ofWorst(members, (each) => each.detail.after?.said) : '';
 }
 
 /** `room to coil bind on 1 and 3 intake: short, at worst .035 in (.041 to be expected), calculated, against .060 in` */
@@ -88,8 +95,7 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
     (title) => !told.some((group) => titleOf(group) === title),
   );
   // One ratio that all of several have is said once.
-  const ratios = once(told.map(ratioOf));
-  const shared = told.length > 1 && ratios.length === 1 ? ratios[0] : undefined;
+  const shared = told.length > 1 ? sharedBy(told, ratioOf) : undefined;
   const ratio = plan === undefined ? shared : `the planned ${nominalSaid(plan)}`;
   const start = ratio === undefined ? '' : `With ${ratio}, `;
   const others = left.length === 0 ? [] : [`clear: ${listed(left)}.`];

@@ -1,5 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
-import { nominalSaid, placeOf } from '../common/said.ts';
+import { listed, nominalSaid, placeOf } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, GapName, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
@@ -61,7 +61,7 @@ export function readAlike(evidence: Evidence, of: OfValve): readonly ReadAlike[]
     here.flatMap((each) => (each.otherArms === 'off-since' ? (told.get(each.id) ?? []) : [])),
   );
   const alone = others.length === 0 ? only : undefined;
-  const said = ratioSaidThen(evidence);
+  const said = ratioSaidThen(evidence, side);
   const answered = said === undefined ? undefined : notMeasured(soldBefore(said));
   const card = onThen(cardsRatio(evidence, side));
   // While others are planned, and nobody said what is on, that is taken to be of the card’s ratio.
@@ -86,9 +86,7 @@ export function waysSaid(ways: readonly ReadAlike[], before: ChangeRatio | undef
   const own = ways.flatMap(({ ratio }) => ratio ?? []);
   if (own.every((each) => isSame(each, before))) return [];
   const names = [...new Set(own.map(({ value }) => nominalSaid(value)))];
-  return [
-    `a gap that was read with arms of ${names.join(' and ')} is worked out from the ratio of its own arms`,
-  ];
+  return [`a gap that was read with arms of ${listed(names)} is worked out from the ratio of its own arms`];
 }
 
 const readsOf = ({ before }: ReadAlike): ReadonlySet<GapName> =>

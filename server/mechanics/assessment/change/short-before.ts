@@ -2,7 +2,7 @@ import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
-import { groupsOf, isFirstPlan, placesSaid } from './groups.ts';
+import { groupsOf, isFirstPlan, ofWorst, placesSaid, sharedBy } from './groups.ts';
 import { hangsOn } from './hangs-on.ts';
 import { gapToldAtWorst } from './told.ts';
 
@@ -31,15 +31,17 @@ export function shortBefore(
     }));
   return groupsOf(here).map((group): NotToRun => {
     const { members, touching, name } = group;
-    const [{ gap, detail }, ...others] = members;
+    const [{ gap }, ...others] = members;
     const open = hangsOn(group, questions);
-    const said = detail.before === undefined ? '' : `, ${detail.before.said}`;
+    const ratioOf = ({ detail }: (typeof members)[number]) => detail.before?.said;
+    const shared = sharedBy(members, ratioOf);
+    const said = shared === undefined ? '' : `, ${shared}`;
     return {
       id: `not-to-run:gap-short-before:${name}${touching ? ':touching' : ''}`,
       about: { of: 'build' },
       what: 'run',
       ...(open.length === 0 ? {} : { hangsOn: open }),
-      sentence: `Do not run it with the arms before the change${said}: ${gap.title.toLowerCase()} on ${placesSaid(members)} comes out short, ${gapToldAtWorst(gap, others.length > 0)}.`,
+      sentence: `Do not run it with the arms before the change${said}: ${gap.title.toLowerCase()} on ${placesSaid(members)} comes out short, ${gapToldAtWorst(gap, others.length > 0)}${ofWorst(members, ratioOf)}.`,
       wayOut: 'Measure the gap, and have a qualified shop look before it runs.',
     };
   });

@@ -3,6 +3,7 @@ import { STUD_LOAD } from '../../kit/allowances.ts';
 import { loadSaid } from '../../kit/say-inches.ts';
 import { LBF } from '../../kit/si.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { answerSaid } from '../common/chosen.ts';
 import { lowerFirst } from '../common/said.ts';
@@ -21,6 +22,7 @@ const CHOICES: readonly AnswerChoice[] = [
     code: 'found',
     label: 'Their maker allows less',
     changes: 'Other studs, softer springs or less ratio come first.',
+    leadsTo: done('fit studs whose maker allows the load, or softer springs, and say which are in it.'),
   },
 ];
 

@@ -1,4 +1,5 @@
-import type { AnswerChoice } from '../assessment.ts';
+import { defined } from '../../../../shared/defined.ts';
+import type { AnswerChoice, Leads } from '../assessment.ts';
 
 type Answers = readonly AnswerChoice[];
 
@@ -48,14 +49,30 @@ export const WAS_SLIP: Answers = [
   },
 ];
 
-const either = (found: readonly [string, string], notFound: readonly [string, string]): Answers => [
-  { code: 'found', label: found[0], changes: found[1] },
+/** What is done next, with no entry to correct. */
+export const done = (todo: string): Leads => ({ todo, corrects: false, turns: false });
+/** The same where the engine is turned for it. */
+export const turned = (todo: string): Leads => ({ todo, corrects: false, turns: true });
+
+const either = (
+  found: readonly [string, string],
+  notFound: readonly [string, string],
+  leadsTo?: AnswerChoice['leadsTo'],
+): Answers => [
+  { code: 'found', label: found[0], changes: found[1], ...defined({ leadsTo }) },
   { code: 'not-found', label: notFound[0], changes: notFound[1] },
 ];
 
+/** Of what a reading is set against: the reading itself stands, whatever is answered. */
+const ofOther = (found: readonly [string, string], notFound: readonly [string, string]): Answers =>
+  either(found, notFound).map((each) => ({ ...each, leadsTo: 'nothing' }));
+
 /** The one that leaves the entry standing goes first where it is the yes. */
-const yesItIs = (yes: readonly [string, string], no: readonly [string, string]): Answers =>
-  either(no, yes).toReversed();
+const yesItIs = (
+  yes: readonly [string, string],
+  no: readonly [string, string],
+  leadsTo?: AnswerChoice['leadsTo'],
+): Answers => either(no, yes, leadsTo).toReversed();
 
 const CARD_WRONG = 'It is put right on the card; what is read stays.';
 
@@ -68,6 +85,7 @@ const OWN = {
   'lash-left-in': either(
     ['Yes, it was left in', 'The lift is read again with the lash taken up, and entered again.'],
     ['No: it was taken up', 'The lift counts as it was read.'],
+    turned('take the lash up, read that lift again, and enter it.'),
   ),
   'card-not-this-lobe': either(
     ['It is another card, or another lobe', 'The card is set against nothing here until it is put right.'],
@@ -84,18 +102,20 @@ const OWN = {
   'ratio-not-listed': either(
     ['Yes, they are another ratio', 'The part number is looked up, and what they are sold as is put right.'],
     ['Looked up: it is a listed one', 'The reading counts, and this is ruled out for it.'],
+    done('look the part number up, and say which ratio they are sold as.'),
   ),
-  'card-ratio': either(
+  'card-ratio': ofOther(
     ['Yes, it is for another rocker', 'The valve lift of the card is not set against these.'],
     ['No, it is for these', 'The card and the rockers do not agree; both stay as they are.'],
   ),
-  'spring-mixed': either(
+  'spring-mixed': ofOther(
     ['It was set against it', 'It is told as a running-spring ratio, and set against no mark.'],
     ['It was not', 'It stays a running-spring ratio.'],
   ),
   'springs-at-different-lash': yesItIs(
     ['Yes, the same on both', 'The two are set against each other as they were read.'],
     ['No, it was not', 'Both are read again at one lash before they are compared.'],
+    turned('read both springs again at one lash, and enter those.'),
   ),
   'scan-side-of-tdc': either(
     ['The other side, or the other valve', 'Side or valve is put right where the scan was entered.'],
@@ -107,6 +127,7 @@ const OWN = {
       'No, or nobody proved it',
       'TDC is proved first; then it is read again, and this scan is entered again or struck out.',
     ],
+    turned('prove top dead centre by the positive stop on both sides, then scan it again.'),
   ),
   'scan-below-nothing': either(
     ['A dash: no minus was meant', 'It is entered again without it.'],
@@ -130,6 +151,7 @@ const OWN = {
       'This valve is scanned by itself; this one is struck out, with the reason.',
     ],
     ['It was read by itself', 'The scan counts as entered.'],
+    { todo: 'scan that valve by itself, and strike out the one that was copied.', corrects: true, turns: true },
   ),
   'lobes-apart': yesItIs(
     [
@@ -140,6 +162,9 @@ const OWN = {
       'No, or nobody can say',
       'Neither counts against the card; both lobes are read again with the pointer left alone.',
     ],
+    turned(
+      'read both lobes again at equal drop with the pointer left alone, coming up to the lift in running direction.',
+    ),
   ),
 } as const satisfies Readonly<Record<string, Answers>>;
 

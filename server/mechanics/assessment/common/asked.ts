@@ -3,6 +3,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
+import { choiceOf } from './chosen.ts';
 import { ended } from './first-said.ts';
 import { isAnswerOf, type KnownBefore, type NamedBefore } from './named-late.ts';
 import { keyOf, upperFirst } from './said.ts';
@@ -45,6 +46,8 @@ export interface Doubt {
   readonly test: string;
   readonly testAtBench?: string;
   readonly byLooking?: boolean;
+  readonly alsoOf?: AssessedQuestion['alsoOf'];
+  readonly beforeReading?: true;
   readonly restsOn: readonly string[];
 }
 
@@ -100,7 +103,7 @@ const YES_OR_NO: ReadonlySet<string> = new Set(['found', 'not-found']);
  * Whether it was found so: by the answer that was chosen, else as it was said beside it, where the question has a yes or
  * no. A word of its own is neither, whatever was sent beside it.
  */
-function foundOf(
+export function foundOf(
   { answer, found }: AnswerEvidence,
   choices: AssessedQuestion['answers'],
 ): boolean | undefined {
@@ -121,6 +124,13 @@ export function isAnswered(
     (found !== undefined && choices.some(({ code }) => code === (found ? 'found' : 'not-found'))) ||
     choices.every(({ code }) => YES_OR_NO.has(code))
   );
+}
+
+/** An answer of its own, no yes or no, ends a doubt unless it says that it does not. */
+function isSettledBy(answer: AnswerEvidence, choices: AssessedQuestion['answers']): boolean {
+  if (foundOf(answer, choices) !== undefined) return false;
+  const choice = choiceOf({ answers: choices, answered: { entryId: answer.id, answer: answer.answer } });
+  return choice !== undefined && choice.holds !== true;
 }
 
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
@@ -145,27 +155,30 @@ export function asked(
     },
     answers,
   );
-  const own = choices;
-  const answer = said !== undefined && isAnswered(said, own) ? said : undefined;
+  const answer = said !== undefined && isAnswered(said, choices) ? said : undefined;
   return {
     id,
     code: doubt.code,
     about,
     step,
-    weight: doubt.weight,
+    weight: answer !== undefined && isSettledBy(answer, choices) ? 'weak' : doubt.weight,
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
     test: upperFirst(ended(doubt.test)),
     ...defined({ testAtBench: doubt.testAtBench }),
-    ...defined({ byLooking: doubt.byLooking }),
-    answers: own,
+    ...defined({
+      byLooking: doubt.byLooking,
+      alsoOf: doubt.alsoOf,
+      beforeReading: doubt.beforeReading,
+    }),
+    answers: choices,
     ...(answer === undefined
       ? {}
       : {
           answered: {
             entryId: answer.id,
             answer: answer.answer,
-            ...defined({ found: foundOf(answer, own) }),
+            ...defined({ found: foundOf(answer, choices) }),
           },
         }),
     restsOn: [...doubt.restsOn].sort(),

@@ -17,3 +17,7 @@ export function firstSaid(lacks: readonly string[]): string {
 /** What such a sentence only counts: a page lists it below. */
 export const countedOnly = (lacks: readonly string[]): readonly string[] =>
   lacks.length > 2 ? lacks.slice(1) : [];
+
+/** What was asked, and the answer: why an entry is put right, or something is done. */
+export const askedSaid = (ask: string, label = ''): string =>
+  `asked “${ask}”, the answer was ${label === '' || /^yes\b/i.test(label) ? 'yes' : `“${label}”`}`;

@@ -7,6 +7,7 @@ import { chosenOf } from './chosen.ts';
 import { lastKept } from './kept.ts';
 import { isLashDoubted } from './lash-doubt.ts';
 import { lashLogOf } from './lash-log-of.ts';
+import { picked, pickOf } from './pick.ts';
 import { inches, listed, placeOf, valveSubject } from './said.ts';
 import { enteredAt } from './same-day.ts';
 
@@ -91,12 +92,13 @@ const NEITHER = 'neither';
 
 const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
   ...gaps.map((gap, at) => ({
-    code: `gap-${at + 1}`,
+    code: pickOf('gap', at),
     label: `It is ${inches(gap)}`,
     changes: 'It is worked with; the other stays on record and is put aside.',
   })),
   {
     code: NEITHER,
+    holds: true,
     label: 'Nobody can say',
     changes: 'It is read once more, and nothing is told of it until then.',
   },
@@ -179,7 +181,7 @@ export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | 
   const put = askedOf(lines, gaps, place, evidence);
   const chosen = chosenOf(put);
   const raised = chosen === NEITHER ? onceMore(put) : put;
-  const gap = gaps.find((_, at) => chosen === `gap-${at + 1}`);
+  const gap = picked('gap', gaps, chosen);
   const holds =
     gap === undefined
       ? chosen === undefined
@@ -188,7 +190,7 @@ export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | 
       : lines.find((each) => isAt(each, gap));
   return holds === undefined
     ? { question: raised, lines }
-    : { question: { ...raised, weight: 'weak' }, lines, holds };
+    : { question: chosen === undefined ? { ...raised, weight: 'weak' } : raised, lines, holds };
 }
 
 /** The gap that is told: the one that holds, else the two ends that nobody has decided between. */

@@ -3,6 +3,7 @@ import { isAsked } from './is-asked.ts';
 
 /** What a figure of a valve may wait for. */
 export type LackCode =
+  | 'another-mark'
   | 'another-reading'
   | 'answer'
   | 'arm-on-now'

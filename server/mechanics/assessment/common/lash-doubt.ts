@@ -96,11 +96,12 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
       ].join(' '),
       test: 'look at what was written down, and whether the feelers are in inches or millimetres.',
       byLooking: true,
+      // Kept and put right as a reading of the sheet; the log asks it as well.
+      alsoOf: ['adjuster'],
       restsOn: [line.id],
     },
     {
       about: valveSubject(line),
-      // Kept and put right as a reading of the sheet; the log asks it as well.
       step: 'sheet',
       among: line.id,
       answers: evidence.answers,

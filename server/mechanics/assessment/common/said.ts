@@ -52,6 +52,10 @@ export function keyOf(about: Subject): string {
   }
 }
 
+/** `.024 in or .026 in`: one of them, where nobody knows which. */
+export const listedOr = (items: readonly string[]): string =>
+  items.length < 2 ? listed(items) : `${items.slice(0, -1).join(', ')} or ${items.at(-1) ?? ''}`;
+
 /** How the subject is named in a sentence; the build itself needs no name. */
 export function subjectSaid(about: Subject): string {
   switch (about.of) {

@@ -90,7 +90,7 @@ export function sidesSwapped(evidence: Evidence): SidesSwapped | undefined {
   );
   const chosen = chosenOf(question);
   return {
-    question: chosen === undefined ? question : { ...question, weight: 'weak' },
+    question,
     holds: chosen === undefined || WRONG.has(chosen),
     ...defined({
       said: chosen === undefined ? `${question.ask} ${question.size ?? ''}` : SAID[chosen],

@@ -2,30 +2,23 @@ import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
 import { asked } from './asked.ts';
 import { chosenOf } from './chosen.ts';
-import { type Stamp, stampRead } from './stamp-read.ts';
+import { picked, pickOf } from './pick.ts';
+import { onlyRatioIn, ratiosIn, type Stamp } from './stamp-read.ts';
 
 /* One stamp, two numbers that could be its ratio: “1.5 1.6”, “1.6/1.5”. None of them is taken for it by itself. */
 
-/** What parts two numbers of one mark; a comma between two figures is a decimal comma. */
-const BETWEEN = /\s*(?:[/;|&+]|,(?=\s)|\band\b|\bor\b)\s*|\s+/i;
-
-/** The numbers of a mark that could be a ratio, each ratio once; of a mark that is one number, that one. */
-export function numbersIn(text: string): Stamp[] {
-  const read = text
-    .trim()
-    .split(BETWEEN)
-    .flatMap((each) => stampRead(each) ?? []);
-  return read.filter((each, at) => read.findIndex(({ ratio }) => ratio === each.ratio) === at);
-}
-
+const PICK = 'number';
 export const TWO_NUMBERS = 'stamp-two-numbers';
 
 /** The answers that such a mark may have: each of its numbers by its place, or none of them. */
 export const numberChoices = (numbers: readonly Stamp[]): AnswerChoice[] => [
   ...numbers.map(({ text }, at) => ({
-    code: `number-${at + 1}`,
+    code: pickOf(PICK, at),
     label: `${text} is the ratio`,
-    changes: 'It counts as the stamp; the other is another number.',
+    changes:
+      numbers.length > 2
+        ? 'It counts as the stamp; the others are other numbers.'
+        : 'It counts as the stamp; the other is another number.',
   })),
   {
     code: 'neither',
@@ -34,18 +27,21 @@ export const numberChoices = (numbers: readonly Stamp[]): AnswerChoice[] => [
   },
 ];
 
-/** The number that was said to be the ratio. */
-export const numberChosen = (numbers: readonly Stamp[], chosen: string | undefined): Stamp | undefined =>
-  numbers.find((_, at) => chosen === `number-${at + 1}`);
+/** The number that was said to be the ratio: it needs no point any more to be held for it. */
+export function numberChosen(numbers: readonly Stamp[], chosen: string | undefined): Stamp | undefined {
+  const one = picked(PICK, numbers, chosen);
+  return one === undefined ? undefined : { ...one, dotted: true };
+}
 
+/** Which of the numbers of a mark is its ratio. */
 export const twoNumbersAsk = (text: string, numbers: readonly Stamp[]): string =>
   `“${text.trim()}” has ${numbers.length === 2 ? 'two' : numbers.length} numbers that could be a ratio: which of them is it?`;
 
 /** Which number of its stamp is the ratio of an arm; nothing where it has one, or none. */
 export function twoNumbersAsked({ answers }: Evidence, arm: ArmEvidence): AssessedQuestion | undefined {
-  const numbers = numbersIn(arm.ratioStamp);
+  const numbers = ratiosIn(arm.ratioStamp);
   if (numbers.length < 2) return undefined;
-  const question = asked(
+  return asked(
     {
       code: TWO_NUMBERS,
       weight: 'strong',
@@ -64,13 +60,12 @@ export function twoNumbersAsked({ answers }: Evidence, arm: ArmEvidence): Assess
       choices: numberChoices(numbers),
     },
   );
-  return question.answered === undefined ? question : { ...question, weight: 'weak' };
 }
 
 /** The stamp of an arm as one ratio: its only number, or the one that was said to be the ratio. */
 export function oneNumberOf(evidence: Evidence, arm: ArmEvidence): Stamp | undefined {
   const question = twoNumbersAsked(evidence, arm);
   return question === undefined
-    ? stampRead(arm.ratioStamp)
-    : numberChosen(numbersIn(arm.ratioStamp), chosenOf(question));
+    ? onlyRatioIn(arm.ratioStamp)
+    : numberChosen(ratiosIn(arm.ratioStamp), chosenOf(question));
 }

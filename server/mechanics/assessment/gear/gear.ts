@@ -79,6 +79,7 @@ export function gearQuestions(evidence: Evidence): AssessedQuestion[] {
       knownBy: `valve gear ${gear}`,
       test: 'Ask what is between the cam and the valve, or look under the cover. No entry is changed.',
       byLooking: true,
+      alsoOf: 'every',
       restsOn: found.flatMap(({ ids }) => ids),
     },
     {

@@ -1,6 +1,7 @@
 import { ADJUSTER_WORDS, type AdjusterKind } from '../../lash/adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from '../../lash/types.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { turned } from '../common/answers-of.ts';
 
 /** Answers by which a gap that closed is the valve’s own doing. */
 export const ONE_HEAT = 'one-heat';
@@ -13,6 +14,8 @@ export const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['an
       code: 'found',
       label: 'Yes',
       changes: 'The cause is known; it is put right before the lash is set again.',
+      // It was read right: what is done with the valve is told of its work.
+      leadsTo: 'nothing',
     },
     {
       code: 'not-found',
@@ -30,6 +33,7 @@ export const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['an
       code: 'found',
       label: 'No, or nobody knows',
       changes: 'One is set again step by step, and read at the heat it was set at.',
+      leadsTo: turned('set one again step by step, and read it at the heat that it was set at.'),
     },
   ],
   'lash-closed': [

@@ -120,7 +120,7 @@ export function foundOnHydraulic(
       choices: choicesOf(words),
     },
   );
-  return chosenOf(raised) === undefined ? raised : { ...raised, weight: 'weak' };
+  return raised;
 }
 
 /** The gap says something of the adjuster: the lifter was full, or is not hydraulic at all. */

@@ -3,6 +3,7 @@ import { type AdjusterKind, adjusterKind, lookAt } from '../../lash/adjuster-wor
 import type { LashGrowth, LashQuestion } from '../../lash/types.ts';
 import { unusualLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { turned } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
 import { lashWanted } from '../common/lash-wanted.ts';
@@ -29,7 +30,12 @@ function looking(code: LashQuestion['code'], kind: AdjusterKind): string | undef
 /** Whether a setting is what was asked for; either way the log stays as it is. */
 const ASKED_FOR: AssessedQuestion['answers'] = [
   { code: 'not-found', label: 'Yes, it is what is asked for', changes: 'The question is settled.' },
-  { code: 'found', label: 'No', changes: 'What is asked for is found out before the lash is set again.' },
+  {
+    code: 'found',
+    label: 'No',
+    changes: 'What is asked for is found out before the lash is set again.',
+    leadsTo: turned('find out which lash is asked for at that heat, set it to that, and enter it.'),
+  },
 ];
 
 /** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */

@@ -1,4 +1,5 @@
 import { EQUAL } from '../../kit/nearest.ts';
+import { toSay, toTurn } from '../../tip-mark/advice-short.ts';
 import { FINEST } from '../../tip-mark/least-width.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -28,11 +29,14 @@ const CHOICES: AssessedQuestion['answers'] = [
 ];
 
 const SAID = {
-  open: 'The heights and the marks ask for opposite ways: say first which was read wrong.',
-  height: 'Its heights were read wrong, as was answered: read them again, and keep the sum again.',
-  mark: 'Its shims or a mark were read wrong, as was answered: put them right, or ink it again with the shims told.',
-  neither:
+  open: toSay('The heights and the marks ask for opposite ways: say first which was read wrong.'),
+  height: toTurn('Its heights were read wrong, as was answered: read them again, and keep the sum again.'),
+  mark: toTurn(
+    'Its shims or a mark were read wrong, as was answered: put them right, or ink it again with the shims told.',
+  ),
+  neither: toTurn(
     'Read pivot and tip height again, and ink again with the shims told: the two ask for opposite ways.',
+  ),
 } as const;
 
 /** What is put in the place of either advice while the two speak against each other. */
@@ -79,7 +83,7 @@ export function againstStand(valves: readonly MarkedValve[], evidence: Evidence)
   );
   const chosen = chosenOf(question);
   const how = chosen === 'height' || chosen === 'mark' || chosen === 'neither' ? chosen : 'open';
-  const told = how === 'height' ? undefined : { said: SAID[how], todo: true };
+  const told = how === 'height' ? undefined : { ...SAID[how], questionId: question.id };
   return {
     valves:
       told === undefined
@@ -87,9 +91,9 @@ export function againstStand(valves: readonly MarkedValve[], evidence: Evidence)
         : valves.map((each) => {
             if (!against.includes(each)) return each;
             const { advice: _, ...valve } = each.valve;
-            return { ...each, valve: { ...valve, inShort: told } };
+            return { ...each, valve: { ...valve, first: told } };
           }),
-    questions: [how === 'open' ? question : { ...question, weight: 'weak' }],
-    ...(how === 'mark' ? {} : { stand: { said: SAID[how] } }),
+    questions: [question],
+    ...(how === 'mark' ? {} : { stand: { said: SAID[how].said } }),
   };
 }

@@ -1,4 +1,4 @@
-import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
+import { asItIs, type ShortAdvice, toSay, toTurn } from '../../tip-mark/advice-short.ts';
 import type { MarkAsked } from '../../tip-mark/types.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -6,7 +6,7 @@ import { chosenOf } from '../common/chosen.ts';
 /** One answer to a question of a mark, with what is done then. */
 export interface MarkAnswer extends AnswerChoice {
   /** Left out where what is done goes on by the marks themselves. */
-  readonly leadsTo?: ShortAdvice;
+  readonly follows?: ShortAdvice;
   /**
    * The marks that were asked of count no more once the valve is inked again; of one that was read wrong those alone whose
    * setting was inked again.
@@ -14,14 +14,11 @@ export interface MarkAnswer extends AnswerChoice {
   readonly renews?: true | 'its-setting';
 }
 
-const todo = (said: string): ShortAdvice => ({ said, todo: true });
-const left = (said: string): ShortAdvice => ({ said, todo: false });
-
 const AS_IT_IS: MarkAnswer = {
   code: 'left',
   label: 'Nothing is changed',
   changes: 'Nothing more is asked of this mark.',
-  leadsTo: left('Nothing is changed for it, as was answered.'),
+  follows: asItIs('Nothing is changed for it, as was answered.'),
 };
 const READ_AGAIN = 'Read pivot to tip and the lift once more: the least sweep is made of those two.';
 
@@ -34,14 +31,16 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
     {
       code: 'found',
       label: 'Yes, it runs off the edge',
+      // It was read right: there is nothing to enter again.
+      leadsTo: 'nothing',
       changes: 'A qualified shop looks at the stem’s edge and the guide before anybody turns it.',
-      leadsTo: todo('Have a qualified shop look at the stem’s edge and the guide.'),
+      follows: toSay('Have a qualified shop look at the stem’s edge and the guide.'),
     },
     {
       code: 'not-found',
       label: 'Looked: it stays on the stem',
       changes: 'The width, place or stem that was entered is put right.',
-      leadsTo: todo('Put the width, the place or the stem of that mark right: they say that it runs off.'),
+      follows: toSay('Put the width, the place or the stem of that mark right: they say that it runs off.'),
     },
   ],
   narrow: [
@@ -49,13 +48,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'whole',
       label: 'Yes: all of it, two whole turns',
       changes: 'Then arm or lift is off: both are read once more.',
-      leadsTo: todo(READ_AGAIN),
+      follows: toTurn(READ_AGAIN),
     },
     {
       code: 'part',
       label: 'No, or nobody knows',
       changes: 'It counts no more once the tip is inked again all over.',
-      leadsTo: todo('Ink the whole tip, turn it two whole turns by hand, and enter that mark.'),
+      follows: toTurn('Ink the whole tip, turn it two whole turns by hand, and enter that mark.'),
       renews: true,
     },
     AS_IT_IS,
@@ -65,7 +64,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'square',
       label: 'Looked: it is square',
       changes: 'It is inked once more; this mark counts no more then.',
-      leadsTo: todo(
+      follows: toTurn(
         'Ink it once more; where it is sideways again, look at the tip of the arm and at the guide.',
       ),
       renews: true,
@@ -74,7 +73,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'out-of-line',
       label: 'No, it is out of line',
       changes: 'It is lined up and inked again; this mark counts no more then.',
-      leadsTo: todo('Line it up, ink again, and enter that mark.'),
+      follows: toTurn('Line it up, ink again, and enter that mark.'),
       renews: true,
     },
     AS_IT_IS,
@@ -89,7 +88,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'inked',
       label: 'Tried and inked',
       changes: 'That mark is entered with what it was made with; what is next goes by both.',
-      leadsTo: todo('Enter the mark that was inked, with what it was made with.'),
+      follows: toSay('Enter the mark that was inked, with what it was made with.'),
     },
     AS_IT_IS,
   ],
@@ -98,7 +97,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'inked',
       label: 'A neighbour is inked',
       changes: 'Its mark is entered, and the two are compared.',
-      leadsTo: todo('Enter the mark of the neighbour.'),
+      follows: toSay('Enter the mark of the neighbour.'),
     },
     AS_IT_IS,
   ],
@@ -107,13 +106,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'right',
       label: 'Looked: the heights are right',
       changes: 'Then arm or lift is off: both are read once more.',
-      leadsTo: todo(READ_AGAIN),
+      follows: toTurn(READ_AGAIN),
     },
     {
       code: 'off',
       label: 'A height is off',
       changes: 'It is put right; these marks count no more once it is inked again.',
-      leadsTo: todo('Put the height right, ink again, and enter that mark.'),
+      follows: toTurn('Put the height right, ink again, and enter that mark.'),
       renews: true,
     },
     AS_IT_IS,
@@ -128,7 +127,7 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'as-told',
       label: 'No: they are as told',
       changes: 'Then a length or a place was read wrong: each is set and inked again.',
-      leadsTo: todo('Set each length again with a caliper, ink again, and enter those marks.'),
+      follows: toTurn('Set each length again with a caliper, ink again, and enter those marks.'),
       renews: true,
     },
     AS_IT_IS,
@@ -138,21 +137,23 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'changed',
       label: 'Something else was changed',
       changes: 'They are not of one thing: they count no more once it is inked again.',
-      leadsTo: todo('Ink it once more, with nothing else changed from mark to mark, and enter those.'),
+      follows: toTurn('Ink it once more, with nothing else changed from mark to mark, and enter those.'),
       renews: true,
     },
     {
       code: 'misread',
       label: 'One was read wrong',
       changes: 'That one is put right or struck out; inked again at its setting, it counts no more.',
-      leadsTo: todo('Put the mark that was read wrong right, strike it out, or ink it again at its setting.'),
+      follows: toTurn(
+        'Put the mark that was read wrong right, strike it out, or ink it again at its setting.',
+      ),
       renews: 'its-setting',
     },
     {
       code: 'neither',
       label: 'Nobody can say',
       changes: 'They count no more once it is inked again.',
-      leadsTo: todo('Set each one again with a caliper, ink again, and enter those marks.'),
+      follows: toTurn('Set each one again with a caliper, ink again, and enter those marks.'),
       renews: true,
     },
     AS_IT_IS,
@@ -162,13 +163,13 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       code: 'right',
       label: 'Compared: they do',
       changes: 'Nothing is changed for this mark.',
-      leadsTo: left('Pivot and valve tip stand as the part maker has them: nothing is changed.'),
+      follows: asItIs('Pivot and valve tip stand as the part maker has them: nothing is changed.'),
     },
     {
       code: 'off',
       label: 'No, one is off',
       changes: 'It is put right; this mark counts no more once it is inked again.',
-      leadsTo: todo('Put that height right, ink again, and enter that mark.'),
+      follows: toTurn('Put that height right, ink again, and enter that mark.'),
       renews: true,
     },
   ],

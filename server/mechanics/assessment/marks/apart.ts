@@ -1,34 +1,25 @@
-import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
 import { isLike } from '../../tip-mark/called-wide.ts';
 import { INK } from '../../tip-mark/least-width.ts';
-import { alongRocker, ONE_LENGTH } from '../../tip-mark/next-length.ts';
+import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { picked, pickOf } from '../common/pick.ts';
 import { byId, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, TipMarkEvidence } from '../evidence.ts';
 import { comparable } from './asked-of.ts';
+import { isOverhead } from './context-of.ts';
+import { isOneSetting } from './one-setting.ts';
 import { markOf } from './order.ts';
 import { placeSaid } from './place-said.ts';
 
-/** While that is open, or nobody can say, no direction is told. */
-export const WHICH_MARK: ShortAdvice = {
-  said: 'Two marks made alike sit on opposite sides of the middle: say first which one holds.',
-  todo: true,
-};
-export const INK_ONCE_MORE: ShortAdvice = {
-  said: 'Ink it once more as it was, two whole turns by hand, and enter that mark: nothing is told from the two.',
-  todo: true,
-};
-
-const oneSetting = (a: number | undefined, b: number | undefined): boolean =>
-  a === undefined || b === undefined ? a === b : Math.abs(a - b) < ONE_LENGTH;
-
-/** Made alike: with the same length, on the same shims, by the same arm, and found in the same way. */
+/**
+ * Made alike: with the same length, on the same shims, by the same arm, and found in the same way. Another arm of the same
+ * mark is another one here: what was changed on the record may have moved it.
+ */
 const isMadeAlike = (a: TipMarkEvidence, b: TipMarkEvidence): boolean =>
   (a.armId === undefined || b.armId === undefined || a.armId === b.armId) &&
-  oneSetting(a.pushrod, b.pushrod) &&
-  oneSetting(a.shims, b.shims) &&
+  isOneSetting(a, b) &&
   isLike(markOf(a), markOf(b));
 
 /** One toward the valley and one toward the exhaust side, further apart than ink is read to. */
@@ -39,18 +30,21 @@ function pullApart(a: TipMarkEvidence, b: TipMarkEvidence): boolean {
   return here === undefined || there === undefined || Math.abs(here - there) > INK;
 }
 
+type Apart = readonly [TipMarkEvidence, ...TipMarkEvidence[]];
+
 /** Those of one setting that pull against each other; by id, since which was entered first says nothing. */
-function apartFrom(kept: readonly TipMarkEvidence[]): readonly TipMarkEvidence[] {
+function apartFrom(kept: readonly TipMarkEvidence[]): Apart | undefined {
   const against = kept.filter((mark) =>
     kept.some((other) => isMadeAlike(mark, other) && pullApart(mark, other)),
   );
-  const [first] = against;
-  return first === undefined ? [] : against.filter((mark) => isMadeAlike(first, mark)).toSorted(byId);
+  const [one] = against;
+  const [first, ...others] =
+    one === undefined ? [] : against.filter((mark) => isMadeAlike(one, mark)).toSorted(byId);
+  return first === undefined ? undefined : [first, ...others];
 }
 
-function askedOf(marks: readonly TipMarkEvidence[], evidence: Evidence): AssessedQuestion {
+function askedOf(marks: Apart, evidence: Evidence): AssessedQuestion {
   const [first] = marks;
-  if (first === undefined) throw new Error('no marks to ask of');
   const { pushrod } = first;
   const follower = evidence.engine.gear === 'finger-follower';
   return asked(
@@ -71,14 +65,17 @@ function askedOf(marks: readonly TipMarkEvidence[], evidence: Evidence): Assesse
       answers: evidence.answers,
       choices: [
         ...marks.map((mark, at) => ({
-          code: `mark-${at + 1}`,
+          code: pickOf('mark', at),
           label: `The one ${inches(mark.width)} wide, ${placeSaid(mark, { follower })}`,
-          changes: 'It is gone by; the other stays on record and is put aside.',
+          changes:
+            marks.length > 2
+              ? 'It is gone by; the others stay on record and are put aside.'
+              : 'It is gone by; the other stays on record and is put aside.',
         })),
         {
           code: 'neither',
           label: 'Nobody can say',
-          changes: 'Both are put aside, and it is inked once more.',
+          changes: `${marks.length > 2 ? 'All' : 'Both'} are put aside, and it is inked once more.`,
         },
       ],
     },
@@ -92,18 +89,19 @@ export interface Settled {
   readonly open: boolean;
 }
 
-/** Marks without those that were put aside for one that holds. */
+/** Marks without those that were put aside for one that holds; of an overhead cam no side is gone by. */
 export function settled(marks: readonly TipMarkEvidence[], evidence: Evidence): Settled {
+  if (isOverhead(evidence)) return { kept: marks, open: false };
   const apart = apartFrom(comparable(evidence, marks));
-  if (apart.length === 0) return { kept: marks, open: false };
+  if (apart === undefined) return { kept: marks, open: false };
   const question = askedOf(apart, evidence);
   const chosen = chosenOf(question);
   if (chosen === undefined) return { kept: marks, question, open: true };
-  const holds = apart.find((_, at) => chosen === `mark-${at + 1}`)?.id;
+  const holds = picked('mark', apart, chosen)?.id;
   const ids = new Set(apart.map(({ id }) => id));
   return {
     kept: marks.filter(({ id }) => id === holds || !ids.has(id)),
-    question: { ...question, weight: 'weak' },
+    question,
     open: false,
   };
 }

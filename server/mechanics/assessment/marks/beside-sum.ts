@@ -6,7 +6,7 @@ import { lastKept } from '../common/kept.ts';
 import { listed, placeOf, upperFirst } from '../common/said.ts';
 import type { PushrodEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
-import type { MarkedValveDetail, MarksDetail } from './detail.ts';
+import type { MarkedValveDetail, MarksDetail, WhyNoLength } from './detail.ts';
 
 /** The figure of a kept pushrod length: its headline rests on it, and it lacks nothing while it counts. */
 const OF_SUM = 'working:pushrod';
@@ -85,11 +85,37 @@ function staysSaid(sum: PushrodEvidence, staying: readonly Staying[]): string | 
   return said.length === 0 ? undefined : said.join(' ');
 }
 
+type OpenSaid = (valves: readonly MarkedValveDetail[]) => string;
+
+const ofThese = (valves: readonly MarkedValveDetail[]): string => listed(valves.map(placeOf));
+
+/** Why no length may stay yet, as it goes on from the length that the checker comes to. */
+const OPEN_SAID: Readonly<Record<WhyNoLength, OpenSaid>> = {
+  try: (of) =>
+    `what ${marksOf(of)} ask${of.length > 1 ? '' : 's'} for next is only a length to try, and goes first`,
+  stem: (of) => `how thick the stem of ${ofThese(of)} is has to be said first`,
+  over: (of) => `over what the lengths at ${ofThese(of)} were taken has to be said first`,
+  apart: (of) => `of ${marksOf(of)} it is not known which holds`,
+  contradict: (of) => `at ${ofThese(of)} one mark contradicts the other, and none lets a length stay`,
+  width: (of) => `the width at ${ofThese(of)} has no word yet, and goes before any length`,
+  heights: (of) => `no length makes ${marksOf(of)} ordinary`,
+  unlike: (of) => `${marksOf(of)} ask for unlike lengths, and what differs goes first`,
+};
+
+const whyOf = ({ length }: MarkedValveDetail): WhyNoLength[] =>
+  length?.how === 'open' ? [length.because] : [];
+
+function openSaid(valves: readonly MarkedValveDetail[]): string | undefined {
+  const whys = [...new Set(valves.flatMap(whyOf))];
+  if (whys.length === 0) return undefined;
+  const each = whys.map((why) => OPEN_SAID[why](valves.filter((valve) => whyOf(valve).includes(why))));
+  return `That is the length to order by the checker; ${each.join('; ')}: order none until a mark may stay.`;
+}
+
 /** What the length of the checker and the length that the marks ask for are to each other, and which holds. */
 function besideSaid(sum: PushrodEvidence, valves: readonly MarkedValveDetail[]): string | undefined {
-  const open = valves.filter(({ length }) => length?.how === 'open');
-  if (open.length > 0)
-    return `That is the length to order by the checker; what ${marksOf(open)} ask${open.length > 1 ? '' : 's'} for next is only a length to try, and goes first: order none until a mark may stay.`;
+  const open = openSaid(valves);
+  if (open !== undefined) return open;
   return staysSaid(sum, valves.flatMap(stayingOf));
 }
 
@@ -142,12 +168,7 @@ export function besideMarks(
   const sum = sumOf(quantities, evidence);
   const said = sum === undefined ? undefined : besideSaid(sum, valves);
   if (said === undefined) return headlines;
-  // What the checker stands at is not what is ordered, where the adjustment is in it.
-  const isAdjusted = sum !== undefined && ((sum.added ?? 0) > 0 || sum.lashOff === true);
-  return headlines.map((each) => {
-    if (each.quantityId === OF_SUM) return { ...each, sentence: `${each.sentence} ${said}` };
-    return isAdjusted && each.id.startsWith('headline:mark:')
-      ? { ...each, sentence: each.sentence.replace(' is the length', ' is the checker’s length') }
-      : each;
-  });
+  return headlines.map((each) =>
+    each.quantityId === OF_SUM ? { ...each, sentence: `${each.sentence} ${said}` } : each,
+  );
 }

@@ -1,9 +1,11 @@
-import { ONE_LENGTH } from '../../tip-mark/next-length.ts';
+import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { byId } from '../common/said.ts';
+import { enteredAt, isSince } from '../common/since.ts';
 import type { Evidence, TipMarkEvidence } from '../evidence.ts';
 import { type AskedOfMark, answerOf } from './answers.ts';
 import { settled } from './apart.ts';
+import { isOneSetting } from './one-setting.ts';
 
 const OTHER = { valley: 'exhaust', exhaust: 'valley', centred: 'centred', sideways: 'sideways' } as const;
 
@@ -12,14 +14,21 @@ export interface Counted {
   readonly kept: readonly TipMarkEvidence[];
   /** Which of two on opposite sides holds, and whether the sides were swapped. */
   readonly questions: readonly AssessedQuestion[];
-  /** Nobody has said yet which holds. */
-  readonly open: boolean;
+  /** Which of two on opposite sides holds; `open`: nobody has said yet. */
+  readonly apart?: { readonly question: AssessedQuestion; readonly open: boolean };
 }
 
 type Ask = (marks: readonly TipMarkEvidence[]) => readonly AskedOfMark[];
 
-const lineOf = ({ answers }: Evidence, { answered }: AssessedQuestion): number =>
-  answers.find(({ id }) => id === answered?.entryId)?.line ?? Number.POSITIVE_INFINITY;
+/** Whether a mark was inked after it was answered; one that was put right after it was inked before. */
+const isInkedSince = (
+  mark: TipMarkEvidence,
+  { answered }: AssessedQuestion,
+  { answers }: Evidence,
+): boolean => {
+  const said = answers.find(({ id }) => id === answered?.entryId);
+  return said !== undefined && isSince(mark, said);
+};
 
 /** Marks of which an answer said that they count no more once it is inked again, and it was. */
 function renewed(
@@ -29,19 +38,13 @@ function renewed(
   misread: Set<string>,
   ask: Ask,
 ): Set<string> {
-  const answered = ask(kept).filter((each) => lineOf(evidence, each.question) < since.line);
+  const answered = ask(kept).filter(({ question }) => isInkedSince(since, question, evidence));
   const restingOn = (how: true | 'its-setting') =>
     answered.filter((each) => answerOf(each)?.renews === how).flatMap(({ question }) => question.restsOn);
   for (const id of restingOn('its-setting')) misread.add(id);
   const again = kept.filter((mark) => misread.has(mark.id) && isOneSetting(mark, since));
   return new Set([...restingOn(true), ...again.map(({ id }) => id)]);
 }
-
-const isAt = (a: number | undefined, b: number | undefined): boolean =>
-  a === undefined || b === undefined ? a === b : Math.abs(a - b) < ONE_LENGTH;
-
-const isOneSetting = (a: TipMarkEvidence, b: TipMarkEvidence): boolean =>
-  isAt(a.pushrod, b.pushrod) && isAt(a.shims, b.shims);
 
 /**
  * One mark after the other, as they came on record: each answer is of the marks that were there when it was given, and
@@ -53,7 +56,7 @@ export function counted(own: readonly TipMarkEvidence[], evidence: Evidence, ask
   let swapped: AssessedQuestion | undefined;
   // One of these was read wrong: each stays said so when its neighbour has been inked again.
   const misread = new Set<string>();
-  for (const mark of own.toSorted((a, b) => a.line - b.line || byId(a, b))) {
+  for (const mark of own.toSorted((a, b) => enteredAt(a) - enteredAt(b) || byId(a, b))) {
     const gone = renewed(evidence, kept, mark, misread, ask);
     const {
       question,
@@ -75,6 +78,6 @@ export function counted(own: readonly TipMarkEvidence[], evidence: Evidence, ask
       ...(apart === undefined ? [] : [apart.question]),
       ...(swapped === undefined ? [] : [swapped]),
     ],
-    open: apart?.open === true,
+    ...defined({ apart }),
   };
 }

@@ -15,6 +15,13 @@ export interface LeastSweepDetail {
   readonly restsOn: readonly string[];
 }
 
+/**
+ * Why the marks of a valve let no length stay yet: another one is tried, its stem or over what a length was taken is not
+ * said, none of two on opposite sides counts, they contradict each other, the width has no word, no length makes it
+ * ordinary, or like valves ask for unlike lengths.
+ */
+export type WhyNoLength = 'try' | 'stem' | 'over' | 'apart' | 'contradict' | 'width' | 'heights' | 'unlike';
+
 /** The marks of one valve; the one that is judged is the narrowest, and of those as narrow the nearest the middle. */
 export interface MarkedValveDetail extends ValvePlace {
   readonly marks: readonly TipMarkEvidence[];
@@ -36,11 +43,11 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly lookAgainOver?: number;
   /** What to change next, from all of its marks; left out where they or the mounting don’t say. */
   readonly advice?: string;
-  /** The same in one short sentence, and whether it is something to do. */
-  readonly inShort?: ShortAdvice;
-  /** Where a pushrod’s length moves the mark: whether another one is to be tried, or which one may stay. */
+  /** What is asked or done first, in one short sentence, with the question that it is of. */
+  readonly first?: ShortAdvice & { readonly questionId?: string };
+  /** Where a pushrod’s length moves the mark: which one may stay, or why none may yet. */
   readonly length?:
-    | { readonly how: 'open' }
+    | { readonly how: 'open'; readonly because: WhyNoLength }
     | { readonly how: 'stays'; readonly at?: number | undefined; readonly over?: LengthOver | undefined };
   /** Which way the marks ask a stand or pedestal to go. */
   readonly height?: 'raise' | 'lower';

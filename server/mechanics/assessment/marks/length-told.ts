@@ -1,18 +1,12 @@
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
-import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { inches, valveSubject } from '../common/said.ts';
 import type { Evidence, TipMarkEvidence } from '../evidence.ts';
+import { mountingOf } from './context-of.ts';
 
 const apart = (): string => inSpoken('A gauge and the ends read about .017 in apart.');
-
-/** While that is open no length is told from these marks. */
-export const OVER_FIRST: ShortAdvice = {
-  said: 'Say first over what each pushrod length was taken: over its ends, or by a gauge.',
-  todo: true,
-};
 
 const CHOICES: AssessedQuestion['answers'] = [
   { code: 'ends', label: 'Over its ends', changes: 'The length counts as the overall one.' },
@@ -41,16 +35,14 @@ function overAsked(mark: TipMarkEvidence, { answers }: Evidence): OverAsked {
     { about: valveSubject(mark), step: 'geometry', among: mark.id, answers, choices: CHOICES },
   );
   const chosen = chosenOf(question);
-  return chosen === 'ends' || chosen === 'gauge'
-    ? { mark, question: { ...question, weight: 'weak' }, chosen }
-    : { mark, question };
+  return chosen === 'ends' || chosen === 'gauge' ? { mark, question, chosen } : { mark, question };
 }
 
 /** Lengths of which nobody said over what they were taken, among others of which somebody did: on studs, where they set it. */
 export function overQuestions(marks: readonly TipMarkEvidence[], evidence: Evidence): OverAsked[] {
   const withLength = marks.filter(({ pushrod }) => pushrod !== undefined);
   const unsaid = withLength.filter(({ pushrodOver }) => pushrodOver === undefined);
-  const onStud = evidence.engine.mounting === 'stud' && evidence.engine.gear !== 'finger-follower';
+  const onStud = mountingOf(evidence) === 'stud';
   return !onStud || unsaid.length === withLength.length
     ? []
     : unsaid.map((mark) => overAsked(mark, evidence));

@@ -2,6 +2,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { toSay, toTurn } from '../../tip-mark/advice-short.ts';
 import { toldOver } from '../../tip-mark/length-said.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -32,45 +33,67 @@ const CHOICES: AssessedQuestion['answers'] = [
 ];
 
 const SAID = {
-  open: 'Like valves of one side ask for unlike lengths: say first what differs, and order none until then.',
-  length:
+  open: toSay(
+    'Like valves of one side ask for unlike lengths: say first what differs, and order none until then.',
+  ),
+  length: toTurn(
     'A length was set or read wrong, as was answered: put it right, or ink it again. Order none until then.',
-  neither:
+  ),
+  neither: toSay(
     'Compare stud and tip heights of these valves with a straightedge, nothing turned. Order none until then.',
+  ),
 } as const;
 
 interface Stays {
   readonly each: MarkedValve;
+  /** As it was told. */
+  readonly told: number;
+  /** Over the ends, where it was said how it was told. */
   readonly at: number;
+  readonly isOverKnown: boolean;
 }
 
 /** The valves of a side whose marks let a length stay, each told over the ends. */
 function stays(each: MarkedValve): Stays[] {
-  const { length, marks } = each.valve;
-  if (length?.how !== 'stays' || length.at === undefined || marks.length === 0) return [];
-  return [{ each, at: length.over === undefined ? length.at : toldOver(length.at, length.over, 'ends') }];
+  const { length } = each.valve;
+  if (length?.how !== 'stays' || length.at === undefined) return [];
+  const { at, over } = length;
+  return [
+    {
+      each,
+      told: at,
+      at: over === undefined ? at : toldOver(at, over, 'ends'),
+      isOverKnown: over !== undefined,
+    },
+  ];
 }
 
-const told = ({ each }: Stays): string => {
-  const { length } = each.valve;
-  const at = length?.how === 'stays' ? length.at : undefined;
-  return `${placeOf(each.valve)} for ${inches(at ?? 0)}`;
-};
+const staysSaid = ({ each, told }: Stays): string => `${placeOf(each.valve)} for ${inches(told)}`;
 
-/** Told in one way, or by both ways said: a gauge and the ends are no two lengths. */
-const isComparable = (a: Stays, b: Stays): boolean => {
-  const over = ({ each: { valve } }: Stays) =>
-    valve.length?.how === 'stays' ? valve.length.over : undefined;
-  return (over(a) === undefined) === (over(b) === undefined);
-};
+/** Two that are further apart than lengths of one side are, and how far. */
+interface Unlike {
+  readonly two: readonly [Stays, Stays];
+  readonly apart: number;
+}
 
-function unlike(own: readonly Stays[]): readonly Stays[] {
+function furthest(own: readonly Stays[]): Unlike[] {
   const sorted = own.toSorted((a, b) => a.at - b.at);
   const [shortest, longest] = [sorted[0], sorted.at(-1)];
   if (shortest === undefined || longest === undefined) return [];
-  const apart = isComparable(shortest, longest) && longest.at - shortest.at > ALIKE + EQUAL;
-  return apart ? [shortest, longest] : [];
+  const apart = longest.at - shortest.at;
+  return apart > ALIKE + EQUAL ? [{ two: [shortest, longest], apart }] : [];
 }
+
+/**
+ * Of those of which it is known over what they were taken, and of those of which it is not: a gauge and the ends are no two
+ * lengths, so that one of which nobody said it is set against its like alone. The furthest of either are asked of.
+ */
+const unlikeOf = (own: readonly Stays[]): Unlike | undefined =>
+  [true, false]
+    .flatMap((known) => furthest(own.filter(({ isOverKnown }) => isOverKnown === known)))
+    .toSorted((a, b) => b.apart - a.apart)[0];
+
+type Instead = NonNullable<MarkedValve['valve']['first']>;
 
 interface Compared {
   readonly valves: readonly MarkedValve[];
@@ -81,16 +104,17 @@ interface Compared {
 export function lengthsUnlike(valves: readonly MarkedValve[], evidence: Evidence): Compared {
   const found = SIDES.flatMap((side) => {
     const own = valves.filter(({ valve }) => sideOfValve(valve.valve) === side).flatMap(stays);
-    const two = unlike(own);
-    if (two.length === 0) return [];
+    const unlike = unlikeOf(own);
+    if (unlike === undefined) return [];
+    const { two, apart } = unlike;
     const ids = two.map(({ each }) => each.valve.judgedId).toSorted();
     const question = asked(
       {
         code: 'lengths-unlike',
         weight: 'strong',
-        ask: `By its mark ${listed(two.map(told))}: like valves mostly take one length. What differs?`,
+        ask: `By its mark ${listed(two.map(staysSaid))}: like valves mostly take one length. What differs?`,
         knownBy: 'lengths of like valves',
-        size: `They are ${inches((two[1]?.at ?? 0) - (two[0]?.at ?? 0))} apart.`,
+        size: `They are ${inches(apart)} apart.`,
         test: 'lay a straightedge over studs and valve tips of the two, and measure both pushrods again.',
         byLooking: true,
         restsOn: ids,
@@ -110,18 +134,17 @@ export function lengthsUnlike(valves: readonly MarkedValve[], evidence: Evidence
       const chosen = chosenOf(question);
       if (chosen === 'heights') return [];
       const said = chosen === 'length' || chosen === 'neither' ? SAID[chosen] : SAID.open;
-      return own.map(({ each }): [MarkedValve, string] => [each, said]);
+      const first = { ...said, questionId: question.id };
+      return own.map(({ each }): [MarkedValve, Instead] => [each, first]);
     }),
   );
   return {
     valves: valves.map((each) => {
-      const said = instead.get(each);
-      if (said === undefined) return each;
+      const first = instead.get(each);
+      if (first === undefined) return each;
       const { advice: _, ...valve } = each.valve;
-      return { ...each, valve: { ...valve, inShort: { said, todo: true }, length: { how: 'open' } } };
+      return { ...each, valve: { ...valve, first, length: { how: 'open', because: 'unlike' } } };
     }),
-    questions: found.map(({ question }) =>
-      chosenOf(question) === undefined ? question : { ...question, weight: 'weak' },
-    ),
+    questions: found.map(({ question }) => question),
   };
 }

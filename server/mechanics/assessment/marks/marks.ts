@@ -13,7 +13,6 @@ import type { MarksDetail } from './detail.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { lengthsUnlike } from './lengths-unlike.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
-import { asOverhead } from './overhead.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 /** How they are mounted is asked once, with the first valve whose marks raise it. */
@@ -54,7 +53,7 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
   const each = places.flatMap((place) => {
     const own = standing.filter((mark) => placeOf(mark) === place);
     const beside = besideOf(own, standing, (mark) => leastSweepOf(evidence, mark, ratios).value);
-    return markedValve(evidence, { own, beside }, limit, ratios).map((each) => asOverhead(each, evidence));
+    return markedValve(evidence, { own, beside }, limit, ratios);
   });
   const ofStand = againstStand(askedOnce(each), evidence);
   const ofLengths = lengthsUnlike(ofStand.valves, evidence);

@@ -1,7 +1,25 @@
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
-import { isAsked } from '../common/is-asked.ts';
+import { answerSaid } from '../common/chosen.ts';
+import { askedSaid } from '../common/first-said.ts';
 import { lowerFirst, placeOf, valveSubject } from '../common/said.ts';
-import type { MarksDetail } from './detail.ts';
+import type { MarkedValveDetail, MarksDetail } from './detail.ts';
+
+/** What is asked or done first, with the question that it is of. */
+interface ToDo {
+  readonly valve: MarkedValveDetail;
+  readonly said: string;
+  readonly turns: boolean;
+  readonly question: AssessedQuestion;
+}
+
+const toDoOf =
+  (questions: readonly AssessedQuestion[]) =>
+  (valve: MarkedValveDetail): ToDo[] => {
+    const { first } = valve;
+    const question = questions.find(({ id }) => id === first?.questionId);
+    if (first?.todo !== true || question === undefined) return [];
+    return [{ valve, said: first.said, turns: first.turns, question }];
+  };
 
 /**
  * What the marks of a valve ask to be changed or inked again, or what an answer about them leads on to; nothing of one that
@@ -11,20 +29,16 @@ export function nextOfMarks(
   { valves }: MarksDetail,
   questions: readonly AssessedQuestion[],
 ): NextAction | undefined {
-  const ofValve = (ids: readonly string[]): AssessedQuestion | undefined => {
-    const own = questions.filter(({ id }) => ids.includes(id));
-    return own.find(({ answered }) => answered === undefined) ?? own.at(-1);
-  };
-  const valve = valves.find(({ inShort, questionIds }) => inShort?.todo === true && ofValve(questionIds));
-  const question = valve === undefined ? undefined : ofValve(valve.questionIds);
-  if (valve?.inShort === undefined || question === undefined) return undefined;
+  const [now] = valves.flatMap(toDoOf(questions));
+  if (now === undefined) return undefined;
+  const { valve, said, turns, question } = now;
   return {
     id: `next:${question.id}`,
     action: question.code,
     step: 'geometry',
     about: valveSubject(valve),
-    sentence: `${placeOf(valve)}: ${lowerFirst(valve.inShort.said)}`,
-    reason: question.ask,
-    turns: !isAsked(question),
+    sentence: `${placeOf(valve)}: ${lowerFirst(said)}`,
+    reason: question.answered === undefined ? question.ask : askedSaid(question.ask, answerSaid(question)),
+    turns,
   };
 }

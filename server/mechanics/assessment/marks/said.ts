@@ -3,13 +3,32 @@ import { EQUAL } from '../../kit/nearest.ts';
 import { overSaid } from '../../tip-mark/length-said.ts';
 import type { AssessedQuantity, Headline, Judgement } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
+import { type Lack, toRead } from '../common/lack.ts';
 import { inches, keyOf, listed, placeOf, valveSubject } from '../common/said.ts';
 import type { LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
 import { placeSaid } from './place-said.ts';
 
-const NEEDS_LIKE = 'a second mark made in the same way, of that valve or of a neighbour';
-const NEEDS_NARROWER = 'a narrower mark made in the same way';
+const NEEDS_AGAIN = toRead('another-mark', 'a mark that is inked once more');
+const NEEDS_LIKE = toRead(
+  'another-mark',
+  'a second mark made in the same way, of that valve or of a neighbour',
+);
+const NEEDS_NARROWER = toRead('another-mark', 'a narrower mark made in the same way');
+
+/** What the id of the judgement of a valve’s marks is. */
+export const markId = (valve: Pick<MarkedValveDetail, 'cylinder' | 'valve'>): string =>
+  `mark:${keyOf(valveSubject(valve))}`;
+
+/** The other mark that a word on these waits for; nothing where another one tells nothing. */
+export function wantsMark(valve: MarkedValveDetail): Lack | undefined {
+  const { marks, judgedId, least, lookAgainOver, holds, wideBy, alone } = valve;
+  const mark = marks.find(({ id }) => id === judgedId);
+  if (!holds) return NEEDS_AGAIN;
+  if (mark === undefined || least.value === undefined || lookAgainOver === undefined) return undefined;
+  if (wordOf(mark, least, lookAgainOver) !== 'differs' || wideBy !== undefined) return undefined;
+  return alone ? NEEDS_LIKE : NEEDS_NARROWER;
+}
 
 /** What the mark is against the least sweep; an ink mark holds the contact line's own width, so wide is only asked. */
 export function markJudgement(valve: MarkedValveDetail, limit: LimitEvidence): Judgement[] {
@@ -18,13 +37,13 @@ export function markJudgement(valve: MarkedValveDetail, limit: LimitEvidence): J
   if (mark === undefined) return [];
   const about = valveSubject(valve);
   const against = { to: 'least-sweep', limit: lookAgainOver ?? limit.value, source: limit.source } as const;
-  const base = { id: `mark:${keyOf(about)}`, about, against, restsOn: [mark.id, ...least.restsOn].sort() };
+  const base = { id: markId(valve), about, against, restsOn: [mark.id, ...least.restsOn].sort() };
   if (!holds)
     return [
       {
         ...base,
         sentence: `Tip mark of ${placeOf(mark)}: none counts, they sit on opposite sides of the middle.`,
-        lacks: ['a mark that is inked once more'],
+        lacks: [NEEDS_AGAIN.said],
       },
     ];
   const said = markSaid(mark, marks.length > 1, valve);
@@ -47,9 +66,9 @@ export function markJudgement(valve: MarkedValveDetail, limit: LimitEvidence): J
 }
 
 /** A mark over the ordinary is called wide by the band of the trade, or by a narrower one made alike; else it can’t be told. */
-function wordSaid(read: MarkWord, { wideBy, alone }: MarkedValveDetail): Pick<Judgement, 'word' | 'lacks'> {
-  if (read !== 'differs' || wideBy !== undefined) return { word: read, lacks: [] };
-  return { word: 'cannot-tell', lacks: [alone ? NEEDS_LIKE : NEEDS_NARROWER] };
+function wordSaid(read: MarkWord, valve: MarkedValveDetail): Pick<Judgement, 'word' | 'lacks'> {
+  const wants = wantsMark(valve);
+  return wants === undefined ? { word: read, lacks: [] } : { word: 'cannot-tell', lacks: [wants.said] };
 }
 
 function bandSaid(read: MarkWord, { wideBy, alone, ordinaryTo }: MarkedValveDetail): string {
@@ -96,7 +115,7 @@ export function markHeadline(valve: MarkedValveDetail, limit: LimitEvidence): He
     id: `headline:${id}`,
     about,
     step: 'geometry',
-    sentence: valve.inShort === undefined ? sentence : `${sentence} ${valve.inShort.said}`,
+    sentence: valve.first === undefined ? sentence : `${sentence} ${valve.first.said}`,
     judgementId: id,
   }));
 }

@@ -1,18 +1,12 @@
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { EQUAL } from '../../kit/nearest.ts';
-import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
+import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { inches, listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, TipMarkEvidence } from '../evidence.ts';
 import { ordinaryStems } from '../part/ordinary.ts';
-
-/** While that is open nothing is told of where the mark sits on the stem. */
-export const STEM_FIRST: ShortAdvice = {
-  said: 'Say the diameter of the stem’s end first: whether the mark runs off its edge goes by that.',
-  todo: true,
-};
 
 /** From the middle of the stem to the far side of the mark; one of which only the side was told has no figure. */
 function farSide({ width, side, off }: TipMarkEvidence): number | undefined {
@@ -28,9 +22,14 @@ export function isNearEdge(mark: TipMarkEvidence): boolean {
 
 const codeOf = (name: string): string => `stem-${name.replaceAll(/[^0-9a-z]+/g, '-')}`;
 
-function askedOf(mark: TipMarkEvidence, { answers }: Evidence): AssessedQuestion {
+/** One of the valve, whichever of its marks reach out so far: a stem has one diameter. */
+function askedOf(
+  mark: TipMarkEvidence,
+  near: readonly TipMarkEvidence[],
+  { answers }: Evidence,
+): AssessedQuestion {
   const stems = ordinaryStems();
-  const far = farSide(mark) ?? 0;
+  const far = Math.max(...near.map((each) => farSide(each) ?? 0));
   const off = stems.filter(({ size }) => far > size / 2 + EQUAL).map(({ name }) => name);
   const on = stems.filter(({ size }) => far <= size / 2 + EQUAL).map(({ name }) => name);
   return asked(
@@ -42,41 +41,42 @@ function askedOf(mark: TipMarkEvidence, { answers }: Evidence): AssessedQuestion
       size: `The far side of the mark is ${inches(far)} from the middle. On a stem of ${listed(off)} it runs off the edge${on.length === 0 ? '' : `, and on ${listed(on)} it stays on`}: whether anybody turns it goes by that.`,
       test: 'measure it with a caliper across the stem’s end, or across the cap, and put it into the mark.',
       byLooking: true,
-      restsOn: [mark.id],
+      restsOn: near.map(({ id }) => id),
     },
     {
       about: valveSubject(mark),
       step: 'geometry',
-      among: mark.id,
       answers,
       choices: [
         ...stems.map(({ name, size }) => ({
           code: codeOf(name),
           label: name,
-          changes: `The edge is ${formatQuantity({ value: size / 2 / 0.0254, unit: 'in' }, { places: 3 })} from the middle.`,
+          changes: `The edge is ${formatQuantity({ value: size / 2 / IN, unit: 'in' }, { places: 3 })} from the middle.`,
         })),
-        { code: 'another', label: 'Another', changes: 'It is measured, and put into the mark.' },
+        {
+          code: 'another',
+          label: 'Another',
+          changes: 'It is measured, and put into the mark.',
+          holds: true,
+        },
       ],
     },
   );
 }
 
-/** A mark near the edge of a stem that nobody measured, with the stem that was answered. */
+/** The stem under marks near its edge that nobody measured, with what was answered. */
 export interface StemAsked {
-  readonly mark: TipMarkEvidence;
   readonly question: AssessedQuestion;
   readonly stem?: number;
 }
 
-/** Asked of each mark near the edge while no mark of its valve says how thick the stem is. */
-export function stemQuestions(marks: readonly TipMarkEvidence[], evidence: Evidence): StemAsked[] {
-  if (marks.some(({ stem }) => stem !== undefined)) return [];
-  return marks.filter(isNearEdge).map((mark) => {
-    const question = askedOf(mark, evidence);
-    const chosen = chosenOf(question);
-    const stem = ordinaryStems().find(({ name }) => codeOf(name) === chosen)?.size;
-    return stem === undefined
-      ? { mark, question }
-      : { mark, question: { ...question, weight: 'weak' }, stem };
-  });
+/** Asked of the valve whose marks are near the edge, while none of them says how thick the stem is. */
+export function stemAsked(marks: readonly TipMarkEvidence[], evidence: Evidence): StemAsked | undefined {
+  const near = marks.filter(isNearEdge);
+  const [mark] = near;
+  if (mark === undefined || marks.some(({ stem }) => stem !== undefined)) return undefined;
+  const question = askedOf(mark, near, evidence);
+  const chosen = chosenOf(question);
+  const stem = ordinaryStems().find(({ name }) => codeOf(name) === chosen)?.size;
+  return stem === undefined ? { question } : { question, stem };
 }

@@ -2,6 +2,7 @@ import type { AssessedQuestion, Assessment, Headline, Judgement, NotToRun } from
 import { isAsked } from '../common/is-asked.ts';
 import { afterTheStop } from '../common/way-out.ts';
 import type { Details } from '../details.ts';
+import { markId, wantsMark } from '../marks/said.ts';
 import { oddLacks } from '../sheet/odd/odd-judgement.ts';
 import type { SheetOddDetail } from '../sheet/rows/detail.ts';
 import { LOOKED_FOR_AGAIN } from '../workings/said.ts';
@@ -83,10 +84,13 @@ const sheet = (detail: Details['sheet']): Details['sheet'] => ({
 const MARK_LATER = 'what another mark tells, once the stop is gone';
 
 /** Of what a valve lacks to be told from its siblings the swap waits; the rest is named as a thing, not as work. */
-function judgement(each: Judgement, odds: readonly SheetOddDetail[]): Judgement {
+function judgement(
+  each: Judgement,
+  odds: readonly SheetOddDetail[],
+  wantMarks: ReadonlySet<string>,
+): Judgement {
   // Another mark is made by turning it: nothing is asked for before the stop is gone.
-  if (each.id.startsWith('mark:') && each.lacks.some((lack) => lack.includes('mark')))
-    return { ...each, lacks: [MARK_LATER] };
+  if (wantMarks.has(each.id)) return { ...each, lacks: [MARK_LATER] };
   const odd = odds.find(({ judgementId }) => judgementId === each.id);
   return odd === undefined ? each : { ...each, lacks: oddLacks(swapLater(odd)) };
 }
@@ -98,10 +102,13 @@ function judgement(each: Judgement, odds: readonly SheetOddDetail[]): Judgement 
 export function heldBack(assessment: Assessment): Assessment {
   const { details } = assessment;
   const odds = details.sheet.sides.flatMap(({ odd }) => odd);
+  const wantMarks = new Set(
+    details.marks.valves.filter((valve) => wantsMark(valve) !== undefined).map(markId),
+  );
   return {
     ...assessment,
     questions: assessment.questions.map(question),
-    judgements: assessment.judgements.map((each) => judgement(each, odds)),
+    judgements: assessment.judgements.map((each) => judgement(each, odds, wantMarks)),
     notToRun: assessment.notToRun.map(notToRun),
     headlines: headlines(assessment),
     details: {

@@ -2,14 +2,11 @@ import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { NextOfChange } from '../change/next-of-change.ts';
-import { LASH_UNLIKELY } from '../common/lash-doubt.ts';
-import { VALVE_GEAR } from '../gear/gear.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfPart } from '../part/tell.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
 import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
-import { CAM_THEN } from '../timing/cam-then.ts';
 import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext, toReadBeforeRunning } from './not-to-run-next.ts';
@@ -46,18 +43,12 @@ interface NextGiven {
 /** More passes of what was read: a doubt about those there are goes first. */
 const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.test(need.code);
 
-/**
- * A lash is a reading of the sheet and a line of the log, and a scan is of the timing that it was read with: a doubt of
- * the one is of the other.
- */
-const isOfSteps = ({ step, code, answered }: AssessedQuestion, steps: readonly StepName[]): boolean =>
-  steps.includes(step) ||
-  (code === LASH_UNLIKELY && steps.includes('adjuster')) ||
-  (code === CAM_THEN && answered === undefined && steps.includes('timing'));
+/** A doubt of one of these steps, or of another whose answer they wait for. */
+const isOfSteps = ({ step, alsoOf = [] }: AssessedQuestion, steps: readonly StepName[]): boolean =>
+  alsoOf === 'every' || [step, ...alsoOf].some((each) => steps.includes(each));
 
-/** Where the indicator stood: asking costs nothing, and may give the passes that would be read next. */
-const isOfIndicator = ({ code, answered }: AssessedQuestion): boolean =>
-  answered === undefined && (code === 'pass-of-other-lift' || code === 'lifts-exchanged');
+const isBeforeReading = ({ beforeReading, answered }: AssessedQuestion): boolean =>
+  answered === undefined && beforeReading === true;
 
 /** What the answer of the goal is made of, in the order in which it is asked for. */
 function forAnswer({
@@ -91,10 +82,10 @@ function forAnswer({
     ofNoise.ask ??
     ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
-    questionNext(questions.filter((each) => isOfIndicator(each) && isOfSteps(each, steps))) ??
+    questionNext(questions.filter((each) => isBeforeReading(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
-    questionNext(questions.filter((each) => isOfSteps(each, steps) || each.code === VALVE_GEAR)) ??
+    questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
     ofNoise.again ??
     toReadBeforeRunning(notToRun, isPlanning) ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??

@@ -1,86 +1,35 @@
-import type { AssessedQuestion, NextAction } from '../assessment.ts';
+import type { AssessedQuestion, Leads, NextAction } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { inDoubt } from '../common/asked.ts';
+import { choiceOf } from '../common/chosen.ts';
 import { isAsked } from '../common/is-asked.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
 import { isAboutCard } from '../ratio/asked/conditions.ts';
-import { CAM_THEN } from '../timing/cam-then.ts';
 
-/** Doubts about what a reading is set against: the reading itself stands. */
-const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
-
-/**
- * It was read right, and what it says of the part was found so; or it was of the cam as it stood, and what lacks now is a
- * reading with it where it is: there is nothing to enter again.
- */
-const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
-  (code === 'lash-grew' || code === 'lobe-worn' || code === 'mark-at-the-edge' || code === CAM_THEN) &&
-  answered?.found === true;
-
-/** What is done once a doubt was found to be so, and whether entries are corrected for it. */
-interface Leads {
-  readonly todo: string;
-  readonly corrects: boolean;
-  /** The engine is turned for it. */
-  readonly turns: boolean;
-}
-
-const done = (todo: string): Leads => ({ todo, corrects: false, turns: false });
-const turned = (todo: string): Leads => ({ todo, corrects: false, turns: true });
-const LOBE_AGAIN = turned('read the lobe again at equal drop, coming up to the lift in running direction.');
-const SUM_AGAIN = done('work it out again with the right figure, and keep that.');
-
-/** What an answer leads to that is not the entry of that reading once more. */
-const LEADS_TO: Readonly<Partial<Record<string, Leads>>> = {
-  'lobes-apart': turned(
-    'read both lobes again at equal drop with the pointer left alone, coming up to the lift in running direction.',
-  ),
-  'centrelines-differ': LOBE_AGAIN,
-  'centreline-unusual': LOBE_AGAIN,
-  'scan-far-from-tdc': turned(
-    'prove top dead centre by the positive stop on both sides, then scan it again.',
-  ),
-  'scan-copied': {
-    todo: 'scan that valve by itself, and strike out the one that was copied.',
-    corrects: true,
-    turns: true,
-  },
-  'lash-left-in': turned('take the lash up, read that lift again, and enter it.'),
-  'lash-grew-everywhere': turned('set one again step by step, and read it at the heat that it was set at.'),
-  'lash-unusual': turned('find out which lash is asked for at that heat, set it to that, and enter it.'),
-  'springs-at-different-lash': turned('read both springs again at one lash, and enter those.'),
-  'plunger-bottomed': done('back the adjuster off to zero lash, and keep the turns again.'),
-  'preload-over': turned('find zero lash again by up-and-down play, and work the turns out again.'),
-  'stud-load': done('fit studs whose maker allows the load, or softer springs, and say which are in it.'),
-  'sum-unlikely': SUM_AGAIN,
-  'heat-sums-differ': SUM_AGAIN,
-  'sum-against-log': done('work it out again from the gap that the log has, and keep that.'),
-  'turn-heat': done(
-    'work the turn out again with the gap found and the lash wanted at one heat, and keep that.',
-  ),
-  'lifters-differ': done('work the turns out again for the lifters that are in it.'),
-  'threads-differ': done('work the turns out again with the thread that is on it.'),
-  'ratio-not-listed': done('look the part number up, and say which ratio they are sold as.'),
+const enterAgain = (restsOn: readonly string[]): Leads => {
+  const what = restsOn.length > 1 ? ['those readings', 'them'] : ['that reading', 'it'];
+  return { todo: `enter ${what[0]} again, or strike ${what[1]} out with the reason.`, corrects: true, turns: false };
 };
 
-function leadsTo({ code, restsOn }: AssessedQuestion): Leads {
-  const own = LEADS_TO[code];
+/** What its answer leads to, where that found it to be so: what the answer says, else what was asked of is entered again. */
+function leadsTo(question: AssessedQuestion): Leads | 'nothing' {
+  const { code, restsOn, answers } = question;
+  const own = choiceOf(question)?.leadsTo ?? answers.find((each) => each.code === 'found')?.leadsTo;
   if (own !== undefined) return own;
-  if (isAboutCard({ code, restsOn })) return done('put the lobe lift of the card right.');
-  const what = restsOn.length > 1 ? ['those readings', 'them'] : ['that reading', 'it'];
-  return {
-    todo: `enter ${what[0]} again, or strike ${what[1]} out with the reason.`,
-    corrects: true,
-    turns: false,
-  };
+  return isAboutCard({ code, restsOn }) ? done('put the lobe lift of the card right.') : enterAgain(restsOn);
 }
+
+/** Whatever is answered, nothing is done for it: the reading stands, and what it is set against is asked elsewhere. */
+const leadsNowhere = (question: AssessedQuestion): boolean =>
+  question.answers.every((each) => each.leadsTo === 'nothing') ||
+  (question.answered?.found === true && leadsTo(question) === 'nothing');
 
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */
 export function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
-  const open = questions.find(
-    (question) => inDoubt(question) && !isSettled(question) && !NOT_TAKEN_AGAIN.has(question.code),
-  );
+  const open = questions.find((question) => inDoubt(question) && !leadsNowhere(question));
   if (open === undefined) return undefined;
-  const again = open.answered?.found === true ? leadsTo(open) : undefined;
+  const found = open.answered?.found === true ? leadsTo(open) : 'nothing';
+  const again = found === 'nothing' ? undefined : found;
   const of = open.about.of === 'build' ? '' : `${upperFirst(subjectSaid(open.about))}: `;
   const told = (todo: string): string => (of === '' ? upperFirst(todo) : `${of}${todo}`);
   const atBench = again === undefined ? open.testAtBench : undefined;

@@ -18,11 +18,13 @@ const choicesOf = (noisy: string, moved: string, part: string): AssessedQuestion
   },
   {
     code: 'noise-there',
+    holds: true,
     label: `The noise is at ${moved}`,
     changes: 'Which valve makes the noise is answered once more.',
   },
   {
     code: 'line-wrong',
+    holds: true,
     label: `The line of the log is of ${noisy}`,
     changes: 'The line is struck out with the reason, and entered for its own valve.',
   },
@@ -72,6 +74,5 @@ export function elsewhereTold(
     `look at ${lock} of ${names} before anything is touched, and ask which valve is heard.`,
   );
   const chosen = chosenOf(question);
-  if (chosen === BOTH) return { ...question, weight: 'weak' };
-  return chosen === undefined ? question : put(TESTS[chosen] ?? question.test);
+  return chosen === undefined || chosen === BOTH ? question : put(TESTS[chosen] ?? question.test);
 }

@@ -74,6 +74,6 @@ export function lockTold(evidence: Evidence, record: Pick<NoiseRecord, 'lash'>):
   const chosen = chosenOf(question);
   return {
     aside: chosen === 'since' ? [] : told,
-    question: chosen === undefined ? question : { ...question, weight: 'weak' },
+    question,
   };
 }

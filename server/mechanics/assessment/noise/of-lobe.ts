@@ -21,6 +21,8 @@ export function lobeOf({ rows, sides }: SheetDetail, place: ValvePlace): 'down' 
       ),
   );
   if (down) return 'down';
+  // While nobody can tell which of them are down none is level.
+  if (sides.some(({ lobesApart }) => lobesApart?.places.some((lobe) => same(lobe, place)))) return undefined;
   const read = rows.filter(
     ({ valve, inDoubt, cells }) =>
       sideOfValve(valve) === sideOfValve(place.valve) &&

@@ -1,7 +1,7 @@
 import { allowance } from '../../kit/allowances.ts';
 import { defaultLimit } from '../../kit/limits.ts';
 import { CANDIDATES } from '../../threads/hole-fit.ts';
-import { listed } from '../common/said.ts';
+import { listedOr } from '../common/said.ts';
 import { shareSaid } from './chance.ts';
 import type { ImpliedDetail } from './detail.ts';
 import type { FamilyEvidence } from './family.ts';
@@ -29,7 +29,7 @@ function studOf({ sizes, features }: FamilyEvidence, threadRead: boolean): Meani
   if (names.length === 0) return undefined;
   return {
     key: names.join(),
-    sentence: `a ${sizeSaid(hole)} hole, so a ${listed(names).replace(' and ', ' or ')} stud or bolt${threadRead ? '' : '; its thread is still to read'}`,
+    sentence: `a ${sizeSaid(hole)} hole, so a ${listedOr(names)} stud or bolt${threadRead ? '' : '; its thread is still to read'}`,
   };
 }
 

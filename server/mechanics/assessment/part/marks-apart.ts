@@ -1,7 +1,8 @@
+import { picked, pickOf } from '../common/pick.ts';
 import { listed } from '../common/said.ts';
+import { onlyRatioIn, ratioNamedIn, ratiosIn } from '../common/stamp-read.ts';
 import type { Evidence } from '../evidence.ts';
 import { amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
-import { ratioNamedIn } from './ratio-told.ts';
 
 interface Named {
   readonly id: string;
@@ -9,11 +10,9 @@ interface Named {
   readonly ratio: number;
 }
 
-/** `16` and `165` are stamped for 1.6 and 1.65: beside another stamp it is held to be one of them. */
-function ratioStamped(text: string): number | undefined {
-  const digits = /^(\d)(\d{1,2})$/.exec(text.trim());
-  return digits === null ? ratioNamedIn(text) : ratioNamedIn(`${digits[1] ?? ''}.${digits[2] ?? ''}`);
-}
+/** `16` and `60` are stamped for 1.6: beside another stamp it is held to be one of them. */
+const ratioStamped = (mark: string): number | undefined =>
+  ratiosIn(mark).length === 0 ? ratioNamedIn(mark) : onlyRatioIn(mark)?.ratio;
 
 const namedBy = (readings: readonly CountedReading[], kind: string): Named[] =>
   readings.flatMap(({ id, kind: own, typed }) => {
@@ -40,9 +39,11 @@ export function stampsApart(readings: readonly CountedReading[]): PartDoubt[] {
       choices: [
         ...kinds.map(({ text }, at) =>
           choice(
-            `stamp-${at + 1}`,
+            pickOf('stamp', at),
             `“${text}”`,
-            'The other does not count; it is struck out with the reason.',
+            kinds.length > 2
+              ? 'The others do not count; they are struck out with the reason.'
+              : 'The other does not count; it is struck out with the reason.',
           ),
         ),
         choice(
@@ -52,7 +53,7 @@ export function stampsApart(readings: readonly CountedReading[]): PartDoubt[] {
         ),
       ],
       effect: (now, chosen) => {
-        const one = kinds[Number(/^stamp-(\d+)$/.exec(chosen ?? '')?.[1]) - 1];
+        const one = picked('stamp', kinds, chosen);
         if (one !== undefined)
           return without(
             now,

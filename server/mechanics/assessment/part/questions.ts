@@ -5,7 +5,9 @@ import { keysOf } from '../../../../shared/schemas/words.ts';
 import { standTogether } from '../../identify/likelihood.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit } from '../../kit/limits.ts';
-import { numberChoices, numberChosen, numbersIn, TWO_NUMBERS, twoNumbersAsk } from '../common/two-numbers.ts';
+import { nominalSaid } from '../common/said.ts';
+import { ratiosIn } from '../common/stamp-read.ts';
+import { numberChoices, numberChosen, TWO_NUMBERS, twoNumbersAsk } from '../common/two-numbers.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
 import { asReadSize } from './read-size.ts';
 import { eitherSaid } from './size-said.ts';
@@ -64,7 +66,7 @@ const stampWithoutDot = (readings: readonly CountedReading[]): PartDoubt[] =>
 /** Of an arm of the build it is asked of the arm. */
 export const stampOfTwo = (readings: readonly CountedReading[]): PartDoubt[] =>
   of(readings, 'ratio-stamp').flatMap(({ id, typed }): PartDoubt[] => {
-    const numbers = numbersIn(typed);
+    const numbers = ratiosIn(typed);
     if (numbers.length < 2) return [];
     return [
       {
@@ -75,12 +77,13 @@ export const stampOfTwo = (readings: readonly CountedReading[]): PartDoubt[] =>
         restsOn: [id],
         choices: numberChoices(numbers),
         effect: (now, chosen) => {
-          const text = numberChosen(numbers, chosen)?.text;
-          return text === undefined
-            ? now
-            : now.map((each) =>
-                each.id === id ? { ...each, typed: text, countsAs: `counts as ${text}` } : each,
-              );
+          const one = numberChosen(numbers, chosen);
+          if (one === undefined) return now;
+          // Said to be the ratio, it counts with its point, and nobody is asked whether it is one.
+          const typed = nominalSaid(one.ratio);
+          return now.map((each) =>
+            each.id === id ? { ...each, typed, countsAs: `counts as ${typed}` } : each,
+          );
         },
       },
     ];

@@ -1,31 +1,14 @@
-import { readNumber } from '../../../../shared/quantities/read-number.ts';
-import { isRatio } from '../common/stamp-read.ts';
+import { onlyRatioIn, ratioNamedIn, ratiosIn } from '../common/stamp-read.ts';
 import { oneNumberOf } from '../common/two-numbers.ts';
 import type { Evidence } from '../evidence.ts';
 import type { InHand } from './in-hand.ts';
 
-/** As many words as a ratio is said in: `one point six five`. */
-const MOST_WORDS = 4;
-
-/** The ratio that a label or a stamp names, written with its point or said: `box says one six` is 1.6. */
-export function ratioNamedIn(text: string): number | undefined {
-  const written = [...text.matchAll(/(?<![\d.,])(\d[.,]\d{1,3})(?![\d.,]*\d)/g)].map(([each]) =>
-    Number(each.replace(',', '.')),
-  );
-  if (written.length > 0) {
-    const [value, ...others] = new Set(written.filter(isRatio));
-    // Of two that could be it none is taken for it.
-    return others.length > 0 ? undefined : value;
-  }
-  const words = text.toLowerCase().match(/[a-z]+/g) ?? [];
-  const runs = words.flatMap((_, at) =>
-    Array.from({ length: MOST_WORDS - 1 }, (__, more) => words.slice(at, at + MOST_WORDS - more)),
-  );
-  for (const run of runs.filter((each) => each.length > 1)) {
-    const read = readNumber(run.join(' '), { kind: 'ratio' });
-    if (read.ok && isRatio(read.value)) return read.value;
-  }
-  return undefined;
+/** The ratio that a stamp has; without its point it is told as it stands, and is not taken for one. */
+export function ratioStamped(mark: string): number | undefined {
+  const numbers = ratiosIn(mark);
+  if (numbers.length === 0) return ratioNamedIn(mark);
+  const only = onlyRatioIn(mark);
+  return only?.dotted === true ? only.ratio : undefined;
 }
 
 export interface ToldRatio {
@@ -46,15 +29,20 @@ export function ratiosTold(evidence: Evidence, { readings, armId }: InHand): Tol
     rockers: { soldAs },
   } = evidence;
   const arm = arms.find(({ id }) => id === armId);
-  const texts = (kind: keyof typeof BY, own: string | undefined): ToldRatio[] =>
-    [...readings.filter((each) => each.kind === kind).map(({ typed }) => typed), own ?? ''].flatMap(
-      (text) => {
-        const ratio = ratioNamedIn(text);
-        return ratio === undefined ? [] : [{ ratio, by: BY[kind] }];
-      },
-    );
-  const stamp = arm === undefined ? undefined : oneNumberOf(evidence, arm)?.text;
-  const told = [...texts('box-label', arm?.boxLabel), ...texts('ratio-stamp', stamp ?? arm?.ratioStamp)];
+  const typedAs = (kind: keyof typeof BY): string[] =>
+    readings.filter((each) => each.kind === kind).map(({ typed }) => typed);
+  const stamp = arm === undefined ? undefined : oneNumberOf(evidence, arm);
+  const boxes = [...typedAs('box-label'), arm?.boxLabel ?? ''].flatMap((label) => ratioNamedIn(label) ?? []);
+  const stamps = typedAs('ratio-stamp').flatMap((mark) => ratioStamped(mark) ?? []);
+  const ofArm =
+    stamp === undefined ? ratioStamped(arm?.ratioStamp ?? '') : stamp.dotted ? stamp.ratio : undefined;
+  const told: ToldRatio[] = [
+    ...boxes.map((ratio) => ({ ratio, by: BY['box-label'] })),
+    ...[...stamps, ...(ofArm === undefined ? [] : [ofArm])].map((ratio) => ({
+      ratio,
+      by: BY['ratio-stamp'],
+    })),
+  ];
   const all = told.length > 0 || soldAs === undefined ? told : [{ ratio: soldAs, by: 'They are sold as' }];
   const byName = all.toSorted((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.ratio - b.ratio));
   return [...new Map(byName.map((each) => [`${each.by} ${each.ratio}`, each])).values()];

@@ -66,11 +66,13 @@ function pairs(scans: readonly ScanEvidence[]): Apart[] {
 const CHOICES: AssessedQuestion['answers'] = [
   {
     code: 'changed',
+    holds: true,
     label: 'Yes, something was changed',
     changes: 'The scan of the old state is struck out, with the reason; until then the least of all stands.',
   },
   {
     code: 'not-changed',
+    holds: true,
     label: 'Nothing was changed',
     changes: 'They scatter by that much: read it once more, and the least of all stands.',
   },

@@ -97,7 +97,7 @@ export function sheetPart(
   const { rows, known, questions: ofBoth } = sheetAndSetUps(evidence, rowsOf(evidence), setUps);
   const raised = [...raisedByRows(evidence, rows, known, tolerances), ...ofBoth];
   const compared = valvesCompared(evidence, rows, known, raised);
-  const { doubts, sides, swaps, ofPositions, ratios, told, grouped, worn, underCard } = compared;
+  const { doubts, sides, swaps, ofPositions, ratios, told, grouped, worn, lobesApart, underCard } = compared;
   const ofRows = ratiosTold(ratios, rows, grouped.held, doubts.doubtsOf);
   const gaps = gapsOfRows(evidence, rows);
   const questions = [
@@ -106,7 +106,7 @@ export function sheetPart(
     ...told.questions,
     ...grouped.questions,
     ...ofPositions,
-    ...[...underCard, ...worn, ...gaps.short].map(({ question }) => question),
+    ...[...underCard, ...worn, ...lobesApart, ...gaps.short].map(({ question }) => question),
     ...gaps.questions,
   ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.cellsOf(row), questions));
@@ -116,9 +116,12 @@ export function sheetPart(
     quantities: [...rowQuantities(details), ...ratioQuantities(ofRows, rows)],
     judgements: [...said, ...gaps.judgements],
     questions,
-    stop: [...worn, ...gaps.short].map(({ stop }) => stop),
+    stop: [...worn, ...lobesApart, ...gaps.short].map(({ stop }) => stop),
     known,
-    notToRun: [...underCard.flatMap(({ notToRun }) => notToRun), ...wornNotToRun(evidence, worn)],
+    notToRun: [
+      ...underCard.flatMap(({ notToRun }) => notToRun),
+      ...wornNotToRun(evidence, [...worn, ...lobesApart]),
+    ],
     headlines: headlinesOf(said.filter(({ id }) => !ordinary.has(id))),
     detail: {
       names: valveNames(evidence),

@@ -100,7 +100,7 @@ function askedOf(
     },
   );
   // Either answer settles it: it is not doubted any more.
-  return chosenOf(question) === undefined ? question : { ...question, weight: 'weak' };
+  return question;
 }
 
 /** Earlier is positive: an intake is told after top dead centre, an exhaust before it. */

@@ -21,7 +21,7 @@ function askedOf(
 ): AssessedQuestion {
   const stop = wheelSaid(correction);
   const reading = wheelSaid(pointerOff);
-  const question = asked(
+  return asked(
     {
       code: 'pointer-differs',
       weight: 'strong',
@@ -43,7 +43,6 @@ function askedOf(
       ],
     },
   );
-  return chosenOf(question) === undefined ? question : { ...question, weight: 'weak' };
 }
 
 /** What the stops on record make of the error that was taken off; nothing where one of them has it, or there is none. */

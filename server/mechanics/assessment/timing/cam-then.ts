@@ -1,8 +1,16 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import { asked, inDoubt } from '../common/asked.ts';
+import { asked, foundOf, inDoubt } from '../common/asked.ts';
 import { type Lack, toAnswer, toRead } from '../common/lack.ts';
 import { byPlace, listed, placeOf } from '../common/said.ts';
-import type { Evidence, EvidenceEntry, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
+import { wasThere } from '../common/since.ts';
+import type {
+  AnswerEvidence,
+  Evidence,
+  EvidenceEntry,
+  ScanEvidence,
+  SheetEvidence,
+  ValvePlace,
+} from '../evidence.ts';
 import { type CamFound, camFound } from './counting.ts';
 import { againstSaid, isWithinWheel } from './readings.ts';
 
@@ -19,6 +27,8 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'The cam was moved after that',
     changes: 'None of these gaps holds: each valve is read again with the cam where it is.',
+    // It was of the cam as it stood: what lacks now is a reading, and there is nothing to enter again.
+    leadsTo: 'nothing',
   },
 ];
 
@@ -51,6 +61,8 @@ function askedOfGaps(of: readonly GapRead[], found: CamFound, evidence: Evidence
       size: `${foundSaid(found)} Advance brings the intake nearer to the piston, retard the exhaust. It is asked of ${listed(places)}.`,
       test: 'Say which came first, and what was done to the cam between. What was read before it was moved is struck out, where only some of it was.',
       byLooking: true,
+      // A scan is of the timing that it was read with.
+      alsoOf: ['timing'],
       restsOn: of.map(({ id }) => id),
     },
     {
@@ -63,10 +75,16 @@ function askedOfGaps(of: readonly GapRead[], found: CamFound, evidence: Evidence
   );
 }
 
-/** The line at which it was answered first: said again, it is still of what was read till then. */
-function answeredAt({ id, answered }: AssessedQuestion, { answers }: Evidence): number {
-  const own = answers.filter(({ questionId, id: said }) => questionId === id || said === answered?.entryId);
-  return Math.min(...own.map(({ line }) => line));
+/**
+ * The answer that it was moved, as it was given first: said again it is still of what was read till then, and said once
+ * more after it had been said otherwise it is of all that was read till that.
+ */
+function movedFirstSaid(question: AssessedQuestion, { answers }: Evidence): AnswerEvidence | undefined {
+  const own = answers
+    .filter(({ questionId, id }) => questionId === question.id || id === question.answered?.entryId)
+    .toSorted((a, b) => a.line - b.line);
+  const otherwise = own.findLastIndex((each) => foundOf(each, CHOICES) !== true);
+  return own[otherwise + 1];
 }
 
 /**
@@ -81,9 +99,9 @@ function camQuestion(evidence: Evidence): AssessedQuestion | undefined {
   if (found === undefined || gaps.length === 0) return undefined;
   const question = askedOfGaps(gaps, found, evidence);
   if (question.answered?.found !== true) return question;
-  const at = answeredAt(question, evidence);
+  const moved = movedFirstSaid(question, evidence);
   return askedOfGaps(
-    gaps.filter(({ line }) => line < at),
+    gaps.filter((gap) => moved !== undefined && wasThere(gap, moved)),
     found,
     evidence,
   );

@@ -8,6 +8,7 @@ import { keyOf, listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
 import { isFoundWrong } from './duration.ts';
+import { LOBE_AGAIN } from './lobe-again.ts';
 import { APART, degrees, ofSide, type TimingRead } from './readings.ts';
 
 type Peaks = readonly HeldPeak[];
@@ -40,7 +41,12 @@ function differ(peaks: Peaks, { answers }: Evidence): AssessedQuestion | undefin
       answers,
       choices: [
         { code: 'not-found', label: 'The cam was moved between', changes: 'What was read last counts.' },
-        { code: 'found', label: 'One was read wrong', changes: 'The lobe is read again; that counts then.' },
+        {
+          code: 'found',
+          label: 'One was read wrong',
+          changes: 'The lobe is read again; that counts then.',
+          leadsTo: LOBE_AGAIN,
+        },
       ],
     },
   );
@@ -53,6 +59,7 @@ const WAYS: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'One was read or told wrong',
     changes: 'The lobe is read again; that counts then.',
+    leadsTo: LOBE_AGAIN,
   },
 ];
 
@@ -63,7 +70,7 @@ function waysApart(read: TimingRead, side: Side, { answers }: Evidence): Assesse
   if (drop === undefined || events === undefined) return undefined;
   const off = Math.abs(drop.centreline - events.centreline);
   if (off <= APART + 1e-9 * DEGREE) return undefined;
-  const question = asked(
+  return asked(
     {
       code: 'centrelines-differ',
       weight: 'strong',
@@ -74,9 +81,6 @@ function waysApart(read: TimingRead, side: Side, { answers }: Evidence): Assesse
     },
     { about: { of: 'side', valve: side }, step: 'timing', among: 'ways', answers, choices: WAYS },
   );
-  const chosen = chosenOf(question);
-  // These two settle it; one that was read wrong is doubted until the lobe is read again.
-  return chosen === 'moved' || chosen === 'asymmetric' ? { ...question, weight: 'weak' } : question;
 }
 
 /** One was read wrong: what was read since that was said counts, and is compared by itself. */

@@ -9,6 +9,7 @@ import type { HeldPeak } from './against-card.ts';
 import { againstStop } from './against-stop.ts';
 import { askedOnce, countingOf, differing } from './differ.ts';
 import { durationOff } from './duration.ts';
+import { LOBE_AGAIN } from './lobe-again.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
 
@@ -41,7 +42,12 @@ function unusual(peak: HeldPeak, { answers }: Evidence): AssessedQuestion[] {
         answers,
         choices: [
           { code: 'not-found', label: 'Yes, each was', changes: 'The centreline counts as it was read.' },
-          { code: 'found', label: 'No, one was told wrong', changes: 'The lobe is read again.' },
+          {
+            code: 'found',
+            label: 'No, one was told wrong',
+            changes: 'The lobe is read again.',
+            leadsTo: LOBE_AGAIN,
+          },
         ],
       },
     ),
@@ -58,7 +64,8 @@ function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | un
   const last = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).filter(({ righted }) => !righted);
   const stop = last.map((peak) => stopFor(read, peak)).find((each) => isOut(each));
   if (!isOut(stop)) return undefined;
-  const question = asked(
+  // Either answer settles it: it is not doubted any more.
+  return asked(
     {
       code: 'pointer-out',
       weight: 'strong',
@@ -71,8 +78,6 @@ function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | un
     },
     { about: BUILD, step: 'timing', answers, choices: POINTER },
   );
-  // Either answer settles it: it is not doubted any more.
-  return question.answered === undefined ? question : { ...question, weight: 'weak' };
 }
 
 /** One cam turns both lobes: where one says early and the other late, one was read wrong or the card is another cam's. */

@@ -69,9 +69,13 @@ function unprovedSaid(told: ToldPeak): string {
 /** One cam moves both lobes alike: where they stand apart no advance is told, and nothing of what it costs. */
 function apartSaid(found: string, [apart]: readonly AssessedQuestion[], told: ToldPeak): string | undefined {
   if (apart === undefined) return undefined;
-  return apart.answered?.found === false
-    ? `${found} ${apart.size ?? ''} So the card is another cam’s, or one of its centrelines was read out wrong: no word against it.${pointerSaid(told)}`
-    : `${found} ${apart.size ?? ''} No word against the card yet: were both read on one cam, one wheel and one pointer?${pointerSaid(told)}`;
+  const so =
+    apart.answered?.found === undefined
+      ? 'No word against the card yet: were both read on one cam, one wheel and one pointer?'
+      : apart.answered.found
+        ? 'No word against the card before both are read again with the pointer left alone, as was answered.'
+        : 'So the card is another cam’s, or one of its centrelines was read out wrong: no word against it.';
+  return `${found} ${apart.size ?? ''} ${so}${pointerSaid(told)}`;
 }
 
 /** Why no word against the card is told yet; nothing where one may be. */

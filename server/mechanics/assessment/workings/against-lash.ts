@@ -4,7 +4,7 @@ import { ratiosOfBuild } from '../common/build-ratios.ts';
 import type { KeptSet } from '../common/kept.ts';
 import { keyOfFigures } from '../common/key-of-figures.ts';
 import { countingLog } from '../common/newest-lash.ts';
-import { inches, listed, placeOf } from '../common/said.ts';
+import { inches, listed, listedOr, placeOf } from '../common/said.ts';
 import { enteredAt } from '../common/same-day.ts';
 import { heatsWanting, isNearLash, printedLashes } from '../common/wanted-heat.ts';
 import type { HeatEvidence, PushrodEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
@@ -77,7 +77,10 @@ export function takenOff({ lash, less }: PushrodEvidence, evidence: Evidence): O
   const [off] = all;
   const fits = printed.some((each) => all.some((taken) => isNearLash(each, taken)));
   if (off === undefined || printed.length === 0 || fits) return [];
-  const atValve = lash === undefined ? ` at the pushrod, ${inches(off)} at the valve` : '';
+  const atValve =
+    lash === undefined
+      ? ` at the pushrod, ${listedOr([...new Set(all.toSorted((a, b) => a - b).map(inches))])} at the valve`
+      : '';
   return [
     {
       said: `${cardSaid(evidence, printed)}; the sum took ${inches(lash ?? less ?? 0)}${atValve} off.`,

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AnswerChoice, AssessedQuestion, StopReason } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { BUILD, type KeptSet } from '../common/kept.ts';
@@ -16,6 +17,7 @@ const CHOICES: readonly AnswerChoice[] = [
     code: 'found',
     label: 'Yes, it was turned that far',
     changes: 'The adjuster is backed off, and the turns are kept again, before the engine is turned.',
+    leadsTo: done('back the adjuster off to zero lash, and keep the turns again.'),
   },
   {
     code: 'not-found',
@@ -75,11 +77,11 @@ export function tooFarPressed(kept: KeptSet<PreloadEvidence>): TooFar[] {
 /** Turns of a solid adjuster past its gap. */
 export function tooFarClosed(kept: KeptSet<TurnsEvidence>, found: PastGap | undefined): TooFar[] {
   if (found === undefined) return [];
-  const { closes, past, widest } = found;
+  const { closes, past, widest, isSure } = found;
   return [
     {
       kept,
-      sentence: `Do not turn it: the turns kept close the lash by ${inches(closes)}, ${pastGapSaid(found)}, and hold the valve open by up to ${inches(past)}.`,
+      sentence: `Do not turn it: the turns kept close the lash by ${inches(closes)}, ${pastGapSaid(found)}, and ${isSure ? 'hold' : 'may hold'} the valve open by up to ${inches(past)}.`,
       size: 'Solid lifters have no plunger to press: what goes past the gap opens the valve.',
       travelUnsaid: false,
       restsOn: [widest.line.id],
@@ -121,9 +123,7 @@ function questionOf(found: TooFar, answers: readonly AnswerEvidence[]): Assessed
 
 function ofOne(found: TooFar, answers: readonly AnswerEvidence[]): Bottomed {
   const { kept, sentence, travelUnsaid, restsOn } = found;
-  const put = questionOf(found, answers);
-  // The maker’s word settles it: nobody is asked again.
-  const question: AssessedQuestion = chosenOf(put) === MAKERS_FIGURE.code ? { ...put, weight: 'weak' } : put;
+  const question = questionOf(found, answers);
   const answered = question.answered !== undefined;
   const first = answered
     ? 'What was found is answered.'

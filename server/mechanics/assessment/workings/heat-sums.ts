@@ -6,6 +6,7 @@ import { inches } from '../common/said.ts';
 import { isNearLash } from '../common/wanted-heat.ts';
 import type { HeatEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
+import { SUM_AGAIN } from './sum-again.ts';
 
 type Heated = KeptSet<HeatEvidence>;
 
@@ -15,6 +16,7 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'Not the one kept last',
     changes: 'It is worked out again with the metals and the heat of this engine.',
+    leadsTo: SUM_AGAIN,
   },
 ];
 

@@ -3,6 +3,7 @@ import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_TRAVEL } from '../../setting/usual-travel.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { allKept, BUILD, type KeptSet, lastKept, withAllSums } from '../common/kept.ts';
 import type { PreloadEvidence } from '../evidence/kept-sums.ts';
@@ -78,7 +79,12 @@ export function lifterQuestions(evidence: Evidence): AssessedQuestion[] {
         step: 'adjuster',
         answers: evidence.answers,
         choices: [
-          { code: 'found', label: 'As the build says', changes: 'The turns are worked out again.' },
+          {
+            code: 'found',
+            label: 'As the build says',
+            changes: 'The turns are worked out again.',
+            leadsTo: done('work the turns out again for the lifters that are in it.'),
+          },
           { code: 'not-found', label: 'As the turns say', changes: 'The build’s description is put right.' },
         ],
       },

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_PRELOADS } from '../../setting/setting-table.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { turned } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { BUILD, type KeptSet } from '../common/kept.ts';
 import { bareInches, inches } from '../common/said.ts';
@@ -36,6 +37,7 @@ const choicesOf = ({ wanted }: Band): AssessedQuestion['answers'] => [
     code: 'found',
     label: 'No',
     changes: 'Zero lash is looked for again, and the turns are worked out again.',
+    leadsTo: turned('find zero lash again by up-and-down play, and work the turns out again.'),
   },
 ];
 

@@ -6,28 +6,34 @@ import { byPlace, inches, placeOf } from '../common/said.ts';
 import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 
-/** The gap that turns are held to: the least that the log leaves possible. */
+/** A gap of the log, by the gauges it lies between. */
 interface Gap {
   readonly line: LashEvidence;
+  /** The gap, or the least that it can be: turns are held to that. */
   readonly gap: number;
+  /** The most that it can be; of one that no gauge was too thick for there is no end. */
+  readonly most: number;
 }
 
 /** Turns of a solid adjuster that close more than any gap that the log has: nothing gives way to the rest. */
 export interface PastGap {
   readonly closes: number;
-  /** How far the valve would be held open. */
+  /** How far the valve would be held open at the most. */
   readonly past: number;
+  /** They close more than the gap can be, and not only more than it may be. */
+  readonly isSure: boolean;
   readonly widest: Gap;
 }
 
-/** The widest gap of each valve in the log: whichever the turns go from, none of that valve was wider. */
+/** The gap of each valve in the log whose least is widest: whichever the turns go from, that much there may have been. */
 function gapsOf(evidence: Evidence): Gap[] {
   const widest = new Map<string, Gap>();
   for (const line of evidence.lash.filter((each) => each.standing).toSorted(byPlace)) {
     const gap = line.gap.value ?? line.gap.low ?? 0;
+    const most = line.gap.value ?? line.gap.high ?? Number.POSITIVE_INFINITY;
     const before = widest.get(placeOf(line));
     if (!isLashDoubted(evidence, line) && (before === undefined || gap > before.gap))
-      widest.set(placeOf(line), { line, gap });
+      widest.set(placeOf(line), { line, gap, most });
   }
   return [...widest.values()];
 }
@@ -44,15 +50,19 @@ export function pastGap({ set }: KeptSet<TurnsEvidence>, evidence: Evidence): Pa
   const { gear, lifter } = evidence.engine;
   if (closes === undefined || first === undefined || gear === 'bucket' || isHydraulicLifter(lifter))
     return undefined;
-  const widest = others.reduce((most, each) => (each.gap > most.gap ? each : most), first);
-  return closes > widest.gap + EQUAL ? { closes, past: closes - widest.gap, widest } : undefined;
+  const widest = others.reduce((held, each) => (each.gap > held.gap ? each : held), first);
+  const isSure = [first, ...others].every(({ most }) => closes > most + EQUAL);
+  return closes > widest.gap + EQUAL ? { closes, past: closes - widest.gap, isSure, widest } : undefined;
 }
 
-/** `.068 in more than the .026 in of 1 intake` */
-export const pastGapSaid = ({ past, widest }: PastGap): string =>
-  widest.gap <= EQUAL
-    ? `and ${placeOf(widest.line)} has no gap`
-    : `${inches(past)} more than the ${inches(widest.gap)} of ${placeOf(widest.line)}`;
+/** `.068 in more than the .026 in of 1 intake`; between two gauges more than the least that it may be. */
+export const pastGapSaid = ({ past, widest, isSure }: PastGap): string => {
+  const at = placeOf(widest.line);
+  if (widest.gap <= EQUAL) return isSure ? `and ${at} has no gap` : `and ${at} may have no gap`;
+  return isSure
+    ? `${inches(past)} more than the ${inches(widest.gap)} of ${at}`
+    : `${inches(past)} more than the ${inches(widest.gap)} that ${at} has at the least`;
+};
 
 /** Valves whose gap these turns would close, where those of others are wide enough; nothing where the log has no gap. */
 export function shutBy({ set }: KeptSet<TurnsEvidence>, evidence: Evidence): LashEvidence[] | undefined {

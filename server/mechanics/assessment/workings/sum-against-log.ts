@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { BUILD, type KeptSet } from '../common/kept.ts';
@@ -31,6 +32,7 @@ function choicesOf(from: number, found: readonly LashEvidence[]): AssessedQuesti
         ? `${inches(only.gap.value ?? 0)}, as the log has it`
         : 'One of these, as the log has it',
     changes: 'The turn is worked out again from the gap of the log.',
+    leadsTo: done('work it out again from the gap that the log has, and keep that.'),
   };
   return more.length > 0
     ? [log, OTHER]
@@ -88,7 +90,7 @@ export function sumAgainstLog(
   const chosen = chosenOf(raised);
   const other = chosen === OTHER.code;
   return {
-    question: other ? { ...raised, weight: 'weak' } : raised,
+    question: raised,
     other,
     ...(chosen === 'not-found' && one !== undefined
       ? { of: { cylinder: one.cylinder, valve: one.valve } }

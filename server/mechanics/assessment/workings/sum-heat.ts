@@ -1,4 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { findsOf } from '../common/found-twice.ts';
 import { allKept, type KeptSet } from '../common/kept.ts';
@@ -8,6 +9,9 @@ import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import type { TurnMade } from './turn-made.ts';
 
+const AT_ONE_HEAT = done(
+  'work the turn out again with the gap found and the lash wanted at one heat, and keep that.',
+);
 const AGAIN = 'The turn is worked out again with both gaps at one heat.';
 
 function choicesOf(line: LashEvidence, at: Heat): AssessedQuestion['answers'] {
@@ -15,10 +19,10 @@ function choicesOf(line: LashEvidence, at: Heat): AssessedQuestion['answers'] {
   return line.engine === 'not-said'
     ? [
         { code: 'not-found', label: `It was found ${at}`, changes: 'The turn counts.' },
-        { code: 'found', label: `It was found ${other}`, changes: AGAIN },
+        { code: 'found', label: `It was found ${other}`, changes: AGAIN, leadsTo: AT_ONE_HEAT },
       ]
     : [
-        { code: 'found', label: 'No, the two were mixed', changes: AGAIN },
+        { code: 'found', label: 'No, the two were mixed', changes: AGAIN, leadsTo: AT_ONE_HEAT },
         {
           code: 'not-found',
           label: `Yes, that is the gap that is wanted ${other}`,

@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import type { SetEvidence } from '../evidence/kept-sums.ts';
+import { SUM_AGAIN } from './sum-again.ts';
 
 const ADJUSTER = 'Was this sum made with the adjuster, the ratio and the lash of this engine?';
 /** What is asked of a sum that differs from the build. */
@@ -31,5 +32,6 @@ export const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'No, a figure of the sum was wrong',
     changes: 'The sum is kept again with the right one.',
+    leadsTo: SUM_AGAIN,
   },
 ];

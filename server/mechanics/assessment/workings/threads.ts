@@ -1,4 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { BUILD, type KeptSet, keptSets } from '../common/kept.ts';
 import { listed } from '../common/said.ts';
@@ -20,6 +21,7 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'One of them was wrong',
     changes: 'The turns are worked out again with the thread that is on it.',
+    leadsTo: done('work the turns out again with the thread that is on it.'),
   },
   {
     code: 'not-found',

@@ -29,7 +29,7 @@ export function tooFarSaid(kept: KeptSet<TurnsEvidence>, band: Band, evidence: E
   const past = pastGap(kept, evidence);
   return past === undefined
     ? undefined
-    : `These turns close the lash by ${inches(past.closes)}, ${pastGapSaid(past)}: they hold the valve open. Back off before the engine is turned.`;
+    : `These turns close the lash by ${inches(past.closes)}, ${pastGapSaid(past)}: they ${past.isSure ? '' : 'may '}hold the valve open. Back off before the engine is turned.`;
 }
 
 /** Sums that no adjuster was turned by are set aside: nothing is told of them, and what they answered is asked again. */

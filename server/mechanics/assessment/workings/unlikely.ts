@@ -10,12 +10,14 @@ import { inches } from '../common/said.ts';
 import type { SetEvidence, TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence } from '../evidence.ts';
 import { countSaid } from './said.ts';
+import { SUM_AGAIN } from './sum-again.ts';
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
     code: 'found',
     label: 'No, it was entered wrong',
     changes: 'The sum is kept again with the right figure.',
+    leadsTo: SUM_AGAIN,
   },
   { code: 'not-found', label: 'Yes, it is so', changes: 'The question is settled, and the sum counts.' },
 ];

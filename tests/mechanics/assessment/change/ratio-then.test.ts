@@ -117,7 +117,7 @@ describe('arms before of which nobody said the ratio', () => {
             {
               id: 'said',
               line: 90,
-              questionId: 'question:gap-ratio-then:build:gapratiothen',
+              questionId: 'question:gap-ratio-then:intake:gapratiothen',
               code: 'gap-ratio-then',
               question: 'gap-ratio-then',
               answer,
@@ -152,6 +152,43 @@ describe('arms before of which nobody said the ratio', () => {
     expect(asked('metric')).toEqual(asked('inch'));
     expect(asked('metric', '1.5')).toEqual(asked('inch', '1.5'));
     expect(asked('metric', '1.5')).not.toEqual(asked('metric'));
+  });
+
+  test('the answer stays, whatever the card says later, and may be no name of the trade', () => {
+    const carded = (assumedRatio: number): Evidence => ({
+      ...build('1.43'),
+      card: { ...CHANGE.card, assumedRatio },
+    });
+    // 1.480 × (1/1.43 − 1/1.6) = .110.
+    for (const card of [1.43, 1.5]) {
+      const { inches, question } = told(carded(card));
+      expect(inches('pushrod-to-head')).toBeCloseTo(0.04 - 0.11, 3);
+      expect(question?.answered?.answer).toBe('1.43');
+    }
+    for (const words of ['another: 1.43', 'another: one point four three'])
+      expect(told(build(words)).inches('pushrod-to-head')).toBeCloseTo(0.04 - 0.11, 3);
+  });
+
+  test('the arms of either side were a set of their own', () => {
+    const both = (answers: Evidence['answers']): Evidence => ({
+      ...build(),
+      sheet: [
+        gapOf('pushrod', 'pushrod-to-head', 0.04, { arms: 'before' }),
+        gapOf('other', 'pushrod-to-head', 0.04, { arms: 'before' }, 'exhaust'),
+      ],
+      answers,
+    });
+    const asked = changePart(both([]), []).questions.filter(({ code }) => code === 'gap-ratio-then');
+    expect(asked.map(({ about, restsOn }) => [about, restsOn])).toEqual([
+      [{ of: 'side', valve: 'intake' }, ['pushrod']],
+      [{ of: 'side', valve: 'exhaust' }, ['other']],
+    ]);
+    const answers = asked.map(({ id, code, ask }, at) => ({
+      ...{ id: `a${at}`, line: 90 + at, questionId: id, code, question: ask },
+      answer: ['1.6', '1.5'][at] ?? '',
+    }));
+    expect(told(both(answers)).inches('pushrod-to-head')).toBeCloseTo(0.04, 3);
+    expect(told(both(answers), [], '1-exhaust').inches('pushrod-to-head')).toBeCloseTo(-0.022, 3);
   });
 
   test('where nobody knows, the gap is measured', () => {

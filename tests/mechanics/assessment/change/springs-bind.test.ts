@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../../server/mechanics/kit/si.ts';
-import { CHANGE } from './change-of-arms.ts';
+import { CHANGE, gapOf } from './change-of-arms.ts';
 
 /*
  * Room to coil bind = installed height − net lift − coil-bind height, .060 in wanted (common practice). With the 1.5 that is
@@ -65,6 +65,21 @@ describe('what is short with the arms that are on is said beside the plan', () =
     const { planned: _, ...rockers } = CHANGE.rockers;
     const none = { ...build([], 1.68), rockers };
     expect(bars(none).filter((each) => /before the change/.test(each))).toEqual([]);
+  });
+
+  test('a ratio is said only of valves that all have it: of others that of the worst', () => {
+    const one = {
+      ...build([], 1.68),
+      arms: [{ id: 'a', name: 'A', ratioStamp: '1.52', otherNumber: '', boxLabel: '' }],
+      seats: [{ cylinder: 1, valve: 'exhaust', armId: 'a' }],
+      sheet: [gapOf('gap', 'pushrod-to-head', 0.2, { armId: 'a' }, 'exhaust')],
+    } as const;
+    const before = bars(one).filter((each) => /before the change/.test(each));
+    expect(before).toHaveLength(1);
+    expect(before[0]).toMatch(
+      /^Do not run it with the arms before the change: room to coil bind on 1 exhaust/,
+    );
+    expect(before[0]).toMatch(/, with the 1\.52 stamped on it of 1 exhaust\.$/);
   });
 
   test('once under the first plan, however many are thought of', () => {

@@ -45,7 +45,13 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
   );
   const doubts: SetUpDoubt[] = [...armElsewhereAsked(evidence, own), ...ofReadings];
   const questions = doubts.map((doubt) =>
-    asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
+    asked(doubt, {
+      about,
+      step: 'ratio',
+      ...defined({ among: doubt.of }),
+      answers: [],
+      choices: choicesOf(evidence, own, doubt),
+    }),
   );
   // Answered, it stays with its answer; else a swap that was read has settled it.
   const settled = isAlikeElsewhere(own, all);

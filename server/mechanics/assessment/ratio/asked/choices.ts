@@ -7,7 +7,7 @@ import type { Doubt } from '../../common/asked.ts';
 import type { Evidence } from '../../evidence.ts';
 import { ARM_ELSEWHERE, armElsewhereChoices } from '../read/arm-elsewhere.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
-import { lashOffered } from './lash-offered.ts';
+import { LASH_UP, lashOffered } from './lash-offered.ts';
 
 const choice = (code: string, label: string, changes: string): AnswerChoice => ({ code, label, changes });
 
@@ -89,7 +89,11 @@ const STATES = {
 } as const satisfies Readonly<Record<string, readonly AnswerChoice[]>>;
 
 const MISSING = 'The lash is missing from the lift: it is read again at zero.';
-const left = (label: string): AnswerChoice => ({ ...choice('set', label, MISSING), takesValue: true });
+const left = (label: string): AnswerChoice => ({
+  ...choice('set', label, MISSING),
+  takesValue: true,
+  leadsTo: LASH_UP,
+});
 const ZERO = choice('zero', 'Taken up to zero', 'The lift is the gross lift.');
 
 /** Questions about the lash: an amount may go with each, and figures that are on record are offered, never assumed. */
@@ -143,7 +147,10 @@ function valveChoices({ setUp }: SetUpRead): readonly AnswerChoice[] {
 
 type StateCode = keyof typeof STATES;
 /** A doubt of a set-up: each word has its answers, or does not compile. */
-export type SetUpDoubt = Doubt & { readonly code: QuestionCode | typeof ARM_ELSEWHERE };
+export type SetUpDoubt = Doubt & {
+  readonly code: QuestionCode | typeof ARM_ELSEWHERE;
+  readonly of?: 'lobe';
+};
 
 const isState = (code: SetUpDoubt['code']): code is StateCode => code in STATES;
 

@@ -3,6 +3,7 @@ import { asEntered } from '../../../../../shared/quantities/as-entered.ts';
 import { UNITS } from '../../../../../shared/quantities/units.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../../assessment.ts';
+import { turned } from '../../common/answers-of.ts';
 import { lashLogOf } from '../../common/lash-log-of.ts';
 import { inches } from '../../common/said.ts';
 import type { Evidence, LashEvidence } from '../../evidence.ts';
@@ -11,11 +12,15 @@ import type { SetUpRead } from '../read/set-up-read.ts';
 
 const ABOUT_LASH: ReadonlySet<string> = new Set(['lash-not-said', 'lash-left-in', 'lash-setting-not-said']);
 
+/** The lash is out of the lift only once that was read again without it. */
+export const LASH_UP = turned('take the lash up, read that lift again, and enter it.');
+
 const offer = (code: string, label: string, value: number): AnswerChoice => ({
   code,
   label,
   changes: 'That much is missing from the lift, and is put back in the gross lift; it is read again at zero.',
   value,
+  leadsTo: LASH_UP,
 });
 
 /** The log of the valve up to the day on which its passes were read. */

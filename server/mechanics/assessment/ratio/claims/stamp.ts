@@ -2,7 +2,7 @@ import type { StepName } from '../../../../../shared/steps.ts';
 import type { AnswerChoice, AssessedQuestion } from '../../assessment.ts';
 import { asked, isAskedAs } from '../../common/asked.ts';
 import { keyOf, nominalSaid } from '../../common/said.ts';
-import { type Stamp, stampRead } from '../../common/stamp-read.ts';
+import { onlyRatioIn, type Stamp } from '../../common/stamp-read.ts';
 import { oneNumberOf } from '../../common/two-numbers.ts';
 import type { AnswerEvidence, Evidence } from '../../evidence.ts';
 import { partsInHand } from '../../part/in-hand.ts';
@@ -22,7 +22,7 @@ export function stampOf(evidence: Evidence, armId: string | undefined): Stamp | 
   const arm = evidence.arms.find(({ id }) => id === armId);
   if (arm !== undefined && arm.ratioStamp.trim() !== '') return oneNumberOf(evidence, arm);
   const [text, ...others] = armId === undefined ? [] : [...new Set(ofHand(evidence, armId))];
-  return text === undefined || others.length > 0 ? undefined : stampRead(text);
+  return text === undefined || others.length > 0 ? undefined : onlyRatioIn(text);
 }
 
 const DIGITS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];

@@ -33,7 +33,7 @@ export function chosenBefore(evidence: Evidence, own: readonly SetUpKnown[]): Ch
   const answered = [...sets.values()].flatMap((some): ChosenBefore[] => {
     if (some.length < 2 || some.length === own.length) return [];
     const question = whichHolds(evidence, some, { most: [], elsewhere: [] });
-    return question.answered === undefined ? [] : [{ question: { ...question, weight: 'weak' }, own: some }];
+    return question.answered === undefined ? [] : [{ question, own: some }];
   });
   const most = Math.max(0, ...answered.map(({ own: some }) => some.length));
   return answered.filter(({ own: some }) => some.length === most);

@@ -49,9 +49,10 @@ function isSaid(raised: Raised, { own }: Group): boolean {
   if (isTold(raised, own)) return false;
   const { cause } = raised;
   // The hand was seen to come back after every pass: that is the test of it, done.
-  if (cause === 'zero-moved') return own.every(({ valve }) => valve.used.every(isBackAtZero));
-  const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
-  return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
+  const read = own.filter(({ valve }) => valve.used.length > 0);
+  if (read.length === 0) return false;
+  if (cause === 'zero-moved') return read.every(({ valve }) => valve.used.every(isBackAtZero));
+  return cause === 'lash-left-in' && read.every(({ setUp }) => setUp.lash !== 'not-said');
 }
 
 /** Once a swap has decided, no slip of the eye and nothing unknown is left to ask of the readings that it was made of. */

@@ -6,7 +6,7 @@ import type { AssessedQuestion, NotToRun, StopReason } from '../../assessment.ts
 import { inches, placeOf, valveSubject } from '../../common/said.ts';
 import { valveNames } from '../../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../../evidence.ts';
-import { isAboutCard } from '../asked/conditions.ts';
+import { isOfCardLobe } from '../asked/conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { siblingLobes } from './lobe-siblings.ts';
@@ -67,8 +67,8 @@ export const isDown = ({ read, printed, alike }: LobeOff): boolean =>
   !alike && printed - read >= allowance('lobe-down') - 1e-9;
 
 /** What says that the lobe lift of the card is wrong; a slip of a reading rests on that reading. */
-const isCardWrong = ({ code, restsOn, answered }: AssessedQuestion): boolean =>
-  answered?.found === true && code !== 'wrong-card-row' && isAboutCard({ code, restsOn });
+const isCardWrong = (question: AssessedQuestion): boolean =>
+  question.answered?.found === true && isOfCardLobe(question);
 
 /** Somebody found that the card is of another cam, or was misread: then no lobe is down on it. */
 export const cardIsOther = (explained: readonly GroupExplained[], place: string): boolean =>

@@ -1,4 +1,5 @@
 import { valveSaid } from '../../../../../shared/schemas/words.ts';
+import { askedSaid } from '../../common/first-said.ts';
 import type { Lack } from '../../common/lack.ts';
 import { inches, listed } from '../../common/said.ts';
 import { type EnteredAgain, type LiftRead, type PlainLack, type RatioLack, turnsNothing } from './lack.ts';
@@ -87,7 +88,3 @@ export const asLack = (lack: RatioLack): Lack => ({
   turns: !turnsNothing(lack),
   ...(lack.code === 'answer' ? { settles: lack.question } : {}),
 });
-
-/** Why an entry is put right: what was asked, and was so. */
-export const askedSaid = (ask: string, label = ''): string =>
-  `asked “${ask}”, the answer was ${label === '' || /^yes\b/i.test(label) ? 'yes' : `“${label}”`}`;

@@ -3,6 +3,7 @@ import { isDial } from '../../../kit/lift-tools.ts';
 import { IN } from '../../../kit/si.ts';
 import { passesApart } from '../../../valve-sheet/apart.ts';
 import { inches, listed } from '../../common/said.ts';
+import { wasThere } from '../../common/since.ts';
 import type { Evidence, PassEvidence, PassKind } from '../../evidence.ts';
 import { codeOf, foundBy } from './answers.ts';
 import { countedSince } from './counted-since.ts';
@@ -68,7 +69,7 @@ export const isBackAtZero = (pass: PassEvidence): boolean => pass.zeroReturn !==
 /** It was looked at since, and the zero had not moved: the pass counts. */
 function zeroLookedAt({ answers }: SetUpNow): (pass: PassEvidence) => boolean {
   const looked = answers.findLast((answer) => codeOf(answer) === 'zero-not-returned');
-  return ({ line }) => looked !== undefined && foundBy(looked) === false && line < looked.line;
+  return (pass) => looked !== undefined && foundBy(looked) === false && wasThere(pass, looked);
 }
 
 /** Passes without their zero are left out while others came back to it. */

@@ -85,20 +85,23 @@ export function lobeAgainstCard(
     graduation: setUp.graduation,
     errorLimit: setUp.lobeErrorLimit,
   });
-  const lacks = [...lobe.lacks, ...doubtsOfLobe(known)].map(lackSaid);
-  const word = lacks.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
-  const off = word === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
+  const ofReading = [...lobe.lacks, ...doubtsOfLobe(known)].map(lackSaid);
+  const read = ofReading.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
+  // Against a card that is not right for it no lobe has a word.
+  const word = cardIsOther ? undefined : read;
+  const lacks = cardIsOther && read !== undefined ? ['the lobe lift of the card put right'] : ofReading;
+  const off = read === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
   const judgement: Judgement = {
     id: `card-lobe:${setUp.id}`,
     about: valveSubject(setUp),
     against: { to: 'card-lobe', lobeLift: printed },
     ...defined({ word }),
     sentence:
-      word === undefined
-        ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
-        : off === undefined
-          ? lobeSaid(word, lobe.value, printed, stopped)
-          : offSaid(off, known.result?.ratio, cardIsOther),
+      off !== undefined
+        ? offSaid(off, known.result?.ratio, cardIsOther)
+        : word === undefined
+          ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
+          : lobeSaid(word, lobe.value, printed, stopped),
     lacks,
     restsOn: [...lobe.entryIds].sort(),
   };

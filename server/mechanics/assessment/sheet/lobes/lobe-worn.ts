@@ -3,7 +3,7 @@ import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../../kit/allowances.ts';
 import type { AssessedQuestion, NotToRun, StopReason } from '../../assessment.ts';
 import { asked } from '../../common/asked.ts';
-import { inches, keyOf, placeOf, valveSubject } from '../../common/said.ts';
+import { inches, keyOf, placeOf, subjectSaid, valveSubject } from '../../common/said.ts';
 import { wayOutOf } from '../../common/way-out.ts';
 import type { Evidence, EvidenceEntry, ValvePlace } from '../../evidence.ts';
 import type { LobeOfSetUp } from '../../ratio/compared/lobes-read.ts';
@@ -12,12 +12,16 @@ import type { SheetSideDetail } from '../rows/detail.ts';
 import type { SheetRow } from '../rows/rows.ts';
 import { middleOfSiblings } from '../rows/siblings-middle.ts';
 
-interface WornLobe {
+/** What asks whether a lobe is worn, with the stop that stands until it is answered. */
+interface Asked {
+  readonly question: AssessedQuestion;
+  readonly stop: StopReason;
+}
+
+interface WornLobe extends Asked {
   readonly place: ValvePlace;
   /** How far it is down on the others [m]. */
   readonly by: number;
-  readonly question: AssessedQuestion;
-  readonly stop: StopReason;
 }
 
 const CHOICES: AssessedQuestion['answers'] = [
@@ -25,6 +29,8 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'It is worn',
     changes: 'The stop stands until the desk lifts it, with the reason.',
+    // It was read right: there is nothing to enter again.
+    leadsTo: 'nothing',
   },
   {
     code: 'not-found',
@@ -44,14 +50,14 @@ function fullValve(row: SheetRow | undefined, rows: readonly SheetRow[], by: num
 }
 
 /** Found worn, and its stop lifted: it was read right, and stays on record until the cam is another one. */
-export const wornNotToRun = (evidence: Evidence, worn: readonly WornLobe[]): NotToRun[] =>
+export const wornNotToRun = (evidence: Evidence, worn: readonly Asked[]): NotToRun[] =>
   worn
     .filter(({ question, stop }) => question.answered?.found === true && isLifted(stop, evidence))
-    .map(({ place, stop }) => ({
+    .map(({ stop }) => ({
       id: `not-to-run:lobe-worn:${keyOf(stop.about)}`,
       what: 'run',
       about: stop.about,
-      sentence: `Do not run it: the lobe of ${placeOf(place)} is worn.`,
+      sentence: `Do not run it: ${stop.about.of === 'side' ? `some of the ${stop.about.valve} lobes are worn` : `the lobe of ${subjectSaid(stop.about)} is worn`}.`,
       wayOut:
         'Cam and lifters are changed, and the oil is looked at for what wore off. Then the lobes are read again; the desk strikes the old reading out, with the reason.',
       wayOutAtBench:
@@ -103,6 +109,85 @@ function wornStop({ place, by, step, full }: LobeDown, { answered }: AssessedQue
   } as const;
 }
 
+type EntriesOf = (isOurs: (place: ValvePlace) => boolean) => readonly EvidenceEntry[];
+
+const entriesIn =
+  (rows: readonly SheetRow[], ofSetUps: readonly LobeOfSetUp[]): EntriesOf =>
+  (isOurs) => [
+    ...rows.filter(isOurs).flatMap(({ lobes }) => lobes),
+    ...ofSetUps.filter(isOurs).flatMap(({ passes }) => passes),
+  ];
+
+const OF_SIDE: AssessedQuestion['answers'] = [
+  {
+    code: 'found',
+    label: 'Some of them are worn',
+    changes: 'The stop stands until the desk lifts it, with the reason.',
+    leadsTo: 'nothing',
+  },
+  {
+    code: 'not-found',
+    label: 'Some were read wrong',
+    changes: 'The desk strikes those readings out, with the reason: the stop goes with them.',
+  },
+];
+
+function apartAsked(
+  evidence: Evidence,
+  { side, lobesApart }: SheetSideDetail,
+  entriesOf: EntriesOf,
+): Asked[] {
+  if (lobesApart === undefined) return [];
+  const valve = sideOfValve(side);
+  const entries = entriesOf((each) => sideOfValve(each.valve) === valve);
+  const restsOn = entries.map(({ id }) => id).sort();
+  const apart = inches(lobesApart.apart);
+  const question = asked(
+    {
+      code: 'lobe-worn',
+      weight: 'weak',
+      ask: `Are some of the ${valve} lobes worn, or were some read wrong?`,
+      knownBy: 'are some of the lobes worn or were some read wrong',
+      size: `They lie ${apart} apart, and too few of them go together to tell which are down; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
+      test: 'With nothing turned: look at the lifters’ faces, and in the oil for metal.',
+      restsOn,
+    },
+    {
+      about: { of: 'side', valve },
+      step: entries.some(({ id }) => evidence.sheet.some((each) => each.id === id)) ? 'sheet' : 'ratio',
+      answers: evidence.answers,
+      choices: OF_SIDE,
+    },
+  );
+  const [first] = entries.toSorted((a, b) => a.line - b.line);
+  const stop: StopReason = {
+    id: `stop:lobe-worn:${valve}`,
+    code: 'lobe-worn',
+    step: question.step,
+    about: question.about,
+    sentence: `Do not turn it: the ${valve} lobes lie ${apart} apart, and which of them are down can’t be told.`,
+    ...wayOutOf('look at the lifters’ faces and in the oil for metal', question.answered !== undefined),
+    from: 'readings',
+    answered: question.answered !== undefined,
+    ...defined({ entryId: first?.id, line: first?.line }),
+    restsOn,
+  };
+  return [{ question, stop }];
+}
+
+/** The lobes are the same on each spring: each side’s are told once. */
+const eachSideOnce = (sides: readonly SheetSideDetail[]): SheetSideDetail[] => [
+  ...new Map(sides.map((side) => [side.side, side])).values(),
+];
+
+/** Lobes of a side of which some are down by the wear limit or more, with no middle to tell which: asked of the side. */
+export const lobesApartAsked = (
+  evidence: Evidence,
+  sides: readonly SheetSideDetail[],
+  rows: readonly SheetRow[],
+  ofSetUps: readonly LobeOfSetUp[],
+): Asked[] => eachSideOnce(sides).flatMap((side) => apartAsked(evidence, side, entriesIn(rows, ofSetUps)));
+
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(
   evidence: Evidence,
@@ -110,13 +195,8 @@ export function wornLobes(
   rows: readonly SheetRow[],
   ofSetUps: readonly LobeOfSetUp[],
 ): WornLobe[] {
-  const entriesOf = (isOurs: (place: ValvePlace) => boolean): readonly EvidenceEntry[] => [
-    ...rows.filter(isOurs).flatMap(({ lobes }) => lobes),
-    ...ofSetUps.filter(isOurs).flatMap(({ passes }) => passes),
-  ];
-  // The lobes are the same on each spring: each side's are told once.
-  const once = new Map(sides.map((side) => [side.side, side]));
-  return [...once.values()].flatMap(({ side, lobesDown }) =>
+  const entriesOf = entriesIn(rows, ofSetUps);
+  return eachSideOnce(sides).flatMap(({ side, lobesDown }) =>
     lobesDown.map(({ cylinder, valve, by }): WornLobe => {
       const place = { cylinder, valve };
       const row = rows.find((each) => placeOf(each) === placeOf(place));

@@ -1,7 +1,7 @@
 import { defined } from '../../../../../shared/defined.ts';
 import { isHydraulicLifter } from '../../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
-import { lobesDown } from '../../../valve-sheet/lobes-down.ts';
+import { lobesApart, lobesDown } from '../../../valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../../valve-sheet/odd-valves.ts';
 import { banksOf } from '../../../valve-sheet/orders.ts';
 import { twoGroups } from '../../../valve-sheet/two-groups.ts';
@@ -109,7 +109,8 @@ export function sideOf(
   });
   // A caliper on a loose cam reads low: such lobes are compared with one another alone.
   const besides = calipers ? [] : ofSetUps.filter(({ valve }) => sideOfValve(valve) === of.side);
-  const { apart, ...side } = judged;
+  const { apart, lobesApart: _, ...side } = judged;
+  const lobesRead = withSetUps(siblings, besides);
   const sinking = own.some((row) => maySink(evidence, row, of.spring));
   return {
     ...side,
@@ -124,7 +125,8 @@ export function sideOf(
               .map(({ cylinder, valve }) => ({ cylinder, valve })),
           },
         }),
-    lobesDown: lobesDown(withSetUps(siblings, besides)),
+    ...defined({ lobesApart: lobesApart(lobesRead) }),
+    lobesDown: lobesDown(lobesRead),
     spring: of.spring,
     odd,
     ...defined({ groups }),

@@ -7,7 +7,7 @@ import { lobesOfSetUps } from '../../ratio/compared/lobes-read.ts';
 import { lashAskedOf } from '../asked/lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from '../lobes/lobe-under-card.ts';
 import { lobesUnlikeOf } from '../lobes/lobe-unlike.ts';
-import { wornLobes } from '../lobes/lobe-worn.ts';
+import { lobesApartAsked, wornLobes } from '../lobes/lobe-worn.ts';
 import { besidesWorn } from '../lobes/worn-told.ts';
 import type { SheetSwapDetail } from '../rows/detail.ts';
 import { doubtsOfRows } from '../rows/doubts-of-rows.ts';
@@ -46,6 +46,7 @@ export function valvesCompared(
   const { sides: all, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
   const worn = wornLobes(evidence, all, rows, lobesOfSetUps(known));
+  const lobesApart = lobesApartAsked(evidence, all, rows, lobesOfSetUps(known));
   const sides = besidesWorn(all, worn);
   const isDoubtful = (row: SheetRow): boolean => doubtful.has(placeOf(row));
   const before = oddBefore(evidence, rows, swaps, doubted);
@@ -69,5 +70,5 @@ export function valvesCompared(
     ]),
     ratios,
   });
-  return { doubts, sides, swaps, ofPositions, ratios, before, told, grouped, worn, underCard };
+  return { doubts, sides, swaps, ofPositions, ratios, before, told, grouped, worn, lobesApart, underCard };
 }

@@ -8,6 +8,7 @@ import type { SheetRow } from './rows.ts';
 /** Two valves that read each like the other did before: their arms may have changed places in between. */
 export const CHANGED_OVER: AnswerChoice = {
   code: 'changed-over',
+  holds: true,
   label: 'Arms or pushrods were changed over between',
   changes:
     'Each reading is entered again with the arm that was on it then, or where each arm sat is put right.',

@@ -7,7 +7,7 @@ import type { SheetValve } from '../../../valve-sheet/types.ts';
 import type { AssessedQuestion, Subject } from '../../assessment.ts';
 import { isOfSame, lastAnswers, partsOfId } from '../../common/asked.ts';
 import { placeOf } from '../../common/said.ts';
-import { isSince, wasThere } from '../../common/since.ts';
+import { enteredAt, isSince, wasThere } from '../../common/since.ts';
 import type { AnswerEvidence, Evidence, SheetEvidence, Side, Spring, ValvePlace } from '../../evidence.ts';
 import { wereReadSince } from '../rows/read-since.ts';
 import { LASH_OF_SHEET } from '../rows/said-of-sheet.ts';
@@ -73,6 +73,12 @@ interface OfMany {
   readonly scope: Scope;
 }
 
+/** It stands, was found wrong and read again, or was put right by one that stands: one that was struck was never read. */
+const isStillRead = (sheet: readonly SheetEvidence[], entry: SheetEvidence): boolean =>
+  entry.standing ||
+  entry.readAgain === true ||
+  sheet.some((each) => each.standing && enteredAt(each) === enteredAt(entry));
+
 /** All that were there were read once more after the one answer and before the other. */
 function isReadBetween(
   sheet: readonly SheetEvidence[],
@@ -80,7 +86,9 @@ function isReadBetween(
   later: AnswerEvidence,
 ): boolean {
   const own = sheet.filter((entry) => isInScope(scope, entry));
-  const between = own.filter((entry) => isSince(entry, answer) && wasThere(entry, later));
+  const between = own.filter(
+    (entry) => isSince(entry, answer) && wasThere(entry, later) && isStillRead(sheet, entry),
+  );
   const places = new Set(between.map(placeOf));
   return (
     between.length > 0 &&
