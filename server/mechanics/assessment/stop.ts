@@ -72,10 +72,10 @@ const isSaidBy = (held: StopReason, standing: readonly StopReason[]): boolean =>
 export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): NotToRun[] {
   return raised
     .filter((reason) => reason.code === 'gap-short' && isLifted(reason, evidence))
-    .map(({ id, about, sentence }) => ({
+    .map(({ id, entryId, about, sentence }) => ({
       id: `not-to-run:${id}`,
       what: 'run' as const,
-      toReadAgain: true as const,
+      ...defined({ toReadAgain: entryId }),
       about,
       sentence: sentence.replace(/^Do not (turn it|run it, and do not turn it yet):/, 'Do not run it:'),
       wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,

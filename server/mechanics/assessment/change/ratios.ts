@@ -42,11 +42,21 @@ export function armsOf(
   };
 }
 
-/** Read with an arm of this plan; without one, with an arm that is on. */
-export function isOfPlan(ratio: ValveRatio, plan: number | undefined, evidence: Evidence): boolean {
+/** What is known of the arm that a ratio was read of. */
+type OfArm = Pick<ValveRatio, 'armId' | 'comesOff' | 'soldAsThen'>;
+
+/** Read with an arm of this plan; without one, with an arm that is on, or was. */
+export function isOfPlan(ratio: OfArm, plan: number | undefined, evidence: Evidence): boolean {
   const arms = armsOf(ratio, evidence, ratio.soldAsThen);
   return plan === undefined ? arms?.fitted === true : arms?.plan === plan;
 }
+
+const isOff = (ratio: OfArm & ValvePlace, evidence: Evidence): boolean =>
+  ratio.soldAsThen !== undefined || isOffSince(ratio, evidence);
+
+/** Of the arms that a ratio after the change is told of: those of the plan; without one, those that are on. */
+export const isOfArms = (ratio: OfArm & ValvePlace, plan: number | undefined, evidence: Evidence): boolean =>
+  isOfPlan(ratio, plan, evidence) && (plan !== undefined || !isOff(ratio, evidence));
 
 /** Only a lift with the lash out may have it taken off; one of which nobody said so may carry it. */
 const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-in' || lashIn === 'not-said';
@@ -61,7 +71,7 @@ export const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
   )[0];
 
 export function measured(ratio: ValveRatio): ChangeRatio {
-  const { value, low, high, basis, spring, lashIn, lacks, restsOn } = ratio;
+  const { value, low, high, basis, spring, lashIn, lacks, restsOn, many } = ratio;
   return {
     from: 'measured',
     basis,
@@ -73,7 +83,10 @@ export function measured(ratio: ValveRatio): ChangeRatio {
     lacks,
     restsOn,
     said: `the ${basis === 'measured' ? 'measured' : 'calculated'} ${ratioSaid(value)}${spring === 'running' ? ' on the running spring' : ''}`,
-    source: `${spring}-spring ratio of ${placeOf(ratio)}`,
+    source:
+      many === undefined
+        ? `${spring}-spring ratio of ${placeOf(ratio)}`
+        : `${spring}-spring ratios of ${many} valves of the per-valve sheet, which read alike: its interval holds that of each`,
   };
 }
 
@@ -113,10 +126,10 @@ export function onToday(
 export const onAndOff = (
   ratios: readonly ValveRatio[],
   evidence: Evidence,
-): Record<'on' | 'off', ValveRatio[]> => {
-  const isOff = (each: ValveRatio): boolean => each.soldAsThen !== undefined || isOffSince(each, evidence);
-  return { on: ratios.filter((each) => !isOff(each)), off: ratios.filter(isOff) };
-};
+): Record<'on' | 'off', ValveRatio[]> => ({
+  on: ratios.filter((each) => !isOff(each, evidence)),
+  off: ratios.filter((each) => isOff(each, evidence)),
+});
 
 /**
  * The ratios before and after, each from the best that is known of it.

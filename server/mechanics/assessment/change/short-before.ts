@@ -30,12 +30,12 @@ export function shortBefore(
       gaps: detail.gaps.filter((gap) => !isHeld(gap)).flatMap(asBefore),
     }));
   return groupsOf(here).map((group): NotToRun => {
-    const { members, touching, name } = group;
+    const { members, touching, name, key } = group;
     const [{ gap, detail }, ...others] = members;
     const open = hangsOn(group, questions);
     const said = detail.before === undefined ? '' : `, ${detail.before.said}`;
     return {
-      id: `not-to-run:gap-short-before:${name}${touching ? ':touching' : ''}`,
+      id: `not-to-run:gap-short-before:${name}${key}${touching ? ':touching' : ''}`,
       about: { of: 'build' },
       what: 'run',
       ...(open.length === 0 ? {} : { hangsOn: open }),
