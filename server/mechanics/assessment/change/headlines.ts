@@ -48,13 +48,17 @@ function groupSaid(group: GapGroup, shared: string | undefined): string {
 function heldSaid(groups: readonly GapGroup[]): string[] {
   const held = groups.filter(({ word }) => word === undefined);
   // Of a gap that has its word elsewhere it is said where it has none.
-  const named = (group: GapGroup): string =>
+  const whereOf = (group: GapGroup): string =>
     groups.some((other) => other.word !== undefined && other.name === group.name)
-      ? `${titleOf(group)} on ${placesSaid(group.members)}`
-      : titleOf(group);
+      ? ` on ${placesSaid(group.members)}`
+      : '';
+  const named = once(held.map(whereOf)).map((place) => {
+    const titles = held.filter((group) => whereOf(group) === place).map(titleOf);
+    return `${listed(once(titles))}${place}`;
+  });
   const needs = once(held.flatMap(({ members }) => members.flatMap(({ gap }) => lacksSaid(gap.lacks))));
   if (held.length === 0) return [];
-  return [`no word yet on ${listed(once(held.map(named)))}. ${firstSaid(needs)}`];
+  return [`no word yet on ${listed(named)}. ${firstSaid(needs)}`];
 }
 
 /** More than this nobody takes in at once over the phone. */
