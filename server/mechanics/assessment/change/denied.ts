@@ -4,8 +4,8 @@ import { isRatio } from '../common/stamp-read.ts';
 import type { AsRead, ValveRatio, WithheldRatio } from '../common/valve-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
-import { isOfArms } from './ratios.ts';
 import { notMeasured, soldRatio, statedOnNow } from './stated-ratios.ts';
+import { isOfAfter } from './whose-arms.ts';
 
 /** What was read may be more than all that the interval holds; or less, where nothing that reads low is in it. */
 const isOutside = ({ low, high, orMore }: AsRead, ratio: Pick<ChangeRatio, 'low' | 'high'>): boolean =>
@@ -51,7 +51,7 @@ export function deniedBy(
 ): WithheldRatio | undefined {
   if (ratio === undefined) return undefined;
   const outside = withheld.filter(({ asRead }) => asRead !== undefined && isOutside(asRead, ratio));
-  return [...outside, ...alsoRead(ratio, ratios)].find((each) => isOfArms(each, plan, evidence));
+  return [...outside, ...alsoRead(ratio, ratios)].find((each) => isOfAfter(each, plan, evidence));
 }
 
 /** Fewer valves than this say nothing of their side. */
@@ -68,7 +68,7 @@ export function deniedBySiblings(
   evidence: Evidence,
 ): WithheldRatio | undefined {
   const own = siblings
-    .filter((each) => isOfArms(each, plan, evidence))
+    .filter((each) => isOfAfter(each, plan, evidence))
     .toSorted((a, b) => b.value - a.value || byPlace(a, b));
   const [highest] = own;
   const isSide = new Set(own.map(placeOf)).size >= FEWEST;

@@ -20,13 +20,14 @@ import type { GapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
 import { knownInput, lashInForce } from './known.ts';
 import { type PushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
-import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
+import { type BeforeAndAfter, beforeAndAfter, nominalNow } from './ratios.ts';
 import { type ReadAlike, readAlike, waysSaid, worstOfAll } from './read-alike.ts';
 import type { Spot } from './spots.ts';
 import { type Bends, bendOf, UNBENT, variantsOf } from './spread.ts';
 import { cardsRatio } from './stated-ratios.ts';
 import { todayOf } from './today.ts';
 import type { Worked } from './told-once.ts';
+import { isOfAfter } from './whose-arms.ts';
 import { type GapsAsked, workedGap } from './worked-gap.ts';
 
 export interface PlannedSpot {
@@ -132,7 +133,7 @@ function askedOf(
     calculations,
     about: spot.about,
     planKey: planKey(seen, plan),
-    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, seen)),
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfAfter(each, plan, seen)),
     measured: spot.row === undefined ? [] : gapCells(seen, rowWith(spot.row, plan, seen)),
   };
 }
