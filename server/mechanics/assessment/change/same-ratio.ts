@@ -33,6 +33,7 @@ export function noChangeHeadlines(details: readonly ChangeDetail[]): Headline[] 
 
 /** The others that are to be fitted are of another ratio, and do change something. */
 const isKept = (details: readonly ChangeDetail[], same: readonly ChangeDetail[]): boolean =>
+  same.every(isFirstPlan) &&
   details.some((each) => isFirstPlan(each) && each.plan !== same[0]?.plan && !isSame(each));
 
 /** A plan that changes nothing is said to. */

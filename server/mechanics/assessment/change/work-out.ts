@@ -14,7 +14,7 @@ import type { SheetRow } from '../sheet/rows/rows.ts';
 import { isWithPlan } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import { deniedBy, deniedBySiblings, ratioAsRead } from './denied.ts';
-import type { ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
+import type { ChangeDetail, ChangeFigure, ChangeGap, ChangeRatio } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import type { GapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
@@ -164,6 +164,12 @@ function gapsOfWays(
   );
 }
 
+/** What was read that the ratio after does not hold; what bends is allowed for in it already. */
+function deniedAt({ seen, spot, plan }: PlannedSpot, after: ChangeRatio | undefined, bend: number) {
+  const most = after && { ...after, high: after.high + bend };
+  return deniedBy(most, spot, plan, seen) ?? deniedBySiblings(most, spot.siblings, plan, seen);
+}
+
 /** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
 export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
   const { seen: evidence, spot, plan } = planned;
@@ -178,10 +184,7 @@ export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
   const figures = figuresOf(variantsOf(known, ratios, UNBENT), about, planKey(evidence, plan));
   const pushrod = pushrodRead(evidence, armsKnown(planned, all.read), all.pairs);
   const { middle } = readWith(variantsOf(known, ratios, bend), pushrod.arms);
-  // What bends is allowed for already.
-  const most = ratios.after && { ...ratios.after, high: ratios.after.high + bend.after };
-  const denied =
-    deniedBy(most, spot, plan, evidence) ?? deniedBySiblings(most, spot.siblings, plan, evidence);
+  const denied = deniedAt(planned, ratios.after, bend.after);
   const gaps = gapsOfWays(planned, readings, bend, {
     ...askedOf(planned, all),
     ...defined({ denied }),

@@ -24,8 +24,8 @@ describe('ratios that are thought of beside the one that is to be fitted', () =>
     expect(worstOf(CHANGE).map((start) => start.replace(/,.*/, ''))).toEqual([
       'With the planned 1.6',
       'With the planned 1.5',
-      'With the planned 1.75',
       'With the planned 1.7',
+      'With the planned 1.75',
     ]);
   });
 
