@@ -45,6 +45,8 @@ export function readTwice(each: readonly JudgedGap[], evidence: Evidence): Asses
     const answer = againWanted(short, evidence);
     if (answer === undefined) return [];
     const again = each
+      // What was done between two scans is asked of them themselves.
+      .filter(({ entry }) => entry.scan === undefined || short.entry.scan === undefined)
       .filter(({ entry, word }) => word !== 'short' && isSince(entry, answer))
       .toSorted((a, b) => byId(a.entry, b.entry));
     if (again.length === 0) return [];

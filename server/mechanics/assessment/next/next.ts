@@ -85,6 +85,7 @@ function forAnswer({
   // Which ratio is planned is not asked while nobody has said what the arms before are not run with.
   const isPlanning = plan.isChange === true && must.some(({ need }) => need.code === 'planned');
   const withoutRows = must.filter((each) => !isRows(each));
+  const beforeRunning = toReadBeforeRunning(notToRun, isPlanning);
   return (
     lackingNext(must.filter(({ step }) => step === 'triage')) ??
     ofNoise.ask ??
@@ -92,12 +93,12 @@ function forAnswer({
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
     questionNext(questions.filter((each) => isOfIndicator(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
-    shortNext(ofChange?.short, ofSheet) ??
+    (beforeRunning === undefined ? shortNext(ofChange?.short, ofSheet) : undefined) ??
     ofChange?.held ??
     questionNext(questions.filter((each) => isOfSteps(each, steps) || each.code === VALVE_GEAR)) ??
     (ofChange?.doubted === undefined ? undefined : (readingNext(explained) ?? ofChange.doubted)) ??
     ofNoise.again ??
-    toReadBeforeRunning(notToRun, isPlanning) ??
+    beforeRunning ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??
     lackingNext(must.filter(({ need }) => need.started)) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
