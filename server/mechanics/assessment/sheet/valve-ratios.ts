@@ -72,7 +72,8 @@ export function ratiosOfSheet(
         high,
         spring,
         basis: 'measured',
-        lashIn: 'none',
+        // Left in, the lift as it was read is the net lift already.
+        lashIn: ratio.lash === 'set' ? 'left-in' : 'none',
         lobeLift,
         lacks: [...ratio.lacks, ...lashLack(evidence, ratio)],
         restsOn: quantity?.restsOn ?? [],

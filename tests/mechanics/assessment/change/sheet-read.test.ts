@@ -64,6 +64,17 @@ describe('all sixteen read 1.70 where they are sold as 1.6', () => {
   });
 });
 
+test('read with the lash left in, it is not taken off once more: .615 − (.345 × 1.6 − .016) = .079', () => {
+  const sheet = sixteen(1.6, ({ lift }) => ({ lift: lift - 0.016 }));
+  const told = changeOf(answered({ ...CHANGE, sheet }, 'lash-not-said', 'set')).find(
+    ({ key }) => key === 'exhaust',
+  );
+  const room = (told?.seal?.after?.value ?? 0) / IN;
+  expect(room).toBeGreaterThan(0.077);
+  expect(room).toBeLessThan(0.081);
+  expect(told?.seal?.word).toBeUndefined();
+});
+
 describe('one valve that reads unlike the others', () => {
   const odd = sixteen(1.645, ({ lift }, at) => (at === '3 exhaust' ? { lift: lift + 0.026 } : {}));
   const evidence = withSheet(odd, { springs: { ...SPRINGS, retainerToSeal: 0.575 * IN } });
