@@ -221,10 +221,12 @@ export interface NotToRun {
   readonly atOnce?: boolean;
   /** What is read or measured to know whether it may run. */
   readonly todo?: Pick<NextAction, 'action' | 'step' | 'settles'>;
+  /** Of a ratio that is thought of beside the one that is to be fitted: nothing is done about it first. */
+  readonly beside?: true;
   /** Nothing more is read for it: it is said before anything is planned. */
   readonly saidFirst?: true;
-  /** Its stop was lifted for one more reading. */
-  readonly toReadAgain?: true;
+  /** Its stop was lifted for one more reading: the entry that raised it. */
+  readonly toReadAgain?: string;
   /** Open questions whose answer may take it away, each answered with nothing turned. */
   readonly hangsOn?: readonly string[];
 }

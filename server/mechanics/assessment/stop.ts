@@ -73,10 +73,10 @@ const isSaidBy = (held: StopReason, standing: readonly StopReason[]): boolean =>
 export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): NotToRun[] {
   return raised
     .filter((reason) => reason.code === 'gap-short' && isLifted(reason, evidence))
-    .map(({ id, about, sentence, why }) => ({
+    .map(({ id, entryId, about, sentence, why }) => ({
       id: `not-to-run:${id}`,
       what: 'run' as const,
-      toReadAgain: true as const,
+      ...defined({ toReadAgain: entryId }),
       about,
       sentence: why === undefined ? sentence : `Do not run it: ${ended(why)}`,
       wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,

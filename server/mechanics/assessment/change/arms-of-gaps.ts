@@ -1,33 +1,33 @@
+import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { forSide, plansOf } from '../common/plans.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { armsOf } from './ratios.ts';
 import { soldThen } from './sold-then.ts';
+import { type WhoseArms, whoseArms } from './whose-arms.ts';
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
 
-/** The arms that a gap was read with: of a plan, or those that the engine has. */
-function armsOfGap(
-  entry: SheetEvidence,
-  evidence: Evidence,
-): { readonly plan?: number; readonly fitted: boolean } {
-  const told = armsOf(entry, evidence, soldThen(entry, evidence));
+/** Whose arms a gap was read with. */
+function armsOfGap(entry: SheetEvidence, evidence: Evidence): WhoseArms {
+  const { soldAsThen: _, ...read } = entry;
+  const told = whoseArms({ ...read, ...defined({ soldAsThen: soldThen(entry, evidence) }) }, evidence);
   if (told !== undefined) return told;
+  const off = isOffSince(entry, evidence);
+  const ofEngine = { on: !off, off };
   // While a ratio is still being chosen there is nothing of it to read on the engine.
-  if (evidence.call.goal === 'choose-ratio') return { fitted: true };
+  if (evidence.call.goal === 'choose-ratio') return ofEngine;
   const [plan] = plansOf(evidence);
-  return plan === undefined ? { fitted: true } : { plan, fitted: false };
+  return plan === undefined ? ofEngine : { plan, on: false, off: false };
 }
 
 /** With what other arms a gap was read than it is asked for; nothing where they are the same. */
 function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['otherArms'] {
   if (entry.arms === 'before' || !isGap(entry)) return undefined;
-  const isPlanned = plansOf(evidence).length > 0;
-  if (isPlanned && !armsOfGap(entry, evidence).fitted) return undefined;
-  if (isOffSince(entry, evidence) || soldThen(entry, evidence) !== undefined) return 'off-since';
-  return isPlanned ? 'on-now' : undefined;
+  const { on, off } = armsOfGap(entry, evidence);
+  if (off) return 'off-since';
+  return on && plansOf(evidence).length > 0 ? 'on-now' : undefined;
 }
 
 /** No one ratio makes the gaps of an overhead cam: they are what was read, whatever its arms were sold as. */

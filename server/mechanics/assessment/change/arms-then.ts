@@ -3,7 +3,7 @@ import { sameRatio } from '../common/same-ratio.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, SheetEvidence, Side } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
-import { bestOf, isOfPlan, measured, onAndOff } from './ratios.ts';
+import { bestOf, measured } from './ratios.ts';
 import {
   notMeasured,
   soldBefore,
@@ -13,6 +13,7 @@ import {
   stampedOn,
   statedOnNow,
 } from './stated-ratios.ts';
+import { whoseArms } from './whose-arms.ts';
 
 /** Where a gap was read, and the ratios that were: of its valve, and all of them. */
 interface ReadThere {
@@ -31,10 +32,8 @@ function measuredOf(armId: string, { ratios, all }: ReadThere): ChangeRatio | un
 
 /** Of arms that nobody named: what was read of such on the valve. */
 function measuredUnnamed(entry: SheetEvidence, evidence: Evidence, { plan, ratios }: ReadThere) {
-  const { on, off } = onAndOff(
-    ratios.filter((each) => isOfPlan(each, undefined, evidence)),
-    evidence,
-  );
+  const of = (whose: 'on' | 'off') => ratios.filter((each) => whoseArms(each, evidence)?.[whose] === true);
+  const [on, off] = [of('on'), of('off')];
   const isOnNow = entry.otherArms === 'on-now';
   // Arms that are on now were on before a plan; without one they are those of after.
   const best = plan === undefined ? bestOf(off) : (bestOf(on) ?? (isOnNow ? undefined : bestOf(off)));

@@ -1,7 +1,8 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import { nearSaid } from '../../gap-scan/words.ts';
-import { inches } from '../common/said.ts';
+import { gapSaid } from '../common/gap-said.ts';
+import { inches, placeOf, ratioSaid } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import { bendIn } from '../gaps/gap-bend.ts';
 import type { ChangeGap } from './detail.ts';
@@ -14,6 +15,16 @@ function movedSaid(moved: ScanMoved | undefined): string[] {
   ];
 }
 
+/** The arm was read otherwise, and it is not known yet which of the two is so: what the reading would leave. */
+function readSaid(name: GapName, { denied, asRead, about }: GapsAsked): string[] {
+  const read = denied?.asRead;
+  if (denied === undefined || read === undefined) return [];
+  const gap = asRead?.(name);
+  const leaves = gap === undefined ? '' : `: with that it would be ${gapSaid(gap)}`;
+  const arm = about.of === 'valve' ? 'the arm' : placeOf(denied);
+  return [`${arm} reads ${ratioSaid(read.value)}${read.orMore ? ' or more' : ''} as it stands${leaves}`];
+}
+
 /** What a calculated gap is made of, and what it allows for. */
 export function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): string[] {
   const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
@@ -23,6 +34,7 @@ export function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word
       : [
           `calculated from ${asEntered(from.readAs)}, read with the arms ${from.otherArms === 'on-now' ? 'that are on now' : from.otherArms === 'off-since' ? 'that are off since' : 'before'}, and what the ratio changes`,
         ]),
+    ...readSaid(name, asked),
     ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined
       ? ['it is calculated: measure it before it runs']

@@ -77,6 +77,8 @@ export interface ChangeDetail {
   readonly key: string;
   /** The ratio that is to be fitted, where one is. */
   readonly plan?: number;
+  /** Another ratio is to be fitted: this one is thought of beside it. */
+  readonly beside?: true;
   readonly about: Subject;
   readonly before?: ChangeRatio;
   readonly after?: ChangeRatio;

@@ -6,7 +6,7 @@ import type { AssessedQuantity, Subject } from '../assessment.ts';
 import { lacksSaid } from '../common/lack.ts';
 import { keyOf } from '../common/said.ts';
 import type { ChangeFigure, ChangeRatio } from './detail.ts';
-import { spreadOf, type Variants, variantsOf } from './spread.ts';
+import { spreadOf, UNBENT, type Variants, variantsOf } from './spread.ts';
 
 /** No length on an engine is known nearer than half a thousandth, however it was calculated. */
 const FINEST = 0.0005 * IN;
@@ -62,7 +62,7 @@ export const openLoadWith = (
   after: ChangeRatio,
   about: Subject,
 ): ChangeFigure['after'] =>
-  figuresOf(variantsOf(known, { after }, 0), about, '').find(({ name }) => name === 'open-load')?.after;
+  figuresOf(variantsOf(known, { after }, UNBENT), about, '').find(({ name }) => name === 'open-load')?.after;
 
 /** What a figure after the change holds for. */
 function conditionsOf(ratio: ChangeRatio, lash: number | undefined): string[] {

@@ -19,15 +19,15 @@ import { becauseOf } from './because.ts';
 import type { ChangeGap } from './detail.ts';
 import { WHICH_ARMS } from './pushrod-read-with.ts';
 import type { Variants } from './spread.ts';
-import { atLeast, type GapsAsked, isEither, readThenOf, workedGap } from './worked-gap.ts';
+import { atLeast, type GapsAsked, isEither, readThenOf, workedBefore, workedGap } from './worked-gap.ts';
 import { worstFirst } from './worst-first.ts';
 
 /** The gap before, with what the interval of the ratio before makes of it. */
-function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): ChangeGap['before'] {
-  const before = asked.calculations.before(beforeAlone, name);
+function gapBefore(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap['before'] {
+  const before = asked.calculations.before(variants.beforeAlone, name);
   if (before === undefined) return undefined;
   if (before.basis === 'measured') return atLeast(name, before, asked);
-  return { ...asTold(before), basis: 'calculated' };
+  return { ...asTold(workedBefore(name, before, variants, asked)), basis: 'calculated' };
 }
 
 /** With another ratio the least moves; past the end of what was read it is not found. */
@@ -58,6 +58,7 @@ function heldBy(name: GapName, asked: GapsAsked): Lack[] {
       ? [isRatioUnknown(evidence, sideOfValve(from.valve)) ? measured : WHICH_RATIO]
       : []),
     ...(after?.lacks ?? []),
+    ...(asked.denied?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? [toSay('lash-of-ratio', 'the setting of the lash that was left in, or a reading at zero lash')]
       : []),

@@ -1,4 +1,4 @@
-import { keysOf, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
+import { keysOf, sideOfValve, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
 import { touches } from '../common/gap-said.ts';
 import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, nominalSaid, subjectSaid } from '../common/said.ts';
@@ -13,6 +13,8 @@ interface Member {
 /** One gap of several valves that stands alike: told once, with where it is worst. */
 export interface GapGroup {
   readonly name: GapName;
+  /** Ends ids that name the gap: empty where the same gap has one limit on all valves. */
+  readonly key: string;
   readonly word: ChangeGap['word'];
   readonly touching: boolean;
   /** The worst first. */
@@ -27,13 +29,30 @@ const RANK = { short: 1, close: 2, clear: 4 } as const;
 export const rankOf = ({ word, touching }: Pick<GapGroup, 'word' | 'touching'>): number =>
   touching ? 0 : word === undefined ? 3 : RANK[word];
 
-/** Every known gap of these valves, alike ones together: those that would touch, short, close, no word yet, clear. */
+/** The side of a detail. */
+export const sideOf = ({ about }: Pick<ChangeDetail, 'about'>): string =>
+  about.of === 'valve' ? sideOfValve(about.valve) : about.of === 'side' ? about.valve : '';
+
+/** Against several limits a gap is several: what is worst against the one says nothing against another. */
+const limitKey = (details: readonly ChangeDetail[]) => {
+  const limits = new Map<GapName, Set<number>>();
+  for (const { gaps } of details)
+    for (const { name, limit } of gaps) limits.set(name, (limits.get(name) ?? new Set()).add(limit.value));
+  return (detail: ChangeDetail, { name }: ChangeGap): string =>
+    (limits.get(name)?.size ?? 0) > 1 ? `:${sideOf(detail)}` : '';
+};
+
+/**
+ * Every known gap of these valves, alike ones against one limit together: those that would touch, short, close, no word
+ * yet, clear.
+ */
 export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
   const groups = new Map<string, [Member, ...Member[]]>();
+  const keyOfLimit = limitKey(details);
   for (const detail of details)
     for (const gap of detail.gaps) {
       if (gap.after === undefined) continue;
-      const key = `${gap.name} ${gap.word ?? lacksSaid(gap.lacks).join()} ${gap.word === 'short' && touches(gap.after)}`;
+      const key = `${gap.name} ${gap.word ?? lacksSaid(gap.lacks).join()} ${gap.word === 'short' && touches(gap.after)}${keyOfLimit(detail, gap)}`;
       const here = groups.get(key);
       if (here === undefined) groups.set(key, [{ gap, detail }]);
       else here.push({ gap, detail });
@@ -42,7 +61,8 @@ export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
     .map(([first, ...rest]): GapGroup => {
       const [worst = first, ...others] = [first, ...rest].toSorted((a, b) => roomOf(a.gap) - roomOf(b.gap));
       const { name, word, after = {} } = worst.gap;
-      return { name, word, touching: word === 'short' && touches(after), members: [worst, ...others] };
+      const key = keyOfLimit(worst.detail, worst.gap);
+      return { name, key, word, touching: word === 'short' && touches(after), members: [worst, ...others] };
     })
     .toSorted((a, b) => rankOf(a) - rankOf(b) || roomOf(a.members[0].gap) - roomOf(b.members[0].gap));
 }
@@ -89,14 +109,20 @@ export interface PlanGroup {
   readonly plan?: number;
   /** Ends the ids: empty of the first plan, and where there is none. */
   readonly key: string;
+  /** It is thought of beside a ratio that is to be fitted. */
+  readonly isBeside: boolean;
   readonly details: readonly ChangeDetail[];
 }
 
 export function byPlan(details: readonly ChangeDetail[]): PlanGroup[] {
   const plans = once(details.map(({ plan }) => plan));
-  return plans.map((plan, index) => ({
-    ...(plan === undefined ? {} : { plan }),
-    key: index === 0 || plan === undefined ? '' : `:planned-${nominalSaid(plan)}`,
-    details: details.filter((detail) => detail.plan === plan),
-  }));
+  return plans.map((plan, index) => {
+    const here = details.filter((detail) => detail.plan === plan);
+    return {
+      ...(plan === undefined ? {} : { plan }),
+      key: index === 0 || plan === undefined ? '' : `:planned-${nominalSaid(plan)}`,
+      isBeside: here.every(({ beside }) => beside === true),
+      details: here,
+    };
+  });
 }

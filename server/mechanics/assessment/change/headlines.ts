@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
+import { touches } from '../common/gap-said.ts';
 import { lacksSaid } from '../common/lack.ts';
 import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
@@ -53,9 +54,18 @@ function groupSaid(group: GapGroup, shared: string | undefined): string {
 /** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
 function heldSaid(groups: readonly GapGroup[]): string[] {
   const held = groups.filter(({ word }) => word === undefined);
+  // Of a gap that has its word elsewhere it is said where it has none.
+  const whereOf = (group: GapGroup): string =>
+    groups.some((other) => other.word !== undefined && other.name === group.name)
+      ? ` on ${placesSaid(group.members)}`
+      : '';
+  const named = once(held.map(whereOf)).map((place) => {
+    const titles = held.filter((group) => whereOf(group) === place).map(titleOf);
+    return `${listed(once(titles))}${place}`;
+  });
   const needs = once(held.flatMap(({ members }) => members.flatMap(({ gap }) => lacksSaid(gap.lacks))));
   if (held.length === 0) return [];
-  return [`no word yet on ${listed(once(held.map(titleOf)))}. ${firstSaid(needs)}`];
+  return [`no word yet on ${listed(named)}. ${firstSaid(needs)}`];
 }
 
 /** More than this nobody takes in at once over the phone. */
@@ -107,14 +117,14 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
   return [upperFirst(`${start}${lead}`), ...more.map(upperFirst)].join(' ');
 }
 
-/** Plans by the worst of their gaps; of those that stand alike the one that is to be fitted first. */
+/** What is to be fitted, then what is set beside it; each by the worst of its gaps. */
 function worstPlanFirst(details: readonly ChangeDetail[]) {
   const all = byPlan(details).map((plan) => ({ plan, groups: groupsOf(plan.details) }));
   const rank = ({ groups: [worst] }: (typeof all)[number]) => (worst === undefined ? 9 : rankOf(worst));
-  return all.toSorted((a, b) => rank(a) - rank(b));
+  return all.toSorted((a, b) => Number(a.plan.isBeside) - Number(b.plan.isBeside) || rank(a) - rank(b));
 }
 
-/** The answer in one line for each plan, the worst plan first: every gap that is not clear, none left out. */
+/** The answer in one line for each plan, what is to be fitted first: every gap that is not clear, none left out. */
 export function worstHeadlines(details: readonly ChangeDetail[]): Headline[] {
   return worstPlanFirst(details).flatMap(({ plan, groups }): Headline[] => {
     const [worst] = groups;
@@ -141,30 +151,55 @@ export function notUsedHeadlines(details: readonly ChangeDetail[]): Headline[] {
   );
 }
 
-/** Gaps that come out short by calculation: parts that are planned are not fitted, an engine as it is is not run. */
+/** It can’t be told from its limit, and what is to be expected is that the parts touch. */
+const isToTouch = ({ word, members: [{ gap }] }: GapGroup): boolean =>
+  word === 'close' && gap.after !== undefined && touches(gap.after);
+
+const SHOP_LOOKS = 'a qualified shop looks before it runs';
+
+/** What is not to be run or fitted, and what is done instead. */
+function barred(group: GapGroup, plan: number | undefined) {
+  const [{ gap }, ...others] = group.members;
+  const what = `${titleOf(group)} on ${where(group)}`;
+  const told = gapToldAtWorst(gap, others.length > 0);
+  const fit = plan === undefined ? undefined : `Don’t fit the planned ${nominalSaid(plan)}`;
+  const start = fit ?? 'Do not run it';
+  if (isToTouch(group))
+    return {
+      sentence: `${start} before it is measured: ${what} is close, ${told}.`,
+      wayOut: `Measure the gap${fit === undefined ? ' by hand, gently' : ' on a mock-up'}; ${SHOP_LOOKS}.`,
+    };
+  return {
+    sentence: `${start}: ${what} comes out short, ${told}.`,
+    wayOut:
+      fit === undefined
+        ? 'Measure the gap, and have a qualified shop look before it runs.'
+        : `Change the parts or the ratio, or measure the gap on a mock-up; ${SHOP_LOOKS}.`,
+  };
+}
+
+/**
+ * Gaps that come out short by calculation, or are expected to be gone: parts that are planned are not fitted, an engine as
+ * it is is not run.
+ */
 export function shortGaps(
   details: readonly ChangeDetail[],
   questions: Parameters<typeof hangsOn>[1],
 ): NotToRun[] {
-  return byPlan(details).flatMap(({ plan, key, details: here }) =>
+  return byPlan(details).flatMap(({ plan, key, isBeside, details: here }) =>
     groupsOf(here).flatMap((group): NotToRun[] => {
       const { word, members, touching, name } = group;
-      const [{ gap }, ...others] = members;
-      if (word !== 'short' || gap.ofSheet === true) return [];
-      const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
-      const told = gapToldAtWorst(gap, others.length > 0);
+      const isClose = isToTouch(group);
+      if ((word !== 'short' && !isClose) || members[0].gap.ofSheet === true) return [];
       const open = hangsOn(group, questions);
       return [
         {
-          id: `not-to-run:gap-short:${name}${touching ? ':touching' : ''}${key}`,
+          id: `not-to-run:gap-${isClose ? 'close' : 'short'}:${name}${group.key}${touching ? ':touching' : ''}${key}`,
           about: { of: 'build' },
           what: plan === undefined ? 'run' : 'fit',
+          ...(isBeside ? { beside: true } : {}),
           ...(open.length === 0 ? {} : { hangsOn: open }),
-          sentence: `${start}: ${titleOf(group)} on ${where(group)} comes out short, ${told}.`,
-          wayOut:
-            plan === undefined
-              ? 'Measure the gap, and have a qualified shop look before it runs.'
-              : 'Change the parts or the ratio, or measure the gap on a mock-up; a qualified shop looks before it runs.',
+          ...barred(group, plan),
         },
       ];
     }),

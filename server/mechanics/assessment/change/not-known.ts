@@ -1,10 +1,9 @@
-import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Headline } from '../assessment.ts';
 import { lacksSaid } from '../common/lack.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
-import { isFirstPlan, once, placesSaid } from './groups.ts';
+import { isFirstPlan, once, placesSaid, sideOf } from './groups.ts';
 
 /** What breaks most where it is gone, first (common practice, no published source). */
 const WORST: readonly GapName[] = [
@@ -26,9 +25,6 @@ export interface Unknown {
   readonly detail: ChangeDetail;
 }
 
-const sideOf = (about: ChangeDetail['about']): string =>
-  about.of === 'valve' ? sideOfValve(about.valve) : about.of === 'side' ? about.valve : '';
-
 /** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
 function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
   const here = details.filter(isFirstPlan);
@@ -46,11 +42,11 @@ export function notMeasuredYet(details: readonly ChangeDetail[]): Unknown[] {
   const read = new Set(
     details
       .filter(isFirstPlan)
-      .flatMap(({ about, gaps }) =>
-        gaps.flatMap(({ name, after }) => (after === undefined ? [] : [`${sideOf(about)} ${name}`])),
+      .flatMap((detail) =>
+        detail.gaps.flatMap(({ name, after }) => (after === undefined ? [] : [`${sideOf(detail)} ${name}`])),
       ),
   );
-  return unknownOf(details).filter(({ gap, detail }) => !read.has(`${sideOf(detail.about)} ${gap.name}`));
+  return unknownOf(details).filter(({ gap, detail }) => !read.has(`${sideOf(detail)} ${gap.name}`));
 }
 
 const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(lacksSaid(gap.lacks)));
@@ -84,7 +80,7 @@ export function notKnownLines(details: readonly ChangeDetail[]): string[] {
 
 /** Each gap of each side once: a valve that is read by itself makes no more of them. */
 const countOf = (unknown: readonly Unknown[]): number =>
-  new Set(unknown.map((each) => `${sideOf(each.detail.about)} ${each.gap.name}`)).size;
+  new Set(unknown.map((each) => `${sideOf(each.detail)} ${each.gap.name}`)).size;
 
 const countSaid = (unknown: readonly Unknown[]): string => {
   const count = countOf(unknown);

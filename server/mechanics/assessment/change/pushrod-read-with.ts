@@ -179,6 +179,7 @@ export function readWith(variants: Variants, arms: With): Variants {
   return {
     middle: set(variants.middle),
     beforeAlone: set(variants.beforeAlone),
+    beforeEnds: variants.beforeEnds.map(set),
     before: variants.before.map(set),
     after: variants.after.map(set),
   };

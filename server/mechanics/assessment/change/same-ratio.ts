@@ -1,7 +1,7 @@
 import type { Headline } from '../assessment.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { ChangeDetail } from './detail.ts';
-import { byPlan, placesSaid } from './groups.ts';
+import { byPlan, isFirstPlan, placesSaid } from './groups.ts';
 
 /** The plan is what was there before: stated alike, since two arms that are measured always differ. */
 const isSame = ({ plan, before, after }: ChangeDetail): boolean =>
@@ -31,19 +31,27 @@ export function noChangeHeadlines(details: readonly ChangeDetail[]): Headline[] 
   ];
 }
 
+/** The others that are to be fitted are of another ratio, and do change something. */
+const isKept = (details: readonly ChangeDetail[], same: readonly ChangeDetail[]): boolean =>
+  same.every(isFirstPlan) &&
+  details.some((each) => isFirstPlan(each) && each.plan !== same[0]?.plan && !isSame(each));
+
 /** A plan that changes nothing is said to. */
 export function sameRatioHeadlines(details: readonly ChangeDetail[]): Headline[] {
   return byPlan(details).flatMap(({ key, details: here }): Headline[] => {
     const same = here.filter(isSame);
     const [first] = same;
     if (first?.before === undefined || first.after === undefined) return [];
-    const where = same.length === here.length ? '' : ` on ${placesSaid(same.map((detail) => ({ detail })))}`;
+    // What is kept on one side while the other is changed is meant so.
+    const isOfAll = same.length === details.filter(isFirstPlan).length;
+    const where = isOfAll ? '' : ` on ${placesSaid(same.map((detail) => ({ detail })))}`;
+    const end = isKept(details, same) ? '' : ' If another ratio is meant, or other arms are on, say which.';
     return [
       {
         id: `headline:change:same-ratio${key}`,
         about: { of: 'build' },
         step: 'consequences',
-        sentence: `With ${first.after.said} nothing changes${where}: it is ${first.before.said}. If another ratio is meant, or other arms are on, say which.`,
+        sentence: `With ${first.after.said} nothing changes${where}: it is ${first.before.said}.${end}`,
       },
     ];
   });

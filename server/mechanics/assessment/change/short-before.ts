@@ -30,14 +30,14 @@ export function shortBefore(
       gaps: detail.gaps.filter((gap) => !isHeld(gap)).flatMap(asBefore),
     }));
   return groupsOf(here).map((group): NotToRun => {
-    const { members, touching, name } = group;
+    const { members, touching, name, key } = group;
     const [{ gap }, ...others] = members;
     const open = hangsOn(group, questions);
     const ratioOf = ({ detail }: (typeof members)[number]) => detail.before?.said;
     const shared = sharedBy(members, ratioOf);
     const said = shared === undefined ? '' : `, ${shared}`;
     return {
-      id: `not-to-run:gap-short-before:${name}${touching ? ':touching' : ''}`,
+      id: `not-to-run:gap-short-before:${name}${key}${touching ? ':touching' : ''}`,
       about: { of: 'build' },
       what: 'run',
       ...(open.length === 0 ? {} : { hangsOn: open }),

@@ -10,11 +10,20 @@ import type { BeforeAndAfter } from './ratios.ts';
  */
 export interface Variants {
   readonly middle: ConsequenceInput;
-  /** The ratio before by itself, with the wider side of its interval. */
+  /** The ratio before by itself: at its best value, and at the ends of its interval. */
   readonly beforeAlone: ConsequenceInput;
+  readonly beforeEnds: readonly ConsequenceInput[];
   readonly before: readonly ConsequenceInput[];
   readonly after: readonly ConsequenceInput[];
 }
+
+/** By how much each of the two ratios is raised for what the train bends. */
+export interface Bends {
+  readonly before: number;
+  readonly after: number;
+}
+
+export const UNBENT: Bends = { before: 0, after: 0 };
 
 const exact = (value: number, { lashIn }: ChangeRatio): RatioFigure => ({ value, halfWidth: 0, lashIn });
 
@@ -34,7 +43,7 @@ export function bendOf(
 export function variantsOf(
   known: Omit<ConsequenceInput, 'before' | 'after'>,
   { before, after }: BeforeAndAfter,
-  bend: number,
+  bend: Bends,
 ): Variants {
   const at = (one: number | undefined, two: number | undefined): ConsequenceInput => ({
     ...known,
@@ -43,17 +52,20 @@ export function variantsOf(
       ? {}
       : { after: { ...exact(two, after), spring: after.spring ?? 'light' } }),
   });
-  const wider = before && Math.max(before.high - before.value, before.value - before.low);
+  const alone = (value: number | undefined): ConsequenceInput => ({
+    ...known,
+    ...(before === undefined || value === undefined ? {} : { before: exact(value, before) }),
+  });
+  const ofBefore = before === undefined ? [] : [before.low, before.high + bend.before];
   return {
-    beforeAlone: {
-      ...known,
-      ...(before === undefined || wider === undefined
-        ? {}
-        : { before: { ...exact(before.value, before), halfWidth: wider } }),
-    },
+    beforeAlone: alone(before?.value),
+    beforeEnds: ofBefore.map(alone),
     middle: at(before?.value, after?.value),
-    before: before === undefined ? [] : [before.low, before.high].map((value) => at(value, after?.value)),
-    after: after === undefined ? [] : [after.low, after.high + bend].map((value) => at(before?.value, value)),
+    before: ofBefore.map((value) => at(value, after?.value)),
+    after:
+      after === undefined
+        ? []
+        : [after.low, after.high + bend.after].map((value) => at(before?.value, value)),
   };
 }
 

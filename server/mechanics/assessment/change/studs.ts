@@ -10,7 +10,7 @@ import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail } from './detail.ts';
 import { type OpenLoad, studsAsked } from './stud-asked.ts';
 
-type Worked = Pick<ChangeDetail, 'plan' | 'figures' | 'today'>;
+type Worked = Pick<ChangeDetail, 'plan' | 'beside' | 'figures' | 'today'>;
 
 /** What is told of the studs: in the answer where the spring opens past what is usual, else as a caution. */
 interface StudsTold {
@@ -28,6 +28,7 @@ const openLoadOf = ({ figures }: Worked): OpenLoad | undefined =>
 interface PlanLoad {
   readonly load: OpenLoad;
   readonly plan?: number;
+  readonly beside?: true;
   /** What is on now, where something is planned: `the 1.5 they are sold as`. */
   readonly today?: string;
 }
@@ -37,9 +38,9 @@ function loadsOf(details: readonly Worked[]): readonly PlanLoad[] {
   const all = details
     .flatMap((detail): PlanLoad[] => {
       const load = openLoadOf(detail);
-      const { plan, today } = detail;
+      const { plan, beside, today } = detail;
       return [
-        ...(load === undefined ? [] : [{ load, ...defined({ plan }) }]),
+        ...(load === undefined ? [] : [{ load, ...defined({ plan, beside }) }]),
         ...(today === undefined ? [] : [{ load: today.load, today: today.said }]),
       ];
     })
@@ -86,7 +87,7 @@ function askedOf(evidence: Evidence, loads: readonly PlanLoad[]): Asked[] {
 }
 
 /** Their maker allows less: that is held to, whatever the gaps say. */
-function overLoaded({ plan, today }: PlanLoad, at: number): NotToRun {
+function overLoaded({ plan, beside, today }: PlanLoad, at: number): NotToRun {
   const asItIs = today === undefined ? 'Do not run it' : 'Do not run it with what is on now';
   const start = plan === undefined ? asItIs : `Don’t fit the planned ${nominalSaid(plan)}`;
   const key = plan === undefined ? ':now' : `:planned-${nominalSaid(plan)}`;
@@ -94,6 +95,7 @@ function overLoaded({ plan, today }: PlanLoad, at: number): NotToRun {
     id: `not-to-run:studs${at === 0 ? '' : key}`,
     about: BUILD,
     what: plan === undefined ? 'run' : 'fit',
+    ...defined({ beside }),
     sentence: `${start}: the studs’ maker allows less than the springs open at.`,
     wayOut:
       'Fit studs whose maker allows the load, or softer springs; a qualified shop looks before it runs.',

@@ -4,28 +4,31 @@ import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
 import { nestSaid } from '../../springs/nested.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { planKey } from '../common/plans.ts';
-import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
+import { lacksSaid } from '../common/lack.ts';
+import { isBeside, planKey } from '../common/plans.ts';
+import { inches, keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, GapName } from '../evidence.ts';
 import { gapCells } from '../sheet/rows/cells.ts';
 import type { SheetRow } from '../sheet/rows/rows.ts';
 import { isWithPlan } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
-import type { ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
+import { deniedBy, deniedBySiblings, ratioAsRead } from './denied.ts';
+import type { ChangeDetail, ChangeFigure, ChangeGap, ChangeRatio } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import type { GapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
 import { knownInput, lashInForce } from './known.ts';
 import { type PushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
-import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
+import { type BeforeAndAfter, beforeAndAfter, nominalNow } from './ratios.ts';
 import { type ReadAlike, readAlike, waysSaid, worstOfAll } from './read-alike.ts';
 import type { Spot } from './spots.ts';
-import { bendOf, variantsOf } from './spread.ts';
+import { type Bends, bendOf, UNBENT, variantsOf } from './spread.ts';
 import { cardsRatio } from './stated-ratios.ts';
 import { todayOf } from './today.ts';
 import type { Worked } from './told-once.ts';
-import type { GapsAsked } from './worked-gap.ts';
+import { isOfAfter } from './whose-arms.ts';
+import { type GapsAsked, workedGap } from './worked-gap.ts';
 
 export interface PlannedSpot {
   readonly seen: Evidence;
@@ -34,8 +37,12 @@ export interface PlannedSpot {
 }
 
 /** Where the two ratios are from, with what their intervals allow. */
-const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
-  ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
+const sourcesSaid = ({ before, after }: BeforeAndAfter, bend: number): string[] => [
+  ...(before === undefined
+    ? []
+    : [
+        `the ratio before: ${before.source}${bend > 0 ? `; up to ${inches(bend)} of lift is allowed for what bends` : ''}`,
+      ]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
 
@@ -48,10 +55,11 @@ function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[
 /** A ratio that was read and is no ground for a figure yet: what comes first. */
 const withheldSaid = ({ withheld, about }: Spot): string[] =>
   withheld
+    .filter(({ ofSheet }) => ofSheet !== true)
     .slice(0, 1)
     .map(
       ({ lacks }) =>
-        `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacks)}`,
+        `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacksSaid(lacks))}`,
     );
 
 /** What was read with the arms of one plan says nothing of another. */
@@ -62,7 +70,7 @@ const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): S
 
 /** The ratios before and after, and the gaps that were read with other arms by the ratio of those. */
 function ratiosAt({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) {
-  const { side, place, ratios } = spot;
+  const { side, place = spot.like, ratios } = spot;
   const ways = readAlike(seen, { side, place, plan, ratios, all });
   // What was read with arms of one ratio was read with those before.
   const [only, ...others] = ways;
@@ -73,7 +81,7 @@ function ratiosAt({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[])
 /** What is known of the arms that pushrod to head may have been read with. */
 export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
   const { seen, spot, plan } = planned;
-  const { side, place } = spot;
+  const { side, place = spot.like } = spot;
   return {
     side,
     plan,
@@ -99,7 +107,8 @@ const movedOf = (read: ReadAlike['before'], gaps: readonly ChangeGap[]) =>
     );
 
 /** What is known of a spot beside its two ratios, with gaps that were read with arms before. */
-function knownWith({ seen, spot: { side, place, lobeLift } }: PlannedSpot, before: ReadAlike['before']) {
+function knownWith({ seen, spot }: PlannedSpot, before: ReadAlike['before']) {
+  const { side, place = spot.like, lobeLift } = spot;
   return knownInput(seen, { side, ...(place && { place }), ...(lobeLift && { lobeLift }), before });
 }
 
@@ -124,7 +133,7 @@ function askedOf(
     calculations,
     about: spot.about,
     planKey: planKey(seen, plan),
-    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, seen)),
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfAfter(each, plan, seen)),
     measured: spot.row === undefined ? [] : gapCells(seen, rowWith(spot.row, plan, seen)),
   };
 }
@@ -133,18 +142,32 @@ function askedOf(
 function gapsOfWays(
   planned: PlannedSpot,
   { ways, ratios }: ReturnType<typeof ratiosAt>,
-  bend: number,
+  bend: Bends,
   asked: Omit<GapsAsked, 'before' | 'unsaid'>,
 ): ChangeGap[] {
   const gapsWith = ({ ratio, before, unsaid }: ReadAlike): ChangeGap[] => {
     const each = { ...ratios, ...defined({ before: ratio ?? ratios.before }) };
-    const variants = readWith(variantsOf(knownWith(planned, before), each, bend), asked.pushrod.arms);
-    return gapsOf(variants, { ...asked, before, unsaid, ...defined({ moved: movedScan(variants.middle) }) });
+    const known = knownWith(planned, before);
+    const withEach = (two: BeforeAndAfter, more: Bends) =>
+      readWith(variantsOf(known, two, more), asked.pushrod.arms);
+    const variants = withEach(each, bend);
+    const own = { ...asked, before, unsaid, ...defined({ moved: movedScan(variants.middle) }) };
+    const read = asked.denied && ratios.after && ratioAsRead(asked.denied, ratios.after);
+    const asRead =
+      read &&
+      ((name: GapName) => workedGap(name, withEach({ ...each, after: read }, { ...bend, after: 0 }), own));
+    return gapsOf(variants, { ...own, ...defined({ asRead }) });
   };
   return worstOfAll(
     gapsWith({ before: [], asked: false, unsaid: false }),
     ways.map((way) => ({ way, gaps: gapsWith(way) })),
   );
+}
+
+/** What was read that the ratio after does not hold; what bends is allowed for in it already. */
+function deniedAt({ seen, spot, plan }: PlannedSpot, after: ChangeRatio | undefined, bend: number) {
+  const most = after && { ...after, high: after.high + bend };
+  return deniedBy(most, spot, plan, seen) ?? deniedBySiblings(most, spot.siblings, plan, seen);
 }
 
 /** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
@@ -154,19 +177,24 @@ export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
   const readings = ratiosAt(planned, all.read);
   const { ways, ratios } = readings;
   const known = knownWith(planned, []);
-  const bend = bendOf(ratios.after, lobeLift, evidence);
-  const figures = figuresOf(variantsOf(known, ratios, 0), about, planKey(evidence, plan));
+  const bend: Bends = {
+    before: bendOf(ratios.before, lobeLift, evidence),
+    after: bendOf(ratios.after, lobeLift, evidence),
+  };
+  const figures = figuresOf(variantsOf(known, ratios, UNBENT), about, planKey(evidence, plan));
   const pushrod = pushrodRead(evidence, armsKnown(planned, all.read), all.pairs);
   const { middle } = readWith(variantsOf(known, ratios, bend), pushrod.arms);
+  const denied = deniedAt(planned, ratios.after, bend.after);
   const gaps = gapsOfWays(planned, readings, bend, {
     ...askedOf(planned, all),
-    bend: bend * (lobeLift ?? 0),
+    ...defined({ denied }),
+    bend: bend.after * (lobeLift ?? 0),
     pushrod,
     told: toldBySheet(planned),
     ...defined({ after: ratios.after }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
-  const lash = lashInForce(evidence, side, place);
+  const lash = lashInForce(evidence, side, place ?? spot.like);
   const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
   const closest = piston?.basis === 'calculated' ? all.calculations.closest(middle) : undefined;
   const key = `${keyOf(about)}${planKey(evidence, plan)}`;
@@ -176,6 +204,7 @@ export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
     key,
     about,
     ...ratios,
+    ...(isBeside(evidence, plan) ? { beside: true } : {}),
     ...defined({ plan, lobeLift, lash, today: todayOf(planned, known) }),
     figures,
     gaps,
@@ -183,7 +212,7 @@ export function workOut(planned: PlannedSpot, all: OfAllSpots): Worked {
     assumptions: [
       ...assumptionsOf(middle, calculated),
       ...ofNest(evidence, figures),
-      ...sourcesSaid(ratios),
+      ...sourcesSaid(ratios, bend.before * (lobeLift ?? 0)),
       ...waysSaid(ways, ratios.before),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],

@@ -2,6 +2,7 @@ import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import type { KnownGap } from '../../consequences/types.ts';
 import type { Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
+import type { WithheldRatio } from '../common/valve-ratio.ts';
 import type { Evidence, GapName } from '../evidence.ts';
 import type { JudgedGap } from '../gaps/gap.ts';
 import { bendIn } from '../gaps/gap-bend.ts';
@@ -32,6 +33,10 @@ export interface GapsAsked {
   readonly before: readonly JudgedGap[];
   /** Of what ratio those were nobody said. */
   readonly unsaid: boolean;
+  /** A reading of these arms that the ratio after does not hold, though nothing is calculated with it yet. */
+  readonly denied?: WithheldRatio;
+  /** What the gap would be with the ratio as it was read. */
+  readonly asRead?: (name: GapName) => GapBounds | undefined;
   /** With which arms pushrod to head was read. */
   readonly pushrod: PushrodRead;
   /** Where the scan that was read with the arms before has its least with the ratio after. */
@@ -78,6 +83,18 @@ function withEnds(middle: KnownGap, ends: Ends): GapBounds {
   };
 }
 
+/** What comes out with the arms before, with both ends of their ratio in it. */
+export const workedBefore = (
+  name: GapName,
+  middle: KnownGap,
+  { beforeEnds }: Pick<Variants, 'beforeEnds'>,
+  { calculations }: Pick<GapsAsked, 'calculations'>,
+): GapBounds =>
+  withEnds(middle, {
+    before: beforeEnds.map((input) => placeOf(calculations.before(input, name) ?? {})),
+    after: [],
+  });
+
 /** What a gap comes out at. */
 function workedOut(name: GapName, variants: Variants, asked: GapsAsked): GapBounds | undefined {
   const middle = asked.calculations.after(variants.middle, name);
@@ -110,12 +127,17 @@ export function workedGap(name: GapName, variants: Variants, asked: GapsAsked): 
  */
 export function readThenOf(
   name: GapName,
-  { beforeAlone }: Variants,
+  { beforeAlone, beforeEnds }: Variants,
   { before, calculations }: GapsAsked,
 ): ChangeGap['readThen'] {
   const judged = before.find(({ entry }) => entry.kind === name);
   if (judged === undefined || name === 'pushrod-to-head') return undefined;
-  const { scanBefore: _, ...alone } = beforeAlone;
-  const worked = calculations.before({ ...alone, readBefore: {} }, name);
-  return worked && { entryId: judged.entry.id, gap: judged.gap, worked: asTold(worked) };
+  const alone = ({ scanBefore: _, ...input }: Variants['middle']): Variants['middle'] => ({
+    ...input,
+    readBefore: {},
+  });
+  const middle = calculations.before(alone(beforeAlone), name);
+  if (middle === undefined) return undefined;
+  const worked = workedBefore(name, middle, { beforeEnds: beforeEnds.map(alone) }, { calculations });
+  return { entryId: judged.entry.id, gap: judged.gap, worked: asTold(worked) };
 }

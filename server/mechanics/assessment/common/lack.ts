@@ -23,6 +23,7 @@ export type LackCode =
   | 'light-spring'
   | 'passes'
   | 'ratio'
+  | 'ratio-doubted'
   | 'read-wrong'
   | 'read-or-worked'
   | 'scan-figures'

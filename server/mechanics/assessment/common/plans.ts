@@ -34,6 +34,12 @@ export function forSide(evidence: Evidence, side: Side): Evidence {
 export const isToBeFitted = ({ rockers: { planned, split } }: Pick<Evidence, 'rockers'>, sold: number) =>
   split !== true && planned !== undefined && sameRatio(planned, sold);
 
+/** A ratio that is thought of beside the one that is to be fitted. */
+export const isBeside = (
+  { rockers: { planned } }: Pick<Evidence, 'rockers'>,
+  plan: number | undefined,
+): boolean => plan !== undefined && planned !== undefined && !sameRatio(plan, planned);
+
 /** What ids say of a plan beside what they are about; the first plan needs no name. */
 export const planKey = (evidence: Pick<Evidence, 'rockers'>, plan: number | undefined): string =>
   plan === undefined || plansOf(evidence)[0] === plan ? '' : `:planned-${nominalSaid(plan)}`;

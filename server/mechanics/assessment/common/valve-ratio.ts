@@ -27,10 +27,28 @@ export interface ValveRatio extends ValvePlace {
   readonly lacks: readonly Lack[];
   /** Ids of entries. */
   readonly restsOn: readonly string[];
+  /** It is of the per-valve sheet, not of a set-up. */
+  readonly ofSheet?: true;
+  /** It is of so many valves that the sheet read alike: its interval holds that of each. */
+  readonly many?: number;
+}
+
+/** What a reading that is not to be calculated with yet gives as it stands. */
+export interface AsRead {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Lash, a loaded train or a lifter that sinks may be in it: the arm has this ratio or more. */
+  readonly orMore: boolean;
 }
 
 /** A ratio that was read on one valve and is not to be calculated with yet. */
 export interface WithheldRatio extends ValvePlace {
   readonly armId?: string;
-  readonly lacks: readonly string[];
+  readonly comesOff?: true;
+  readonly soldAsThen?: number;
+  readonly lacks: readonly Lack[];
+  readonly asRead?: AsRead;
+  /** It is of the per-valve sheet: the valve is told by itself only where that denies what is held of it. */
+  readonly ofSheet?: true;
 }

@@ -5,7 +5,7 @@ import { chosenOf } from '../common/chosen.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
-import type { Evidence } from '../evidence.ts';
+import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import type { JudgedGap } from './gap.ts';
 
 interface ShortGap {
@@ -54,35 +54,54 @@ const TO_READ_AGAIN = {
   wayOutAtBench: 'Another reading is wanted. Leave it until the desk has lifted the stop.',
 } as const;
 
-/**
- * A gap that was read short stops everything: until what was found is answered and a person lifts it, or its reading is
- * struck out with a reason. Each reading that is short has its own stop: a later one that is short as well stands again.
- */
-export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Evidence): ShortGap[] {
-  if (word !== 'short') return [];
-  const about = valveSubject(entry);
-  const said = `${SHEET_KINDS[entry.kind].toLowerCase()} on ${placeOf(entry)}`;
-  const size = `${gapSaid(gap)} against ${inches(limit.value)}`;
-  const { test } = wordsOf(gap, undefined);
-  const question = asked(
+const saidOf = ({ entry }: JudgedGap): string =>
+  `${SHEET_KINDS[entry.kind].toLowerCase()} on ${placeOf(entry)}`;
+
+const sizeOf = ({ gap, limit }: JudgedGap): string => `${gapSaid(gap)} against ${inches(limit.value)}`;
+
+/** Whether a reading that is short holds, asked of that very reading. */
+function askedOf(judged: JudgedGap, { answers }: Pick<Evidence, 'answers'>): AssessedQuestion {
+  const { entry, gap, limit } = judged;
+  const said = saidOf(judged);
+  return asked(
     {
       code: 'gap-short',
       weight: 'weak',
       ask: `Is ${entry.kind === 'cover' ? '' : 'the '}${said} short, or was it read or written wrong?`,
       knownBy: `Is the ${said} short, or was it read or written wrong?`,
-      size: `As it was read: ${size} (${limit.source}).`,
-      test,
+      size: `As it was read: ${sizeOf(judged)} (${limit.source}).`,
+      test: wordsOf(gap, undefined).test,
       restsOn: [entry.id],
     },
     {
-      about,
+      about: valveSubject(entry),
       step: 'sheet',
       among: entry.id,
       answers,
       choices: hasRoom(gap) ? [SHORT, WRONG, READ_AGAIN] : [SHORT, WRONG],
     },
   );
-  const why = `${said} is short, ${size}`;
+}
+
+/** The answer that another reading of a gap that is short is wanted; nothing where it is not short, or that was not said. */
+export function againWanted(judged: JudgedGap, evidence: Evidence): AnswerEvidence | undefined {
+  if (judged.word !== 'short') return undefined;
+  const question = askedOf(judged, evidence);
+  return chosenOf(question) === READ_AGAIN.code
+    ? evidence.answers.find(({ id }) => id === question.answered?.entryId)
+    : undefined;
+}
+
+/**
+ * A gap that was read short stops everything: until what was found is answered and a person lifts it, or its reading is
+ * struck out with a reason. Each reading that is short has its own stop: a later one that is short as well stands again.
+ */
+export function shortGap(judged: JudgedGap, evidence: Evidence): ShortGap[] {
+  const { entry, gap, word } = judged;
+  if (word !== 'short') return [];
+  const about = valveSubject(entry);
+  const question = askedOf(judged, evidence);
+  const why = `${saidOf(judged)} is short, ${sizeOf(judged)}`;
   const answered = question.answered !== undefined;
   const { start, wayOut, wayOutAtBench } = wordsOf(gap, answered ? (chosenOf(question) ?? '') : undefined);
   return [

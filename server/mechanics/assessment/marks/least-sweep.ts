@@ -8,9 +8,9 @@ import { medianOf } from '../../statistics/median.ts';
 import { lashInForce } from '../change/known.ts';
 import { beforeAndAfter } from '../change/ratios.ts';
 import { forSide, plansOf } from '../common/plans.ts';
-import { inches, placeOf, ratioSaid } from '../common/said.ts';
+import { byPlace, inches, placeOf, ratioSaid } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import type { LeastSweepDetail } from './detail.ts';
 
 /** No length on an engine is known nearer than half a thousandth, however it was calculated. */
@@ -63,12 +63,23 @@ type SweepOf = Pick<ValvePlace, 'valve'> & Partial<ValvePlace>;
 const placeIn = ({ cylinder, valve }: SweepOf): ValvePlace | undefined =>
   cylinder === undefined ? undefined : { cylinder, valve };
 
+/**
+ * Ratios that speak of a side: those of its set-ups, else the one of the sheet that lifts most, on the lightest spring that
+ * it was read on.
+ */
+function ofSide(ratios: readonly ValveRatio[], side: Side): readonly ValveRatio[] {
+  const here = ratios.filter(({ valve }) => sideOfValve(valve) === side);
+  const ofSetUps = here.filter(({ ofSheet }) => ofSheet !== true);
+  if (ofSetUps.length > 0) return ofSetUps;
+  const light = here.filter(({ spring }) => spring === 'light');
+  return (light.length > 0 ? light : here).toSorted((a, b) => b.value - a.value || byPlace(a, b)).slice(0, 1);
+}
+
 /** Net lift of the arms that are on: as measured there, or as they are sold; the lash is taken off once. */
 function liftOf(evidence: Evidence, of: SweepOf, ratios: readonly ValveRatio[]): Known | undefined {
   const place = placeIn(of);
   const own = ratios.filter((ratio) => place !== undefined && placeOf(ratio) === placeOf(place));
-  const side = ratios.filter(({ valve }) => sideOfValve(valve) === sideOfValve(of.valve));
-  const used = own.length > 0 ? own : side;
+  const used = own.length > 0 ? own : ofSide(ratios, sideOfValve(of.valve));
   const seen = forSide(evidence, sideOfValve(of.valve));
   const { after } = beforeAndAfter(seen, sideOfValve(of.valve), used, plansOf(seen)[0]);
   const lobe =

@@ -2,6 +2,7 @@ import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { NextOfChange } from '../change/next-of-change.ts';
+import { keyOf } from '../common/said.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfPart } from '../part/tell.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
@@ -77,6 +78,7 @@ function forAnswer({
   // Which ratio is planned is not asked while nobody has said what the arms before are not run with.
   const isPlanning = plan.isChange === true && must.some(({ need }) => need.code === 'planned');
   const withoutRows = must.filter((each) => !isRows(each));
+  const beforeRunning = toReadBeforeRunning(notToRun, isPlanning);
   return (
     lackingNext(must.filter(({ step }) => step === 'triage')) ??
     ofNoise.ask ??
@@ -84,10 +86,12 @@ function forAnswer({
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
     questionNext(questions.filter((each) => isBeforeReading(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
+    (beforeRunning === undefined ? shortNext(ofChange?.short, ofSheet) : undefined) ??
     ofChange?.held ??
     questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
+    (ofChange?.doubted === undefined ? undefined : (readingNext(explained) ?? ofChange.doubted)) ??
     ofNoise.again ??
-    toReadBeforeRunning(notToRun, isPlanning) ??
+    beforeRunning ??
     (plan.byRatio === true ? sheet?.whole : undefined) ??
     lackingNext(must.filter(({ need }) => need.started)) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
@@ -106,6 +110,14 @@ function forAnswer({
   );
 }
 
+/** A gap comes out short: what the sheet asks of that very valve may take it away, and goes first. */
+const shortNext = (
+  short: NextAction | undefined,
+  { clear, later }: Pick<NextOfSheet, 'clear' | 'later'>,
+): NextAction | undefined =>
+  short &&
+  ([clear, later].find((each) => each !== undefined && keyOf(each.about) === keyOf(short.about)) ?? short);
+
 /** What was set again is read again once locked; else what a gap that grew still wants, by its answer too. */
 const mended = ({ lacking, questions, mend }: NextGiven): NextAction | undefined =>
   lackingNext(lacking.filter(({ need }) => need.code === 'lash-again')) ?? mendNext(questions) ?? mend;
@@ -113,7 +125,7 @@ const mended = ({ lacking, questions, mend }: NextGiven): NextAction | undefined
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
- * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, what is set up and not read yet, more passes, what tells a clear odd valve's part from its position, the rows that
+ * it lacks, a gap that comes out short, the test of a strong doubt, the reading that settles an arm so far off that no gap has a word by it, what is read before it runs, the test of a ratio that a whole side is off, what is set up and not read yet, more passes, what tells a clear odd valve's part from its position, the rows that
  * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
  * first, what is seen with parts off behind the doubts, why an adjuster moved then, and its lobe last;
  * one that was set again since is read again before anything else of it. Then what was found is said, and only then a

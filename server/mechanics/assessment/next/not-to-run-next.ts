@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion, NextAction, NotToRun } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { keyOf, lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
+import { MISREAD, READ_TWICE } from '../gaps/read-twice.ts';
 import { questionNext } from './question-next.ts';
 
 /** It was read again, and comes out otherwise: what was done between says which of the two is of the engine as it is. */
@@ -24,6 +25,35 @@ function readAgain({ about }: NotToRun, questions: readonly AssessedQuestion[]):
   };
 }
 
+/** What is done once it was said which of two readings of a gap was misread. */
+const TO_DO: Readonly<Record<string, { readonly action: string; readonly todo: string }>> = {
+  [MISREAD.short]: { action: 'strike-gap', todo: 'strike the short reading out, with the reason.' },
+  [MISREAD.again]: { action: 'strike-gap', todo: 'strike the later reading out, with the reason.' },
+  [MISREAD.neither]: {
+    action: 'shop-looks',
+    todo: 'leave it. Both readings hold, and a qualified shop looks before it runs.',
+  },
+};
+
+/** It was read again, on the sheet, and is not short by that: which of the two was misread is asked, and done. */
+function readTwice(
+  { about, toReadAgain = '' }: NotToRun,
+  questions: readonly AssessedQuestion[],
+): NextAction | undefined {
+  const twice = questions.find(({ code, restsOn }) => code === READ_TWICE && restsOn.includes(toReadAgain));
+  if (twice === undefined) return undefined;
+  const done = TO_DO[chosenOf(twice) ?? ''];
+  return {
+    id: `next:${twice.id}${done === undefined ? '' : `:${done.action}`}`,
+    action: done?.action ?? twice.code,
+    step: twice.step,
+    about,
+    sentence: `${upperFirst(subjectSaid(about))}: ${done?.todo ?? lowerFirst(twice.test)}`,
+    reason: twice.ask,
+    turns: false,
+  };
+}
+
 /** Nothing that is open may take it away. */
 const isSure = ({ hangsOn = [] }: NotToRun): boolean => hangsOn.length === 0;
 
@@ -41,14 +71,16 @@ export function notToRunNext(
   notToRun: readonly NotToRun[],
   questions: readonly AssessedQuestion[],
 ): NextAction | undefined {
-  const fits = notToRun.filter(({ what }) => what === 'fit');
+  const fits = notToRun.filter(({ what, beside }) => what === 'fit' && beside !== true);
   const first =
-    notToRun.find(({ toReadAgain }) => toReadAgain === true) ?? fits.find((each) => isSure(each)) ?? fits[0];
+    notToRun.find(({ toReadAgain }) => toReadAgain !== undefined) ??
+    fits.find((each) => isSure(each)) ??
+    fits[0];
   if (first === undefined) return undefined;
   const before = mayTakeAway(first, questions);
   if (before !== undefined) return before;
-  const lifted = first.toReadAgain === true;
-  const again = lifted ? readAgain(first, questions) : undefined;
+  const lifted = first.toReadAgain !== undefined;
+  const again = lifted ? (readTwice(first, questions) ?? readAgain(first, questions)) : undefined;
   if (again !== undefined) return again;
   return {
     id: `next:${first.id}`,

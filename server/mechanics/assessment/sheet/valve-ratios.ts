@@ -6,9 +6,10 @@ import { type Lack, toSay } from '../common/lack.ts';
 import { placeOf } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence } from '../evidence.ts';
-import type { SheetDetail, SheetRatioDetail, SheetRatioTold } from './rows/detail.ts';
-import { gappedIn, heldOf } from './rows/held.ts';
-import { isOfSetBefore, ofNowElseAll } from './rows/rows.ts';
+import type { SheetDetail, SheetRatioDetail } from './rows/detail.ts';
+import { heldOf } from './rows/held.ts';
+import { isOfSetBefore } from './rows/rows.ts';
+import { LASH_OF_SHEET } from './rows/said-of-sheet.ts';
 import { isLashOut } from './sides/group-answered.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other it is lacking until it is said. */
@@ -22,27 +23,23 @@ function lashLack(evidence: Evidence, ratio: SheetRatioDetail): Lack[] {
     : [
         toSay(
           'lash-unsaid',
-          `whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`,
+          'whether the lash was out when the valves of the per-valve sheet were read',
+          LASH_OF_SHEET,
         ),
       ];
 }
 
-/** Of a side of which no set-up was read the highest on the lightest spring: it leaves the least room. */
-function highestOf(ratios: readonly SheetRatioTold[], read: readonly ValveRatio[]): SheetRatioTold[] {
-  return (['intake', 'exhaust'] as const).flatMap((side) => {
-    if (read.some(({ valve }) => sideOfValve(valve) === side)) return [];
-    const own = ratios.filter(({ valve, value }) => sideOfValve(valve) === side && value !== undefined);
-    const current = ofNowElseAll(own);
-    const light = current.filter(({ spring }) => spring === 'light');
-    const used = light.length > 0 ? light : current.filter(({ spring }) => spring === 'running');
-    return used.toSorted((a, b) => (b.value ?? 0) - (a.value ?? 0) || a.cylinder - b.cylinder).slice(0, 1);
-  });
-}
+type OfArms = Pick<ValveRatio, 'armId' | 'soldAsThen' | 'comesOff'>;
+
+/** Both may be of the arms that were on: what a set-up read of these counts, and the sheet has no other. */
+const isOfSameArms = (one: OfArms, other: OfArms): boolean =>
+  one.soldAsThen === other.soldAsThen &&
+  one.comesOff === other.comesOff &&
+  (one.armId === undefined || other.armId === undefined || one.armId === other.armId);
 
 /**
- * Ratios of the sheet as the calculation of a change takes them: of the valves whose gaps were read, and of a side of
- * which no set-up was read the highest. Each says that it is from the sheet, and no word stands on it before the lash
- * is known.
+ * Ratios of the sheet as the calculation of a change takes them: of every valve that was read. Each says that it is from
+ * the sheet, and no word stands on it before the lash is known.
  */
 export function ratiosOfSheet(
   evidence: Evidence,
@@ -52,34 +49,35 @@ export function ratiosOfSheet(
 ): ValveRatio[] {
   // Read with the lash in, it is no ratio of the arm: nothing is worked out from it.
   const ratios = all.filter((each) => heldOf(held, each, each.spring).length === 0);
-  const gapped = gappedIn(evidence);
-  const highest = highestOf(ratios, read);
-  const wanted = ratios.filter((ratio) => gapped.has(placeOf(ratio)) || highest.includes(ratio));
-  return wanted.flatMap((ratio): ValveRatio[] => {
+  return ratios.flatMap((ratio): ValveRatio[] => {
     const { value, low, high, spring, lobeLift, cylinder, valve, quantityId } = ratio;
     if (value === undefined || low === undefined || high === undefined || lobeLift === undefined) return [];
-    if (spring === 'not-said' || read.some((other) => placeOf(other) === placeOf(ratio))) return [];
+    if (spring === 'not-said') return [];
     const row = rows.find((each) => placeOf(each) === placeOf(ratio));
+    const arms = defined({
+      armId: isOfSetBefore(ratio) ? undefined : row?.armId,
+      soldAsThen: ratio.soldAsThen,
+      comesOff: ratio.comesOff,
+    });
+    if (read.some((other) => placeOf(other) === placeOf(ratio) && isOfSameArms(other, arms))) return [];
     const quantity = quantities.find(({ id }) => id === quantityId);
     return [
       {
         cylinder,
         valve,
         setUpId: quantityId,
-        ...defined({
-          armId: isOfSetBefore(ratio) ? undefined : row?.armId,
-          soldAsThen: ratio.soldAsThen,
-          comesOff: ratio.comesOff,
-        }),
+        ...arms,
         value,
         low,
         high,
         spring,
         basis: 'measured',
-        lashIn: 'none',
+        // Left in, the lift as it was read is the net lift already.
+        lashIn: ratio.lash === 'set' ? 'left-in' : 'none',
         lobeLift,
         lacks: [...ratio.lacks, ...lashLack(evidence, ratio)],
         restsOn: quantity?.restsOn ?? [],
+        ofSheet: true,
       },
     ];
   });

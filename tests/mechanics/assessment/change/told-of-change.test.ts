@@ -77,8 +77,10 @@ describe('several plans', () => {
       ({ sentence }) => /^With the planned (\d\.\d+), worst/.exec(sentence)?.[1] ?? [],
     );
 
-  test('the one that is worst is told first, whichever is to be fitted', () => {
-    expect(plansTold(several)).toEqual(['1.7', '1.6']);
+  test('the one that is to be fitted is told first, then the worst of those beside it', () => {
+    expect(plansTold(several)).toEqual(['1.6', '1.7']);
+    const more = { ...several.rockers, alsoPlanned: [1.5, 1.7] };
+    expect(plansTold({ ...several, rockers: more })).toEqual(['1.6', '1.7', '1.5']);
     const rockers = { ...CHANGE.rockers, planned: 1.7, alsoPlanned: [1.6] };
     expect(plansTold({ ...several, rockers })).toEqual(['1.7', '1.6']);
     const roomy = { ...several, springs: { ...several.springs, installedHeight: 1.95 * IN } };

@@ -1,5 +1,6 @@
 import { nothingAgainstItsConditions } from './conditions.ts';
 import { nothingCountedTwice } from './counted-once.ts';
+import { nothingIsClearAgainstAReading } from './denied.ts';
 import type { Law } from './law.ts';
 import { nextRestsOnTheFirst } from './next-question.ts';
 import { aCauseIsNoVerdict } from './noise.ts';
@@ -19,6 +20,7 @@ export const LAWS = {
   '1 order does not matter': orderDoesNotMatter,
   '1 what is told late counts': toldLateCounts,
   '3 nothing stands against its own conditions': nothingAgainstItsConditions,
+  '3 no gap is clear on a ratio that its readings deny': nothingIsClearAgainstAReading,
   '3 a cause is no verdict': aCauseIsNoVerdict,
   '4 nothing is counted twice': nothingCountedTwice,
   '5 the worst reading of a gap stands': (assessed) => [

@@ -78,6 +78,15 @@ const otherRatio: Mutant = ({ assessment, evidence }) => {
   return { ...assessment, details: { ...assessment.details, change } };
 };
 
+/** Calculated with less than what was read. */
+const lessThanRead: Mutant = ({ assessment }) => {
+  if (assessment.details.sheet.ratios.length === 0) return undefined;
+  const change = assessment.details.change.map((each) =>
+    each.after === undefined ? each : { ...each, after: { ...each.after, high: 1 } },
+  );
+  return { ...assessment, details: { ...assessment.details, change } };
+};
+
 const turnsIt: Mutant = ({ assessment }) =>
   assessment.stop.length === 0 || assessment.next === undefined
     ? undefined
@@ -181,6 +190,7 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
         : { ...assessment, quantities: assessment.quantities.slice(1) },
   ],
   '3 nothing stands against its own conditions': [withWord, inferenceWord, scansClear],
+  '3 no gap is clear on a ratio that its readings deny': [lessThanRead],
   '3 a cause is no verdict': [
     noiseWith(({ candidates }) => ({ candidates: candidates.slice(1) })),
     noiseWith(({ candidates, facts }) =>

@@ -10,10 +10,10 @@ function firstOf({ sentence }: Headline): string[] {
 
 /**
  * Asked before what was read is gone on with; a scan or a set-up that was begun has its own first, and where the lobe is
- * the card's it is the card that is asked for.
+ * the card's it is the card that is asked for. A gap that comes out short is measured before what only waits for a word.
  */
 const BEFORE =
-  /^next:(triage|noise|not-to-run|sheet|scan|parts:planned|cam:lobe-lift|ratio:(valve|lobe)-passes)|^next:question/;
+  /^next:(triage|noise|not-to-run|sheet|scan|parts:planned|consequences:gap-short|cam:lobe-lift|ratio:(valve|lobe)-passes)|^next:question/;
 
 /** A headline names the thing, what is next says what to do. */
 const WAYS: readonly (readonly [RegExp, string])[] = [

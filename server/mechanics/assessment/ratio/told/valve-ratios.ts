@@ -1,6 +1,7 @@
 import { defined } from '../../../../../shared/defined.ts';
+import { toRead } from '../../common/lack.ts';
 import { placeOf } from '../../common/said.ts';
-import type { ValveRatio, WithheldRatio } from '../../common/valve-ratio.ts';
+import type { AsRead, ValveRatio, WithheldRatio } from '../../common/valve-ratio.ts';
 import type { Evidence, Spring } from '../../evidence.ts';
 import type { GroupExplained } from '../compared/explain.ts';
 import type { SetUpKnown } from '../compared/known.ts';
@@ -8,7 +9,7 @@ import { lacksOfGroup, restingOn } from '../compared/lacking.ts';
 import { isUndecided } from '../compared/set-ups-differ.ts';
 import { isDoubted } from '../compared/word.ts';
 import { isLashKnownIn } from '../read/lack.ts';
-import { asLack, lackSaid } from '../read/lack-said.ts';
+import { asLack } from '../read/lack-said.ts';
 
 function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
   const { setUp, lobe, valve } = read;
@@ -86,6 +87,25 @@ function hasMovedOn({ seats }: Evidence, { group }: GroupExplained, all: readonl
   );
 }
 
+/** What it gives as it stands: the highest of its set-ups, since that leaves the least room. */
+function asReadOf({ known }: GroupExplained): AsRead | undefined {
+  const [highest] = known
+    .filter(
+      ({ differs, besideSheet, poor }) =>
+        differs?.now !== 'aside' && besideSheet !== 'aside' && poor === undefined,
+    )
+    .flatMap(({ result, read: { setUp } }) => (result === undefined ? [] : [{ result, setUp }]))
+    .toSorted((a, b) => b.result.ratio - a.result.ratio);
+  if (highest === undefined) return undefined;
+  const { result, setUp } = highest;
+  return {
+    value: result.ratio,
+    low: result.interval95[0],
+    high: result.interval95[1],
+    orMore: setUp.spring !== 'light' || setUp.lash !== 'zero' || setUp.lifter === 'hydraulic',
+  };
+}
+
 const OF_POSITION = 'what in its position is odd, as the swap told';
 const DOUBTED = 'why the lift is so far off what the arm is stamped or sold as';
 
@@ -96,10 +116,18 @@ export function ratiosWithheld(evidence: Evidence, explained: readonly GroupExpl
     if (hasMovedOn(evidence, each, explained)) return [];
     // What the sheet has is calculated with instead.
     if (restingOn(each)?.besideSheet === 'aside') return [];
-    const { cylinder, valve, armId } = each.group;
-    const lacks = lacksOfGroup(each).map(lackSaid);
+    const { cylinder, valve, armId, soldAsThen, own } = each.group;
+    const comesOff = own[0]?.setUp.comesOff;
+    const lacks = lacksOfGroup(each).map(asLack);
     const { told } = each.group;
     const doubted = told?.verdict === 'position' && told.odd === 'own' ? OF_POSITION : DOUBTED;
-    return [{ cylinder, valve, ...defined({ armId }), lacks: lacks.length > 0 ? lacks : [doubted] }];
+    return [
+      {
+        cylinder,
+        valve,
+        ...defined({ armId, soldAsThen, comesOff, asRead: asReadOf(each) }),
+        lacks: lacks.length > 0 ? lacks : [toRead('ratio-doubted', doubted)],
+      },
+    ];
   });
 }

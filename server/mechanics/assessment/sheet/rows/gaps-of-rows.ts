@@ -1,6 +1,7 @@
 import { placeOf } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
 import { shortGap } from '../../gaps/gap-stops.ts';
+import { readTwice } from '../../gaps/read-twice.ts';
 import { gapCells } from './cells.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -13,8 +14,9 @@ export function gapsOfRows(evidence: Evidence, rows: readonly SheetRow[]) {
     cellsOf: (row: SheetRow) => cells.get(placeOf(row)) ?? [],
     judgements: all.map(({ judgement }) => judgement),
     short: judged.flatMap((one) => shortGap(one, evidence)),
-    questions: judged.flatMap(({ lash, asksLash }) => [
-      ...(asksLash && lash !== undefined ? [lash.question] : []),
-    ]),
+    questions: [
+      ...all.flatMap(({ each }) => readTwice(each, evidence)),
+      ...judged.flatMap(({ lash, asksLash }) => (asksLash && lash !== undefined ? [lash.question] : [])),
+    ],
   };
 }

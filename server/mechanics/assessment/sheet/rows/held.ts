@@ -1,4 +1,6 @@
+import { defined } from '../../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../../shared/schemas/sheet.ts';
+import { toRead, toSay } from '../../common/lack.ts';
 import { placeOf } from '../../common/said.ts';
 import type { WithheldRatio } from '../../common/valve-ratio.ts';
 import type { Evidence, SheetEvidence, Spring, ValvePlace } from '../../evidence.ts';
@@ -14,10 +16,32 @@ const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap 
 export const gappedIn = ({ sheet }: Evidence): Set<string> =>
   new Set(sheet.filter((each) => each.standing && isGap(each)).map(placeOf));
 
-/** Of valves whose gaps were read: what must come first, before a change is worked out from their ratio. */
-export function heldRatios(evidence: Evidence, { held }: Pick<SheetDetail, 'held'>): WithheldRatio[] {
+/**
+ * Of valves whose lift is not worked with: what must come first. Whatever made it read low is in it, so that the arm has
+ * that ratio or more.
+ */
+export function heldRatios(
+  evidence: Evidence,
+  { held, ratios }: Pick<SheetDetail, 'held' | 'ratios'>,
+): WithheldRatio[] {
   const gapped = gappedIn(evidence);
-  return held
-    .filter((each) => gapped.has(placeOf(each)))
-    .map(({ cylinder, valve, lack }) => ({ cylinder, valve, lacks: [lack] }));
+  return ratios.flatMap((ratio): WithheldRatio[] => {
+    const { cylinder, valve, spring, value, low, high, soldAsThen, comesOff } = ratio;
+    const lacks = [
+      ...heldOf(held, ratio, spring).map((lack) => toRead('another-reading', lack)),
+      ...(spring === 'not-said' ? [toSay('which-spring', 'which spring was on the valve')] : []),
+    ];
+    if (lacks.length === 0) return [];
+    const isKnown = value !== undefined && low !== undefined && high !== undefined;
+    return [
+      {
+        cylinder,
+        valve,
+        ...defined({ soldAsThen, comesOff }),
+        lacks,
+        ...(isKnown ? { asRead: { value, low, high, orMore: true } } : {}),
+        ...(gapped.has(placeOf(ratio)) ? {} : { ofSheet: true }),
+      },
+    ];
+  });
 }
