@@ -1,6 +1,7 @@
 import type { computation as ratioAtFullLift } from '../../../computations/ratio-at-full-lift.ts';
 import type { computation as ratioThroughLift } from '../../../computations/ratio-through-lift.ts';
 import type { PassEvidence, SetUpEvidence } from '../../evidence.ts';
+import type { PassKind } from './lobe-passes.ts';
 
 export type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
 export type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;
@@ -73,6 +74,8 @@ export interface SetUpDetail {
   /** The arm was not named for it, but no other was ever named on this valve. */
   readonly armTaken: boolean;
   readonly passes: readonly PassDetail[];
+  /** What it is read for next. */
+  readonly reads: PassKind;
   readonly lobe: LobeDetail;
   readonly lift?: LiftDetail;
   readonly input?: RatioInput;
