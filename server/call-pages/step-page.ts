@@ -18,6 +18,7 @@ import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { tapeOf } from './tape.ts';
 import { unitsForm } from './units-form.ts';
+import { fieldOfNext } from './way-on-page.ts';
 
 function pagerOf(
   frame: CallFrame,
@@ -108,10 +109,12 @@ function framed(
   const guide = guideComponents(how, body.guide);
   const forms = [...body.forms, stop, units];
   const held = heldBack(context, forms, rejected);
+  const shown = { forms: body.forms, shows: body.shows, isBeside: at.title !== undefined };
+  const nextField = context.assessment.next?.step === at.step ? fieldOfNext(context, shown) : undefined;
   const step = [
     header,
     ...held.slots,
-    barOf(frame, context, at.step, { lead, next: body.next }),
+    barOf(frame, context, at.step, { lead, next: body.next, shown }),
     ...guide,
     ...slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
@@ -126,6 +129,8 @@ function framed(
       step: at.step,
       seq: context.build.version,
       stopped: isStopped(context),
+      ...defined({ nextField }),
+      ...(body.shows === undefined ? {} : { at: `${context.base}/steps/${at.step}?${body.shows}` }),
     },
     data: {
       errors: errorsOf(forms, rejected),
