@@ -55,6 +55,8 @@ export function onThisPage(frame: CallFrame, context: CallContext, shown: Shown)
     kind: 'plain',
     ...(context.side === 'desk' ? { key: 'n' } : {}),
   });
+  if (next?.closes === true)
+    return context.side === 'desk' ? to('Close the call', `${context.base}/close`) : undefined;
   const asked = questions.find(
     ({ isNext, step, answered }) => isNext === true && step === next?.step && answered === undefined,
   );

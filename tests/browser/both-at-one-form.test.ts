@@ -23,9 +23,8 @@ it('a pass that was typed while the other side saved one is asked about, and a s
   await bench.goto(`${demo.base}/bench/steps/ratio`);
   const said = await bench.locator('[data-keeps]').textContent();
   const pass = Number(/pass (\d+)/.exec(said ?? '')?.[1]);
-  const before = await desk.locator('.tape-line').count();
-  await save(bench, '.561');
-  await desk.waitForFunction((count) => document.querySelectorAll('.tape-line').length > count, before);
+  await save(bench, '.5613');
+  await desk.locator('.tape-line', { hasText: '.5613' }).first().waitFor();
   await desk.locator('[name=peak]').press('Enter');
   await desk.locator('[data-focus-on-load]').waitFor();
   expect(await desk.locator('[data-focus-on-load]').textContent()).toMatch(
@@ -43,7 +42,7 @@ it('a pass that was typed while the other side saved one is asked about, and a s
   await bench.locator('#stop-here button').click();
   const box = desk.locator('main .hold');
   await box.waitFor();
-  await desk.waitForFunction(() => document.activeElement?.classList.contains('hold') === true);
+  await desk.locator('main .hold:focus').waitFor();
   // Scrolled down, the stop is still seen, and no answer lies over it.
   await desk.evaluate(() => scrollTo(0, document.body.scrollHeight));
   expect(

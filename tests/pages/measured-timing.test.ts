@@ -46,7 +46,7 @@ describe('timing is a chain', () => {
   test('a pointer that was shifted is said so, and nothing says for it that the stop read alike', async () => {
     await freshCall();
     await working('top-dead-centre', 'top-dead-centre', { before: '35', after: '37' });
-    expect(read(await page('timing?of=top-dead-centre'))).toContain('until it reads 36° on both sides');
+    expect(read(await page('timing?of=top-dead-centre'))).toContain('right, it reads 36° on both sides');
     const form = await page('timing?of=centreline');
     expect(read(form)).toContain('Where it was shifted, read the stop again');
     expect(read(form)).not.toContain('read alike');

@@ -41,7 +41,7 @@ describe('the report of a whole call', () => {
       'the gaps in short',
       /Worst first: room to coil bind on 1 intake, the other intake valves and the exhaust valves: short, .*? Rocker to retainer on 1 intake[^:]*: short,/,
     ],
-    ['who does what by when', 'Look up a longer spring: Sal Reed, by 2027-02-03.'],
+    ['who does what by when', 'Look up a longer spring: Sal Reed, by 3 Feb 2027.'],
     ['caller and goal', 'Lin Marsh Engine builder'],
     ['the struck pass with its reason', '(.460 in)'],
     ['why it was struck', 'Struck out by Robin at the desk: one turn missed'],

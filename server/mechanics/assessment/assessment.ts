@@ -162,6 +162,8 @@ export interface NextAction {
   /** Where on its step it is entered. */
   readonly at?: EnteredAt;
   readonly minutes?: number;
+  /** The call is at its end: a page of the desk leads to where it is closed. */
+  readonly closes?: true;
   /** It asks for a photograph: a page leads to where one is kept. */
   readonly photograph?: true;
   /** It turns the engine: never offered under a stop. */

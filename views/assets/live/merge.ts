@@ -49,7 +49,7 @@ function said(fresh: readonly Element[], self: string): string[] {
   const others = fresh.filter((line) => /^line-\d+$/.test(line.id) && line.getAttribute('data-by') !== self);
   const last = others.at(-1);
   if (last === undefined) return [];
-  const what = `${last.getAttribute('data-by')}: ${entrySaid(last)}.`;
+  const what = `${last.getAttribute('data-by')}: ${entrySaid(last).replace(/\.$/, '')}.`;
   return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
 }
 
