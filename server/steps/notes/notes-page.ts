@@ -50,12 +50,12 @@ function noteForm(context: CallContext): PageForm {
               areaField(shown, 'body', LABELS.body, { rows: 3 }),
               textField(shown, 'restsOn', LABELS.restsOn, { optional: true }),
               textField(shown, 'owner', LABELS.owner, {
-                hint: 'One name makes it a promise.',
+                hint: 'For a promise: one name.',
                 optional: true,
               }),
               textField(shown, 'due', LABELS.due, {
                 type: 'date',
-                hint: 'The day it is kept by.',
+                hint: 'For a promise: the day it is kept by.',
                 optional: true,
               }),
             ]

@@ -1,7 +1,6 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
-import type { Subject } from '../assessment.ts';
 import { leftToReadOnNow } from '../change/read-with-off.ts';
-import { placeOf, upperFirst } from '../common/said.ts';
+import { upperFirst } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
@@ -36,25 +35,6 @@ function hasGoneOn(evidence: Evidence): boolean {
   );
 }
 
-/** Half of a swap is on record: one arm was put where another sat, and its own place has none since. */
-function leftWithoutPlace({ arms, seats, sat = [] }: Evidence): Need[] {
-  return arms.flatMap(({ id, name }) => {
-    const own = sat.findLast(({ armId }) => armId === id);
-    if (own === undefined || seats.some(({ armId }) => armId === id)) return [];
-    const there = seats.find((seat) => placeOf(seat) === placeOf(own));
-    const from = sat.filter(({ armId }) => armId === there?.armId).at(-2);
-    if (from === undefined || seats.some((seat) => placeOf(seat) === placeOf(from))) return [];
-    const about: Subject = { of: 'arm', armId: id, name };
-    return [
-      need(`place-of:${id}`, `where ${name} sits now`, `Say where ${name} sits now.`, false, {
-        ...MUST,
-        begun: true,
-        about,
-      }),
-    ];
-  });
-}
-
 /** What the step on the arms still asks: which are on, and what they are sold as. */
 export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const { arms, seats, rockers, call } = evidence;
@@ -69,7 +49,6 @@ export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]
       seats.length > 0,
       must,
     ),
-    ...leftWithoutPlace(evidence),
     ...movesToRecord(evidence, setUpsNow(evidence)).map(({ key, said }) =>
       need(`move:${key}`, `on record ${said}`, `Put on record ${said}.`, false, MUST),
     ),
