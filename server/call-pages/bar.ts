@@ -74,8 +74,14 @@ function answerOf(
 ): BarData['answer'] {
   const open = openOf(context);
   if (lead !== undefined) {
-    const { sentence, rest, lacks } = lead;
-    return { sentence, ...defined({ rest, lacks, open }) };
+    const { sentence, rest, lacks = [] } = lead;
+    // What stands above already is not said once more.
+    const above = [context.assessment.next?.sentence ?? '', sentence, rest ?? ''].join(' ').toLowerCase();
+    return {
+      sentence,
+      ...defined({ rest, open }),
+      lacks: lacks.filter((lack) => !above.includes(lack.toLowerCase())),
+    };
   }
   const [first] = context.assessment.headlines;
   if (first === undefined) return undefined;

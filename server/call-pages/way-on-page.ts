@@ -56,7 +56,9 @@ export function onThisPage(frame: CallFrame, context: CallContext, shown: Shown)
     ...(context.side === 'desk' ? { key: 'n' } : {}),
   });
   if (next?.closes === true)
-    return context.side === 'desk' ? to('Close the call', `${context.base}/close`) : undefined;
+    return context.side === 'desk' && !shown.isBeside
+      ? to('Close the call', `${context.base}/close`)
+      : undefined;
   const asked = questions.find(
     ({ isNext, step, answered }) => isNext === true && step === next?.step && answered === undefined,
   );

@@ -58,7 +58,7 @@ describe('the report of a whole call', () => {
     ['a measured gap', /Anything to the cover \.100 ± \S+ measured, \.040 over \.060/],
     ['limits with their source', 'Coil bind, each spring .060 in'],
     ['the source itself', 'common practice, no published source'],
-    ['the drawing of the margins', 'Along the stem to scale'],
+    ['the drawing of the margins', 'Along the stem; the stem is broken off'],
     ['what was measured of the part', 'Hole across the trunnion .4362 in, turned a quarter turn'],
     ['a mark of the part, word for word', '“K7 <cast>”'],
     ['none of these', 'None of these'],

@@ -35,16 +35,18 @@ function specComponent(shown: FormState, field: SpecField, extra: Extra): Compon
   });
 }
 
-function durationComponents(
+/** A lift and the duration at it stand side by side, a row for each pair. */
+function durationGroups(
   shown: FormState,
   valve: 'intake' | 'exhaust',
   rows: number,
+  bench: boolean,
   extra: (path: string) => Extra,
-): Component[] {
-  return Array.from({ length: rows }, (_, row) => {
+): FormGroup[] {
+  return Array.from({ length: rows }, (_, row): FormGroup => {
     const at = durationField(valve, row, 'atLift');
     const duration = durationField(valve, row, 'duration');
-    return [
+    const slots: Component[] = [
       quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', {
         ...extra(at),
       }),
@@ -52,7 +54,8 @@ function durationComponents(
         ...extra(duration),
       }),
     ];
-  }).flat();
+    return { columns: !bench, slots };
+  });
 }
 
 /** Names of the fields of a group, with their labels. */
@@ -110,20 +113,18 @@ export function specForm(of: SpecFormOf): PageForm {
     hidden: { revision: String(of.revision), part: of.part },
     initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
     groups: (shown) =>
-      of.groups.map(
-        (group): FormGroup => ({
+      of.groups.flatMap((group): FormGroup[] => [
+        {
           legend: group.legend,
           ...hinted(group.hint),
           ...foldOf(group, shown, of),
           columns: !of.bench,
-          slots: [
-            ...group.fields.map((field) => specComponent(shown, field, extra(field.path))),
-            ...(group.durations === undefined
-              ? []
-              : durationComponents(shown, group.durations, durationRows(of.spec, group.durations), extra)),
-          ],
-        }),
-      ),
+          slots: group.fields.map((field) => specComponent(shown, field, extra(field.path))),
+        },
+        ...(group.durations === undefined
+          ? []
+          : durationGroups(shown, group.durations, durationRows(of.spec, group.durations), of.bench, extra)),
+      ]),
     buttons: [
       {
         label: of.bench && of.alone ? 'Save and go on' : 'Save as a new revision',

@@ -33,7 +33,7 @@ function armForm(context: CallContext): PageForm {
   return {
     name: 'arm',
     action: `${context.base}/arms`,
-    title: 'Put an arm on record',
+    ...(context.arms.length === 0 ? { title: 'Put an arm on record' } : {}),
     labels: ARM,
     groups: (shown) => [
       {
