@@ -35,27 +35,36 @@ function specComponent(shown: FormState, field: SpecField, extra: Extra): Compon
   });
 }
 
-/** A lift and the duration at it stand side by side, a row for each pair. */
-function durationGroups(
+/** A lift and the duration at it stand side by side, a row for each pair; at the desk one tap away while none is said. */
+function durationGroup(
   shown: FormState,
   valve: 'intake' | 'exhaust',
   rows: number,
   bench: boolean,
   extra: (path: string) => Extra,
-): FormGroup[] {
-  return Array.from({ length: rows }, (_, row): FormGroup => {
-    const at = durationField(valve, row, 'atLift');
-    const duration = durationField(valve, row, 'duration');
-    const slots: Component[] = [
-      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', {
-        ...extra(at),
-      }),
-      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', {
-        ...extra(duration),
-      }),
+): FormGroup {
+  const fieldsOf = (row: number) =>
+    [durationField(valve, row, 'atLift'), durationField(valve, row, 'duration')] as const;
+  const pairs = Array.from({ length: rows }, (_, row): Component[] => {
+    const [at, duration] = fieldsOf(row);
+    return [
+      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', { ...extra(at) }),
+      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', { ...extra(duration) }),
     ];
-    return { columns: !bench, slots };
   });
+  if (bench) return { slots: pairs.flat() };
+  const inUse = Array.from({ length: rows }, (_, row) => fieldsOf(row))
+    .flat()
+    .some(
+      (name) =>
+        (shown.typed[name] ?? '') !== '' ||
+        shown.faults.some(({ field }) => field === name || field.startsWith(`${name}.`)),
+    );
+  return {
+    legend: `Durations on the card, ${valve}`,
+    fold: inUse ? 'open' : 'shut',
+    slots: pairs.map((slots) => ({ template: '/pages/call/side-by-side', data: { slots } })),
+  };
 }
 
 /** Names of the fields of a group, with their labels. */
@@ -123,7 +132,7 @@ export function specForm(of: SpecFormOf): PageForm {
         },
         ...(group.durations === undefined
           ? []
-          : durationGroups(shown, group.durations, durationRows(of.spec, group.durations), of.bench, extra)),
+          : [durationGroup(shown, group.durations, durationRows(of.spec, group.durations), of.bench, extra)]),
       ]),
     buttons: [
       {

@@ -3,7 +3,7 @@ import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { NotCovered } from './gear/detail.ts';
 import type { ExplanationResult } from './ratio/compared/explanation.ts';
-import type { PassKind } from './ratio/read/lobe-passes.ts';
+import type { PassKind } from './ratio/read/detail.ts';
 import type { Chances } from './ratio/told/chances.ts';
 import type { JudgementWord } from './words.ts';
 

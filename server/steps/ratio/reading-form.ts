@@ -4,7 +4,7 @@ import { newReading } from '../../../shared/schemas/commands.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
-import type { PassKind } from '../../mechanics/assessment/ratio/read/lobe-passes.ts';
+import type { PassKind } from '../../mechanics/assessment/ratio/read/detail.ts';
 import { isDial } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';

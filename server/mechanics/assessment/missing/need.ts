@@ -1,6 +1,6 @@
 import type { EnteredAt, Subject } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
-import type { PassKind } from '../ratio/read/lobe-passes.ts';
+import type { PassKind } from '../ratio/read/detail.ts';
 
 /** One thing that a step asks for. */
 export interface Need {

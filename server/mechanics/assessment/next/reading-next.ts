@@ -3,7 +3,7 @@ import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { NextAction } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
-import type { PassKind } from '../ratio/read/lobe-passes.ts';
+import type { PassKind } from '../ratio/read/detail.ts';
 import { askFor, type Telling } from '../ratio/told/ratio-said.ts';
 import { readingWorthTaking } from '../ratio/told/would-tell.ts';
 

@@ -1,7 +1,9 @@
 import type { computation as ratioAtFullLift } from '../../../computations/ratio-at-full-lift.ts';
 import type { computation as ratioThroughLift } from '../../../computations/ratio-through-lift.ts';
 import type { PassEvidence, SetUpEvidence } from '../../evidence.ts';
-import type { PassKind } from './lobe-passes.ts';
+
+/** What a pass is of, where it is read up to full lift. */
+export type PassKind = 'lobe-lift' | 'valve-lift';
 
 export type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
 export type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;

@@ -1,8 +1,5 @@
 import type { SetUpEvidence } from '../../evidence.ts';
-import type { LobeDetail } from './detail.ts';
-
-/** What a pass is of. */
-export type PassKind = 'lobe-lift' | 'valve-lift';
+import type { LobeDetail, PassKind } from './detail.ts';
 
 const BY_INDICATOR = 3;
 
