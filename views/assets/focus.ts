@@ -21,7 +21,9 @@ export function openField(id: string): HTMLElement | undefined {
 function nextField(): HTMLElement | undefined {
   if (document.documentElement.dataset.side !== 'desk') return undefined;
   const id = document.querySelector<HTMLElement>('main')?.dataset.nextField;
-  return id === undefined ? undefined : openField(id);
+  const field = id === undefined ? undefined : openField(id);
+  // A stray key would change a list: it is opened to sight, and the cursor stays out of it.
+  return field instanceof HTMLSelectElement ? undefined : field;
 }
 
 const isNewPage = (): boolean =>
