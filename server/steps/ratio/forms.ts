@@ -47,7 +47,7 @@ async function setUpOf({ tx, principal, call, req }: FormSource): Promise<SetUp>
 
 const readingForm = stepForm({
   path: '/readings',
-  beside: ['setUpId', 'passes'],
+  beside: ['setUpId', 'was-passes'],
   schema: newReading,
   units: async (source) => {
     const setUp = await setUpOf(source);

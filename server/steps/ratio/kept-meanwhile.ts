@@ -28,7 +28,7 @@ export async function passesMeanwhile(
   setUp: SetUp,
   kind: string,
 ): Promise<ReturnType<typeof came> | undefined> {
-  const said = new RegExp(`${kind} (\\d+)`).exec(req.fields.passes ?? '')?.[1];
+  const said = new RegExp(`${kind} (\\d+)`).exec(req.fields['was-passes'] ?? '')?.[1];
   if (said === undefined) return undefined;
   const all = await listReadings(tx, principal, call.buildId);
   const now = nextPass(
@@ -49,7 +49,7 @@ export async function setUpMeanwhile(
   { tx, principal, call, req }: FormSource,
   place: { readonly cylinder: number; readonly valve: string },
 ): Promise<ReturnType<typeof came> | undefined> {
-  const { setUps } = req.fields;
+  const setUps = req.fields['was-setUps'];
   if (setUps === undefined) return undefined;
   const all = await listSetUps(tx, principal, call.buildId);
   const newer = all.find(

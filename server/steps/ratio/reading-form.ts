@@ -97,7 +97,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     labels: READING_LABELS,
     schema: newReading,
     // Passes that wait on a phone are counted on there: only the desk says which number it saw.
-    hidden: { setUpId: setUp.id, ...(context.side === 'desk' ? { passes: passesSaid(readings) } : {}) },
+    hidden: { setUpId: setUp.id, ...(context.side === 'desk' ? { 'was-passes': passesSaid(readings) } : {}) },
     keeps: 'kind',
     initial,
     groups: (shown) => [

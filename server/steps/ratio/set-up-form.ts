@@ -62,7 +62,7 @@ export function setUpForm(context: CallContext, from: SetUp | undefined, asked: 
     labels: SET_UP_LABELS,
     schema: newSetUp,
     ...(context.side === 'desk'
-      ? { hidden: { setUps: String(Math.max(0, ...context.setUps.map(({ number }) => number))) } }
+      ? { hidden: { 'was-setUps': String(Math.max(0, ...context.setUps.map(({ number }) => number))) } }
       : {}),
     initial: { ...initialOf(context, from), ...said },
     groups: (shown) => SET_UP_GROUPS.map((group) => formGroup(group, shown, context)),
