@@ -16,6 +16,10 @@ export interface LivePage {
   readonly stopped: boolean;
   /** Who looks at it. */
   readonly self: string;
+  /** The address of what of the step is shown: it stays while somebody is at a form of it. */
+  readonly at?: string;
+  /** The field that what is next is entered in: at the desk it has the focus. */
+  readonly nextField?: string;
   /** The step's own address, for a page that can't be fetched again. */
   readonly beside?: string;
 }

@@ -9,11 +9,16 @@ import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
-import { cardAt, onThisPage } from './way-on-page.ts';
+import { cardAt, onThisPage, type Shown } from './way-on-page.ts';
 
 /** Another step, as a link: it never weighs more than what is kept on this one. */
-const elsewhere = (frame: CallFrame, { base, side }: CallContext, step: StepName): BarLink => ({
-  href: `${base}/steps/${step}`,
+const elsewhere = (
+  frame: CallFrame,
+  { base, side }: CallContext,
+  step: StepName,
+  part?: string,
+): BarLink => ({
+  href: `${base}/steps/${step}${part === undefined ? '' : `?of=${part}`}`,
   label: linkOf(frame, step),
   ...(side === 'desk' ? { key: 'n' } : {}),
 });
@@ -23,17 +28,21 @@ function nextOf(
   frame: CallFrame,
   context: CallContext,
   current: string,
-  { own, beside }: { readonly own: ButtonData | undefined; readonly beside: boolean },
+  {
+    own,
+    beside,
+    shown,
+  }: { readonly own: ButtonData | undefined; readonly beside: boolean; readonly shown: Shown },
 ): BarData['next'] {
   const { next } = context.assessment;
   if (next === undefined) return undefined;
   const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
   const here = next.step === current;
-  const link = here ? undefined : elsewhere(frame, context, next.step);
+  const link = here ? undefined : elsewhere(frame, context, next.step, next.at?.part);
   if (next.photograph !== true)
     return {
       sentence,
-      ...defined({ button: here ? (own ?? onThisPage(frame, context)) : undefined, link }),
+      ...defined({ button: here ? (own ?? onThisPage(frame, context, shown)) : undefined, link }),
     };
   const kind = here ? 'primary' : 'plain';
   return {
@@ -65,8 +74,14 @@ function answerOf(
 ): BarData['answer'] {
   const open = openOf(context);
   if (lead !== undefined) {
-    const { sentence, rest, lacks } = lead;
-    return { sentence, ...defined({ rest, lacks, open }) };
+    const { sentence, rest, lacks = [] } = lead;
+    // What stands above already is not said once more.
+    const above = [context.assessment.next?.sentence ?? '', sentence, rest ?? ''].join(' ').toLowerCase();
+    return {
+      sentence,
+      ...defined({ rest, open }),
+      lacks: lacks.filter((lack) => !above.includes(lack.toLowerCase())),
+    };
   }
   const [first] = context.assessment.headlines;
   if (first === undefined) return undefined;
@@ -121,14 +136,18 @@ export function barOf(
   frame: CallFrame,
   context: CallContext,
   current: string,
-  of: { readonly lead: LeadParts['lead']; readonly next: ButtonData | undefined },
+  of: {
+    readonly lead: LeadParts['lead'];
+    readonly next: ButtonData | undefined;
+    readonly shown: Shown;
+  },
 ): Component {
   const answer = answerOf(frame, context, current, of.lead);
   return {
     template: '/parts/bar',
     data: defined({
       kept: keptOf(frame, context, current),
-      next: nextOf(frame, context, current, { own: of.next, beside: answer !== undefined }),
+      next: nextOf(frame, context, current, { own: of.next, beside: answer !== undefined, shown: of.shown }),
       answer,
     }),
   };

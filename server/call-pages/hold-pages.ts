@@ -30,7 +30,7 @@ async function holdPage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: R
             data: { text: stop.length === 0 ? 'Nothing stops this call.' : NOT_YET },
           },
         ];
-  const at = { step: firstStep(frame), title: 'The stop' };
+  const at = { step: firstStep(frame), title: 'The stop', ofCall: true } as const;
   return stepPage(frame, context, at, { forms: [form], slots }, rejected);
 }
 
@@ -59,7 +59,7 @@ function closePageForm(context: CallContext): PageForm {
 async function closePage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: RejectedForm) {
   const context = await loadContext(tx, req);
   const form = closePageForm(context);
-  const at = { step: lastStep(frame), title: 'Close the call' };
+  const at = { step: lastStep(frame), title: 'Close the call', ofCall: true } as const;
   return stepPage(frame, context, at, { forms: [form], slots: [formComponent(form, rejected)] }, rejected);
 }
 

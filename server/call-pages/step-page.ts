@@ -18,6 +18,7 @@ import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { tapeOf } from './tape.ts';
 import { unitsForm } from './units-form.ts';
+import { fieldOfNext } from './way-on-page.ts';
 
 function pagerOf(
   frame: CallFrame,
@@ -63,6 +64,8 @@ interface PlaceOfPage {
   readonly step: string;
   readonly title?: string;
   readonly position?: string;
+  /** It is of the call, and of none of its steps: none is marked as open. */
+  readonly ofCall?: true;
 }
 
 /** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
@@ -79,7 +82,15 @@ export function stepPage(
 /** How the step is done, and what to mind: one line in sight, the rest a tap away. */
 function guideComponents(how: string | undefined, guide: Guide | undefined): Component[] {
   const slots = [...(how === undefined ? [] : [noticeComponent(how)]), ...(guide?.slots ?? [])];
-  return slots.length === 0 ? [] : [foldComponent('how', guide?.summary ?? 'How to do it', slots)];
+  return slots.length === 0
+    ? []
+    : [
+        foldComponent(
+          'how',
+          guide?.summary ?? (how?.startsWith('Ask:') === true ? 'What this step asks' : 'How to do it'),
+          slots,
+        ),
+      ];
 }
 
 function framed(
@@ -97,21 +108,25 @@ function framed(
   const title = at.title ?? words.title;
   // A page beside the steps has its own business; what the step asks does not stand on it.
   const { say, how } = at.title === undefined ? wordsFor(context, body.words ?? words) : {};
+  // What is next is what is asked: beside it the usual question of the step is one tap away.
+  const isNext = context.assessment.next?.step === at.step && !isStopped(context);
   const header: Component = {
     template: '/parts/step-header',
     data: {
       title,
       position: at.position ?? `Call ${context.call.number}, ${context.build.label}`,
-      ...defined({ say }),
+      ...defined({ say: isNext ? undefined : say }),
     },
   };
-  const guide = guideComponents(how, body.guide);
+  const guide = guideComponents(isNext && say !== undefined ? `Ask: “${say}”` : how, body.guide);
   const forms = [...body.forms, stop, units];
   const held = heldBack(context, forms, rejected);
+  const shown = { forms: body.forms, shows: body.shows, isBeside: at.title !== undefined };
+  const nextField = context.assessment.next?.step === at.step ? fieldOfNext(context, shown) : undefined;
   const step = [
     header,
     ...held.slots,
-    barOf(frame, context, at.step, { lead, next: body.next }),
+    barOf(frame, context, at.step, { lead, next: body.next, shown }),
     ...guide,
     ...slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
@@ -126,6 +141,8 @@ function framed(
       step: at.step,
       seq: context.build.version,
       stopped: isStopped(context),
+      ...defined({ nextField }),
+      ...(body.shows === undefined ? {} : { at: `${context.base}/steps/${at.step}?${body.shows}` }),
     },
     data: {
       errors: errorsOf(forms, rejected),
@@ -136,7 +153,7 @@ function framed(
       ...(isHeld(context)
         ? {}
         : { stop: { form: formComponent(stop, rejected), open: rejected?.typed.form === stop.name } }),
-      missing: missingOf(frame, context, at.step),
+      missing: missingOf(frame, context, at.ofCall === true ? undefined : at.step),
       step,
       tape: tapeOf(frame, context),
       ...defined({ hold }),

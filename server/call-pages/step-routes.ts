@@ -74,7 +74,8 @@ const correctionOf =
 function nextRoute(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide, base: string): void {
   app.get(base, { schema: { hide: true } }, async (request, reply) => {
     const context = await receive(request, reply, deps, side, (tx, req) => loadContext(tx, req), 'read');
-    const to = `${context.base}/steps/${context.assessment.next?.step ?? lastStep(frame)}`;
+    const kept = context.kept === undefined ? '' : `?kept=${context.kept}`;
+    const to = `${context.base}/steps/${context.assessment.next?.step ?? lastStep(frame)}${kept}`;
     return reply.code(303).header('location', to).header('cache-control', 'no-store').send();
   });
 }

@@ -1,11 +1,14 @@
+import { defined } from '../../shared/defined.ts';
 import type { TapeData } from '../../views/parts/tape.examples.ts';
 import type { TapeLineData } from '../../views/parts/tape-line.examples.ts';
+import { answeredText } from '../call/answered-text.ts';
 import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp, shownSetUps } from '../call/shown-set-up.ts';
 import type { TapeNames } from '../call/tell-events.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
 import { typedApart } from '../events/typed-apart.ts';
+import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
 import type { CallFrame } from './frame.ts';
@@ -57,6 +60,12 @@ export function namesOf(context: CallContext): TapeNames {
     valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve',
     gear: gear.gear,
     adjuster: lash.adjuster,
+    answerSaid: (questionId, answer, found) => {
+      const asked = context.assessment.questions.find(({ id }) => id === questionId);
+      if (asked === undefined) return undefined;
+      const given = { answers: asked.answers, answered: { entryId: '', answer, ...defined({ found }) } };
+      return choiceOf(given) === undefined ? undefined : answeredText(given);
+    },
   };
 }
 

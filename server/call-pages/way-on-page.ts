@@ -1,7 +1,9 @@
 import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { CallContext } from '../call/context.ts';
+import type { PageForm } from '../call/forms.ts';
 import { cardId } from '../call/question-form.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
+import { fieldId } from '../web/forms/fields.ts';
 import type { CallFrame } from './frame.ts';
 
 /** Where the card of a question stands: of a set-up, on the page of that one. */
@@ -23,15 +25,49 @@ function correctionOfAny({ steps }: CallFrame, context: CallContext, ids: readon
     .at(0);
 }
 
-/** What is next and done on this page has its way there too: a question that is open, an entry that was found wrong. */
-export function onThisPage(frame: CallFrame, context: CallContext): ButtonData | undefined {
+/** What the page shows: its forms, what of the step they are of, and whether it is a page beside the steps. */
+export interface Shown {
+  readonly forms: readonly PageForm[];
+  readonly shows?: string | undefined;
+  readonly isBeside: boolean;
+}
+
+/** The field that what is next is entered in, where the page has it. */
+export function fieldOfNext({ assessment: { next } }: CallContext, { forms }: Shown): string | undefined {
+  const field = next?.at?.field;
+  const form = field === undefined ? undefined : forms.find(({ labels }) => Object.hasOwn(labels, field));
+  return field === undefined || form === undefined ? undefined : fieldId(field, { prefix: form.name });
+}
+
+/** Where another part of the step has the place of what is next. */
+function onOtherPart({ assessment: { next }, base }: CallContext, { shows }: Shown): string | undefined {
+  const part = next?.at?.part;
+  if (next === undefined || part === undefined || shows === `of=${part}`) return undefined;
+  return `${base}/steps/${next.step}?of=${part}`;
+}
+
+/** What is next and done on this page has its way there too: a question that is open, an entry that was found wrong, a field. */
+export function onThisPage(frame: CallFrame, context: CallContext, shown: Shown): ButtonData | undefined {
   const { next, questions } = context.assessment;
+  const to = (label: string, href: string): ButtonData => ({
+    label,
+    href,
+    kind: 'plain',
+    ...(context.side === 'desk' ? { key: 'n' } : {}),
+  });
+  if (next?.closes === true)
+    return context.side === 'desk' && !shown.isBeside
+      ? to('Close the call', `${context.base}/close`)
+      : undefined;
   const asked = questions.find(
     ({ isNext, step, answered }) => isNext === true && step === next?.step && answered === undefined,
   );
-  if (asked !== undefined) return { label: 'Answer it', href: cardAt(context, asked), kind: 'plain' };
+  if (asked !== undefined) return to('Answer it', cardAt(context, asked));
   const found = correctionOfAny(frame, context, next?.corrects ?? []);
-  return found === undefined
-    ? undefined
-    : { label: `Correct line ${found.seq}`, href: found.href, kind: 'plain' };
+  // The page on which it is corrected does not lead to itself.
+  if (found !== undefined) return shown.isBeside ? undefined : to(`Correct line ${found.seq}`, found.href);
+  const other = shown.isBeside ? undefined : onOtherPart(context, shown);
+  if (other !== undefined) return to('Enter it', other);
+  const field = fieldOfNext(context, shown);
+  return field === undefined ? undefined : to('Enter it', `#${field}`);
 }

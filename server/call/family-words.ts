@@ -1,4 +1,6 @@
-import { formatNumber, formatQuantity, placesOf } from '../../shared/quantities/format.ts';
+import { formatNumber, placesOf } from '../../shared/quantities/format.ts';
+import { shortLength } from '../../shared/quantities/short-length.ts';
+import { toSi } from '../../shared/quantities/units.ts';
 import { FEATURE_WORDS, PART_FEATURES, PART_SIZES } from '../../shared/schemas/part-words.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
 import type { FactsData } from '../../views/parts/facts.examples.ts';
@@ -6,7 +8,7 @@ import type { PartFamily } from '../records/catalogue/families.ts';
 
 /** `.4375 in`: a catalogue size, with no more places than a caliper shows and no fewer than it is written with. */
 export function sizeText(inches: number): string {
-  return formatQuantity({ value: Number(inches.toFixed(4)), unit: 'in' });
+  return shortLength(toSi({ value: inches, unit: 'in' }));
 }
 
 export const ratioText = (ratio: number) =>

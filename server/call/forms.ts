@@ -92,6 +92,8 @@ export interface StepBody {
     /** One goes through them to their end: no way leads to another step and loses what was said. */
     readonly alone?: true;
   };
+  /** What of the step is shown, as the query of its address: whoever is at a form of it keeps it as the call goes on. */
+  readonly shows?: string;
   /** What is asked and how it is done here, where a step has several parts. */
   readonly words?: { readonly say: string; readonly how: string };
 }

@@ -1,5 +1,5 @@
 import type { Note } from '../records/notes/notes.ts';
-import { momentText } from '../web/dates.ts';
+import { momentText, pickedDayText } from '../web/dates.ts';
 
 /** Promises that nobody has marked as done. */
 export const openPromises = (notes: readonly Note[]): Note[] =>
@@ -8,5 +8,5 @@ export const openPromises = (notes: readonly Note[]): Note[] =>
 /** Whose it is, by when, and whether it is done. */
 export function promiseState(note: Note): string {
   if (note.doneAt !== undefined) return `done ${momentText(note.doneAt)}`;
-  return `${note.owner || 'no owner named'}${note.due === undefined ? ', no date' : `, by ${note.due}`}`;
+  return `${note.owner || 'no owner named'}${note.due === undefined ? ', no date' : `, by ${pickedDayText(note.due, note.at)}`}`;
 }

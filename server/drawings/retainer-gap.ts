@@ -67,7 +67,7 @@ export function retainerGap(data: RetainerGap, { id, ruler }: DrawnFor): Drawing
       label(closed, 252, 'closed', { anchor: 'middle', soft: true }) +
       label(open, 252, 'full lift', { anchor: 'middle', soft: true }),
     toScale: true,
-    caption: 'Retainer to seal, along the valve to scale',
+    caption: 'Retainer to seal, along the valve',
     table: {
       caption: 'Retainer to seal',
       columns: [{ label: 'Where' }, { label: `Gap, ${ruler.unit}`, number: true }],

@@ -55,7 +55,7 @@ export function gapsTable(data: ValveMargins, figure: Figure, unit: string): Tab
 /** Broken lines are limits; how deep a pocket is cut nobody said. */
 export const captionOf = ({ piston, limits }: ValveMargins, unit: string): string =>
   [
-    'Along the stem to scale; the stem is broken off between spring seat and head',
+    'Along the stem; the stem is broken off between spring seat and head',
     `figures in ${unit}`,
     ...(limits === undefined ? [] : ['broken lines: the limits']),
     ...(piston?.floor === 'pocket' ? ['the pocket’s walls are drawn, not measured'] : []),

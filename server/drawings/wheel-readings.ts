@@ -23,7 +23,7 @@ export function topDeadCentre(
   const top = (data.afterTop - data.beforeTop) / 2;
   const reads = `${figure(data.trueReading)}° on both sides`;
   const [way, until] = isPointerOut(data.correction * DEGREE)
-    ? [`shift the pointer ${figure(Math.abs(data.correction))}°`, `until it reads ${reads}`]
+    ? [`the pointer is ${figure(Math.abs(data.correction))}° out`, `right, it reads ${reads}`]
     : ['the pointer stands right', `it reads ${reads}`];
   const said = `${way}, ${until}`;
   return {

@@ -246,7 +246,7 @@ describe('a line that is down', () => {
 describe('who is here', () => {
   it('leads to the step that the other side looks at', async () => {
     await bench.goto(`${benchAt}/bench/steps/parts`);
-    const link = desk.getByRole('link', { name: 'go to their step, parts' });
+    const link = desk.getByRole('link', { name: 'go to their step, Rocker arms' });
     await link.click();
     await desk.waitForURL(`**/calls/${call.callId}/steps/parts`);
     await desk.getByText(`${BUILDER}, at the engine, is here`).waitFor();

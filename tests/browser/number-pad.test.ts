@@ -26,7 +26,8 @@ it('turns and needle are tapped, read as they are typed, shown on the dial, and 
   const [padBox, fieldBox] = await Promise.all([pad.boundingBox(), field.boundingBox()]);
   expect((padBox?.y ?? 0) + (padBox?.height ?? 0)).toBe(740);
   expect((fieldBox?.y ?? 740) + (fieldBox?.height ?? 0)).toBeLessThan(padBox?.y ?? 0);
-  expect(await pad.getByRole('button').last().textContent()).toBe('Save');
+  // A field is still to come: the large key goes there, and saving is that of the last one.
+  expect(await pad.getByRole('button').last().textContent()).toBe('Next');
   // Trade practice 2.1, common practice, no published source: turns of .100 and the needle in thousandths.
   expect(await bench.locator('#reading-f-peak-echo').textContent()).toContain('5 turns 66 = .566 in');
   const dial = bench.locator('.dial');
@@ -42,8 +43,12 @@ it('turns and needle are tapped, read as they are typed, shown on the dial, and 
   // From where it was drawn: .847 less .566 is 2.81 turns back, and this hand runs anticlockwise.
   const turned = await dial.locator('[data-hand="needle"]').getAttribute('transform');
   expect(Number(/rotate\(([\d.-]+)/.exec(turned ?? '')?.[1])).toBeCloseTo(2.81 * 360, 0);
-  await bench.locator('#reading-f-zeroReturn').tap();
+  await pad.getByRole('button', { name: 'Go to the next field' }).tap();
+  expect(
+    await bench.locator('#reading-f-zeroReturn').evaluate((each) => document.activeElement === each),
+  ).toBe(true);
   expect(await pad.count()).toBe(1);
+  expect(await pad.getByRole('button').last().textContent()).toBe('Save');
   await bench.getByRole('button', { name: 'Save reading' }).tap();
   await bench.waitForURL(/kept=\d+/);
   expect(await bench.locator('.bar-kept').textContent()).toContain('5 turns 66 = .566 in');

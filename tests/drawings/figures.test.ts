@@ -164,7 +164,7 @@ describe('the figures on a drawing and in its table', () => {
       ['Before TDC', '35.25', '36'],
       ['After TDC', '36.75', '36'],
     ]);
-    expect(drawing.desc).toContain('shift the pointer .75°, until it reads 36° on both sides');
+    expect(drawing.desc).toContain('the pointer is .75° out, right, it reads 36° on both sides');
   });
 
   it('a flat pair of stop readings needs no move', () => {

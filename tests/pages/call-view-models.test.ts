@@ -129,8 +129,8 @@ describe('the tape says', () => {
       },
     ],
     [
-      told(NOTE_EVENTS['promise-kept'], { ...promise, owner: 'Ada', due: '2026-11-27' }),
-      { kind: 'promise', text: 'Send the chart', due: 'Ada, by 2026-11-27' },
+      told(NOTE_EVENTS['promise-kept'], { ...promise, owner: 'Ada', due: '2036-11-27' }),
+      { kind: 'promise', text: 'Send the chart', due: 'Ada, by 27 Nov 2036' },
     ],
     [
       told(NOTE_EVENTS['promise-kept'], { ...promise, owner: '' }),

@@ -43,10 +43,20 @@ describe('timing is a chain', () => {
     expect(await page('timing?of=centreline')).not.toContain('The pointer, since the stop was read');
   });
 
+  test('of two readings at the stop the one that is empty is asked for, by its own name', async () => {
+    await freshCall();
+    const one = await working('top-dead-centre', 'top-dead-centre', { before: '36.75', after: '' });
+    expect([one.statusCode, read(one.body).includes('After TDC, at the stop must not be empty')]).toEqual([
+      422,
+      true,
+    ]);
+    expect(read(one.body)).not.toContain('Before TDC, at the stop has');
+  });
+
   test('a pointer that was shifted is said so, and nothing says for it that the stop read alike', async () => {
     await freshCall();
     await working('top-dead-centre', 'top-dead-centre', { before: '35', after: '37' });
-    expect(read(await page('timing?of=top-dead-centre'))).toContain('until it reads 36° on both sides');
+    expect(read(await page('timing?of=top-dead-centre'))).toContain('right, it reads 36° on both sides');
     const form = await page('timing?of=centreline');
     expect(read(form)).toContain('Where it was shifted, read the stop again');
     expect(read(form)).not.toContain('read alike');

@@ -40,7 +40,7 @@ describe('the takeover card', () => {
       /Do not run it on these springs\. coil bind \.060; Robin at the desk/,
     ],
     ['limits in force', 'coil bind, each spring .060 in'],
-    ['open promises with owner and date', 'Look up a longer spring Sal Reed, by 2027-02-03'],
+    ['open promises with owner and date', 'Look up a longer spring Sal Reed, by 3 Feb 2027'],
     ['for this kind of call: which gaps are measured', /measured: [^;]*rocker to retainer/],
     ['and which are calculated', /calculated: [^;]*room to coil bind/],
   ])('holds %s', async (_, words) => {

@@ -9,6 +9,23 @@ function firstInput(): HTMLElement | undefined {
   return checked ?? first;
 }
 
+/** What has this id, brought to sight out of its fold. */
+export function openField(id: string): HTMLElement | undefined {
+  const field = document.getElementById(id);
+  for (let fold = field?.closest('details'); fold; fold = fold.parentElement?.closest('details'))
+    fold.open = true;
+  return field ?? undefined;
+}
+
+/** At the desk the cursor is where what is next is entered. */
+function nextField(): HTMLElement | undefined {
+  if (document.documentElement.dataset.side !== 'desk') return undefined;
+  const id = document.querySelector<HTMLElement>('main')?.dataset.nextField;
+  const field = id === undefined ? undefined : openField(id);
+  // A stray key would change a list: it is opened to sight, and the cursor stays out of it.
+  return field instanceof HTMLSelectElement ? undefined : field;
+}
+
 const isNewPage = (): boolean =>
   performance
     .getEntriesByType('navigation')
@@ -33,7 +50,7 @@ export function keepFocus(): void {
     return;
   }
   if (location.hash !== '') return;
-  const entry = document.querySelector<HTMLElement>('[autofocus]');
+  const entry = nextField() ?? document.querySelector<HTMLElement>('[autofocus]');
   if (entry !== null) {
     atTop(entry);
     return;

@@ -1,3 +1,4 @@
+import { openField } from './focus.ts';
 import { showKeys } from './key-list.ts';
 
 const TYPING = 'input:not([type=radio], [type=checkbox]), textarea, select, [contenteditable]';
@@ -13,9 +14,13 @@ function act(target: HTMLElement): void {
     fold?.querySelector<HTMLElement>('input:not([type=hidden]), button')?.focus();
     return;
   }
+  const isHere = target instanceof HTMLAnchorElement && target.hash !== '';
   target.click();
-  const place =
-    target instanceof HTMLAnchorElement && target.hash !== '' ? document.querySelector(target.hash) : null;
+  const place = isHere ? openField(target.hash.slice(1)) : undefined;
+  if (place?.matches('input, select, textarea') === true) {
+    place.focus();
+    return;
+  }
   place?.querySelector<HTMLElement>('input:not([type=hidden]), button')?.focus();
 }
 

@@ -1,3 +1,4 @@
+import { isAtEntry } from './live/begun.ts';
 import { mergePage } from './live/merge.ts';
 import { showPresence } from './live/presence.ts';
 import { followStream } from './live/stream.ts';
@@ -37,7 +38,11 @@ export function keepLive(): void {
   let retry: ReturnType<typeof setTimeout> | undefined;
 
   async function fetched(): Promise<string | undefined> {
-    const address = beside ?? location.href;
+    // What somebody is at stays in front of them; what is next says where the call has gone on.
+    const address =
+      beside ??
+      (isAtEntry() ? document.querySelector<HTMLElement>('main')?.dataset.at : undefined) ??
+      location.href;
     const response = await fetch(address, { headers: { accept: 'text/html' }, cache: 'no-store' });
     if (response.redirected || [401, 403, 404, 410].includes(response.status)) return undefined;
     if (!response.ok) throw new Error('away for a moment');

@@ -47,6 +47,23 @@ function keepKey(field: HTMLInputElement, shut: () => void): readonly HTMLElemen
   return [key];
 }
 
+/** The field of the same form that is typed in next; none after the last. */
+function nextField(field: HTMLInputElement): HTMLInputElement | undefined {
+  const all = [...(field.form?.querySelectorAll<HTMLInputElement>('input[data-reads]') ?? [])].filter(
+    (each) => !each.readOnly && !each.disabled && each.checkVisibility(),
+  );
+  return all[all.indexOf(field) + 1];
+}
+
+/** While there is a field to come it is where the thumb goes on: saving is the key of the last one. */
+function onwardKey(field: HTMLInputElement, shut: () => void): readonly HTMLElement[] {
+  const next = nextField(field);
+  if (next === undefined) return keepKey(field, shut);
+  const key = keyOf('Next', () => next.focus(), 'Go to the next field');
+  key.classList.add('pad-wide', 'pad-keep');
+  return [key];
+}
+
 function padOf(field: HTMLInputElement, shut: () => void, letters: () => void): HTMLElement {
   const pad = document.createElement('div');
   pad.className = 'pad';
@@ -63,16 +80,19 @@ function padOf(field: HTMLInputElement, shut: () => void, letters: () => void): 
   words.append(
     ...wordsOf(field).map((word) => keyOf(word, () => type(field, ` ${word}${word === 'turns' ? ' ' : ''}`))),
     own,
-    ...keepKey(field, shut),
+    ...onwardKey(field, shut),
   );
   pad.append(figures, words);
   return pad;
 }
 
+/** Between the field and the pad, so that its lower edge is seen. */
+const ROOM = 8;
+
 /** The field and its echo stay in sight above the pad. */
 function uncover(field: HTMLInputElement, pad: HTMLElement): void {
   const place = field.closest('.field, .cell-entry') ?? field;
-  const hidden = place.getBoundingClientRect().bottom - pad.getBoundingClientRect().top;
+  const hidden = place.getBoundingClientRect().bottom + ROOM - pad.getBoundingClientRect().top;
   if (hidden > 0) scrollBy(0, hidden);
 }
 

@@ -20,7 +20,7 @@ export async function photographsPage(
   return stepPage(
     frame,
     context,
-    { step: lastStep(frame), title: 'Photograph the part and its marks' },
+    { step: lastStep(frame), title: 'Photograph the part and its marks', ofCall: true },
     { forms: [form], slots },
     rejected,
   );

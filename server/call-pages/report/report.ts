@@ -44,7 +44,7 @@ const CAUTIONS = [
 ];
 
 function callFacts(context: CallContext, { now, desk }: Printing): Fact[] {
-  const { call, build } = context;
+  const { call } = context;
   return [
     {
       label: 'Caller',
@@ -55,12 +55,11 @@ function callFacts(context: CallContext, { now, desk }: Printing): Fact[] {
     { label: 'Goal', value: sentence(GOALS, call.goal) },
     { label: 'Engine', value: sentence(ENGINE_STATES, call.engineState) },
     { label: 'Contact', value: contactText(context) },
-    { label: 'Opened', value: dayText(call.openedAt) },
+    { label: 'Opened', value: dayText(call.openedAt, now) },
     {
       label: call.closedAt === undefined ? 'State' : 'Closed',
-      value: call.closedAt === undefined ? 'open' : dayText(call.closedAt),
+      value: call.closedAt === undefined ? 'open' : dayText(call.closedAt, now),
     },
-    { label: 'Build revision', value: String(build.revision) },
     { label: 'Printed from the record', value: `${momentText(now)} UTC` },
     ...(desk.phone === undefined ? [] : [{ label: 'Desk', value: desk.phone }]),
   ];

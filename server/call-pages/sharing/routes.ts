@@ -30,7 +30,13 @@ async function sharePage(
   requireStaff(req.principal);
   const context = await loadContext(tx, req);
   const body = shareBody(context, context.record.shareLinks, deps.now(), rejected, made);
-  return stepPage(frame, context, { step: lastStep(frame), title: 'Share with the builder' }, body, rejected);
+  return stepPage(
+    frame,
+    context,
+    { step: lastStep(frame), title: 'Share with the builder', ofCall: true },
+    body,
+    rejected,
+  );
 }
 
 /** Makes the link and answers its address; undefined where the same form made it before. */

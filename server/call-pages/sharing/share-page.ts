@@ -34,15 +34,17 @@ function makeForm(context: CallContext): PageForm {
 }
 
 function stateOf(link: ShareLink, now: Date): string {
-  if (link.revokedAt !== undefined) return `ended by the desk ${dayText(link.revokedAt)}`;
-  return link.expiresAt < now ? `ended ${dayText(link.expiresAt)}` : `until ${dayText(link.expiresAt)}`;
+  if (link.revokedAt !== undefined) return `ended by the desk ${dayText(link.revokedAt, now)}`;
+  return link.expiresAt < now
+    ? `ended ${dayText(link.expiresAt, now)}`
+    : `until ${dayText(link.expiresAt, now)}`;
 }
 
 function linksTable(links: readonly ShareLink[], now: Date): TableData {
   return {
     caption: 'Links to this build',
     columns: [{ label: 'For' }, { label: 'Made' }, { label: 'State' }],
-    rows: links.map((link) => ({ cells: [link.holder, dayText(link.createdAt), stateOf(link, now)] })),
+    rows: links.map((link) => ({ cells: [link.holder, dayText(link.createdAt, now), stateOf(link, now)] })),
     empty: 'No link yet. Whoever has one sees this build alone and can enter readings.',
   };
 }

@@ -40,7 +40,7 @@ export function callerCard(context: CallContext): Card {
       {
         label: 'Build',
         text: `${build.label}, revision ${build.revision}`,
-        note: `opened ${dayText(call.openedAt)}`,
+        note: `opened ${dayText(call.openedAt, new Date())}`,
       },
     ],
     '',

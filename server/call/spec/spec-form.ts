@@ -35,24 +35,36 @@ function specComponent(shown: FormState, field: SpecField, extra: Extra): Compon
   });
 }
 
-function durationComponents(
+/** A lift and the duration at it stand side by side, a row for each pair; at the desk one tap away while none is said. */
+function durationGroup(
   shown: FormState,
   valve: 'intake' | 'exhaust',
   rows: number,
+  bench: boolean,
   extra: (path: string) => Extra,
-): Component[] {
-  return Array.from({ length: rows }, (_, row) => {
-    const at = durationField(valve, row, 'atLift');
-    const duration = durationField(valve, row, 'duration');
+): FormGroup {
+  const fieldsOf = (row: number) =>
+    [durationField(valve, row, 'atLift'), durationField(valve, row, 'duration')] as const;
+  const pairs = Array.from({ length: rows }, (_, row): Component[] => {
+    const [at, duration] = fieldsOf(row);
     return [
-      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', {
-        ...extra(at),
-      }),
-      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', {
-        ...extra(duration),
-      }),
+      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', { ...extra(at) }),
+      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', { ...extra(duration) }),
     ];
-  }).flat();
+  });
+  if (bench) return { slots: pairs.flat() };
+  const inUse = Array.from({ length: rows }, (_, row) => fieldsOf(row))
+    .flat()
+    .some(
+      (name) =>
+        (shown.typed[name] ?? '') !== '' ||
+        shown.faults.some(({ field }) => field === name || field.startsWith(`${name}.`)),
+    );
+  return {
+    legend: `Durations on the card, ${valve}`,
+    fold: inUse ? 'open' : 'shut',
+    slots: pairs.map((slots) => ({ template: '/pages/call/side-by-side', data: { slots } })),
+  };
 }
 
 /** Names of the fields of a group, with their labels. */
@@ -110,20 +122,18 @@ export function specForm(of: SpecFormOf): PageForm {
     hidden: { revision: String(of.revision), part: of.part },
     initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
     groups: (shown) =>
-      of.groups.map(
-        (group): FormGroup => ({
+      of.groups.flatMap((group): FormGroup[] => [
+        {
           legend: group.legend,
           ...hinted(group.hint),
           ...foldOf(group, shown, of),
           columns: !of.bench,
-          slots: [
-            ...group.fields.map((field) => specComponent(shown, field, extra(field.path))),
-            ...(group.durations === undefined
-              ? []
-              : durationComponents(shown, group.durations, durationRows(of.spec, group.durations), extra)),
-          ],
-        }),
-      ),
+          slots: group.fields.map((field) => specComponent(shown, field, extra(field.path))),
+        },
+        ...(group.durations === undefined
+          ? []
+          : [durationGroup(shown, group.durations, durationRows(of.spec, group.durations), of.bench, extra)]),
+      ]),
     buttons: [
       {
         label: of.bench && of.alone ? 'Save and go on' : 'Save as a new revision',

@@ -20,6 +20,13 @@ function partOf({ groups }: SpecStep, asked: string | undefined): number {
   return Number.isInteger(part) && part >= 1 && part <= groups.length ? part : 1;
 }
 
+/** The screen that has the field of what is next. */
+function partAsked({ assessment: { next } }: CallContext, { name, groups }: SpecStep): string | undefined {
+  const field = next?.step === name ? next.at?.field : undefined;
+  const at = groups.findIndex(({ fields }) => fields.some(({ path }) => path === field));
+  return at < 0 ? undefined : String(at + 1);
+}
+
 /** Where a kept form leads: the next screen of the step at the bench, and after the last to what is next. */
 export function afterSpec(step: SpecStep, shown: string | undefined): Destination {
   if (shown === undefined || shown === '') return { step: step.name };
@@ -50,7 +57,7 @@ export function specPage(step: SpecStep, { context, req, rejected }: StepPageInp
     spec,
     (path) => specText(spec, path) || (now.rejected?.typed[path] ?? ''),
   );
-  const part = partOf(step, now.rejected?.typed.part ?? req.query.part);
+  const part = partOf(step, now.rejected?.typed.part ?? req.query.part ?? partAsked(context, step));
   const form = specForm({
     name: step.name,
     action: `${context.base}/spec/${step.name}`,

@@ -8,6 +8,8 @@ import type { CallContext } from '../context.ts';
 export interface PartForm {
   readonly labels: Readonly<Record<string, string>>;
   readonly button: string;
+  /** Fields that make one input together: each that is left empty is asked for by its own name. */
+  readonly allOf?: readonly string[];
   initial(context: CallContext, workings: readonly Working[]): Fields;
   groups(shown: FormState, context: CallContext, workings: readonly Working[]): readonly FormGroup[];
   /** The texts under the names of the computation's inputs. */

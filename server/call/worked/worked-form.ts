@@ -19,6 +19,12 @@ export function workedForm<Loaded extends WorkedData>(step: WorkedStep<Loaded>):
       if (part?.computed === undefined || each === undefined)
         throw new Failure('not-found', 'nothing is here');
       const own = part.computed.form;
+      const empty = (own?.allOf ?? []).filter((field) => (typed[field] ?? '').trim() === '');
+      if (empty.length > 0)
+        return {
+          faults: empty.map((field) => ({ field, detail: 'must not be empty' })),
+          typed: req.fields,
+        };
       const units = await unitsOfBuild(tx, principal, call.buildId);
       const computed = speaking(units, () =>
         computeForm(each, own === undefined ? typed : { ...own.toTyped(typed), ...picksOf(typed) }, true),

@@ -92,6 +92,10 @@ const forEngine = <Loaded extends WorkedData>(
   parts: step.parts.filter(({ name }) => !assessment.details.gear.parts.includes(name)),
 });
 
+/** The part that what is next is entered in. */
+const asked = ({ assessment: { next } }: CallContext, step: string): string | undefined =>
+  next?.step === step ? next.at?.part : undefined;
+
 /** A step that computes and measures: one of its parts, what was kept of it, and the way to the others. */
 export function workedPage<Loaded extends WorkedData>(
   whole: WorkedStep<Loaded>,
@@ -101,13 +105,18 @@ export function workedPage<Loaded extends WorkedData>(
   const step = forEngine(whole, context);
   const named = (name: string | undefined) => step.parts.find((part) => part.name === name);
   const part =
-    returned(whole, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
+    returned(whole, rejected) ??
+    named(req.query.of) ??
+    named(asked(context, step.name)) ??
+    named(step.opens(context, loaded)) ??
+    step.parts[0];
   if (part === undefined) throw new Error(`the step ${step.name} has no parts`);
   const body = part.body(loaded, { context, rejected, step: step.name });
   const overview = tableComponent(overviewTable(context, step, part.name, loaded));
   const heading: Component = { template: '/pages/call/heading', data: { text: inSpoken(part.title) } };
   return {
     forms: body.forms,
+    shows: `of=${part.name}`,
     slots: [
       ...(context.side === 'desk' ? [partLinks(context, step, part, loaded)] : []),
       heading,

@@ -40,7 +40,7 @@ const neverMade = () =>
 async function requireOpen(deps: Deps, secret: string): Promise<void> {
   if (kindOfSecret(secret) !== 'link') throw neverMade();
   const state = await shareLinkState(deps.db, hashOf(secret), deps.now());
-  if (state.is === 'ended') throw new Failure('gone', `this link ended on ${dayText(state.on)}`);
+  if (state.is === 'ended') throw new Failure('gone', `this link ended on ${dayText(state.on, new Date())}`);
   if (state.is === 'never-made') throw neverMade();
 }
 

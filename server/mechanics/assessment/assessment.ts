@@ -3,6 +3,7 @@ import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { NotCovered } from './gear/detail.ts';
 import type { ExplanationResult } from './ratio/compared/explanation.ts';
+import type { PassKind } from './ratio/read/detail.ts';
 import type { Chances } from './ratio/told/chances.ts';
 import type { JudgementWord } from './words.ts';
 
@@ -144,6 +145,13 @@ export interface AssessedExplanation {
   readonly restsOn: readonly string[];
 }
 
+/** Where something is entered: another step than the one that asks for it, a part of the step, a field of its form. */
+export interface EnteredAt {
+  readonly step?: StepName;
+  readonly part?: string;
+  readonly field?: string;
+}
+
 /** The one reading or action worth most now, with its reason. */
 export interface NextAction {
   readonly id: string;
@@ -165,7 +173,13 @@ export interface NextAction {
   readonly settles?: string;
   /** Entries that are wrong, where it is to correct them. */
   readonly corrects?: readonly string[];
+  /** What the pass is of, where it is to read one. */
+  readonly reads?: PassKind;
+  /** Where on its step it is entered. */
+  readonly at?: EnteredAt;
   readonly minutes?: number;
+  /** The call is at its end: a page of the desk leads to where it is closed. */
+  readonly closes?: true;
   /** It asks for a photograph: a page leads to where one is kept. */
   readonly photograph?: true;
   /** It turns the engine: never offered under a stop. */

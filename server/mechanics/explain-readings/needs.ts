@@ -48,12 +48,18 @@ export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string
   }
 }
 
+/** ` made 3 % over`: what a reading off its name stands for, where nothing went wrong with it. */
+function madeOff(nominal: number, ratio: number): string {
+  const percent = Math.round((ratio / nominal - 1) * 100);
+  return percent === 0 ? '' : ` made ${Math.abs(percent)} % ${percent > 0 ? 'over' : 'under'}`;
+}
+
 /** The plain sentence of an explanation. `nominal` is left out for a ratio that is not listed. */
 export function needsSentence(nominal: number | undefined, ratio: number, needs: readonly string[]): string {
   const measured = ratioText(ratio);
   if (nominal === undefined) return `An arm of about ${measured}, if ${needs.join(' and ')}.`;
   if (needs.length === 0) {
-    return `A ${nameText(nominal)}, if the readings are right as they stand.`;
+    return `A ${nameText(nominal)}${madeOff(nominal, ratio)}, if the readings are right as they stand.`;
   }
   return `A ${nameText(nominal)} that gives ${measured} here, if ${needs.join(' and ')}.`;
 }

@@ -7,6 +7,7 @@ import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
 import { growthTold } from '../../mechanics/lash/growth.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
+import { pickedDayText } from '../../web/dates.ts';
 import { standingLines } from './lash-text.ts';
 
 const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
@@ -40,7 +41,7 @@ function lineCells(context: CallContext, line: LoggedLash): (string | TableCell)
   const how = `${moment === 'set' ? 'set' : 'found'}${engine === 'not-said' ? '' : `, ${engine}`}`;
   return [
     valveName(reading),
-    { text: on, why: by },
+    { text: pickedDayText(on, reading.at), why: by },
     {
       text: how,
       // A shim that was measured was looked at.

@@ -7,6 +7,7 @@ import { upperFirst } from '../../mechanics/assessment/common/said.ts';
 import { ADJUSTER_WORDS, type AdjusterKind } from '../../mechanics/lash/adjuster-words.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { tableComponent } from '../../web/components.ts';
+import { pickedDayText } from '../../web/dates.ts';
 import { lashText, standingLines } from './lash-text.ts';
 import { settingTables } from './setting-tables.ts';
 import { shimSentences, shimsTable } from './shims-part.ts';
@@ -23,7 +24,12 @@ function logComponent(lines: readonly LoggedLash[], adjuster: AdjusterKind): Com
       { label: 'Who' },
     ],
     rows: lines.map((line) => ({
-      cells: [line.on, lashText(line), NUT[line.nut], line.doneBy || line.reading.by],
+      cells: [
+        pickedDayText(line.on, line.reading.at),
+        lashText(line),
+        NUT[line.nut],
+        line.doneBy || line.reading.by,
+      ],
     })),
   };
   return tableComponent(filledColumns(data));

@@ -19,7 +19,7 @@ export const adjusterStep = defineStep({
   name: 'adjuster',
   key: 'a',
   words: {
-    title: 'Turn the adjuster, and know what it does',
+    title: 'Read the lash, and know what changes it',
     link: 'Adjusters and lash',
     say: 'Which thread is on the adjuster, and how far was it turned from zero lash?',
     how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',

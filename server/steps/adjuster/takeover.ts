@@ -8,6 +8,7 @@ import { outdatedSaid, workingTold } from '../../call/worked/told.ts';
 import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import type { Working } from '../../records/workings/workings.ts';
+import { pickedDayText } from '../../web/dates.ts';
 import { lashText, standingLines } from './lash-text.ts';
 import { shimSentences } from './shims-part.ts';
 import { turnAsked } from './turn-asked.ts';
@@ -43,7 +44,12 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
           {
             card: 'raw' as const,
             label: 'Lash log:',
-            text: logged.map((line) => `${line.on} ${lashText(line)}${nutSaid(context, line)}`).join('; '),
+            text: logged
+              .map(
+                (line) =>
+                  `${pickedDayText(line.on, line.reading.at)} ${lashText(line)}${nutSaid(context, line)}`,
+              )
+              .join('; '),
           },
         ]),
     set === undefined
@@ -52,7 +58,7 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
           card: 'of-goal',
           label: 'Last setting:',
           text: `${lashText(set)}${nutSaid(context, set)}`,
-          note: `${set.on}, ${set.doneBy || set.reading.by}`,
+          note: `${pickedDayText(set.on, set.reading.at)}, ${set.doneBy || set.reading.by}`,
         },
     ...shimSentences(context).map((text): TakeoverItem => ({ card: 'of-goal', label: 'Shim:', text })),
     ...newestOf(workings).map(

@@ -3,6 +3,7 @@ import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { partSaid } from '../../mechanics/lash/adjuster-words.ts';
 import { LASH_EVENTS } from '../../records/lash-log/events.ts';
+import { pickedDayText } from '../../web/dates.ts';
 
 /** What the events of the lash log say on the tape; corrections are the sheet's. */
 export const LASH_TOLD = tellEvents(LASH_EVENTS, {
@@ -10,7 +11,7 @@ export const LASH_TOLD = tellEvents(LASH_EVENTS, {
     const parts = [
       `Lash ${cylinder} ${valveSaid(valve)} ${moment}`,
       ...(engine === 'not-said' ? [] : [engine]),
-      ...(readOn === '' ? [] : [`on ${readOn}`]),
+      ...(readOn === '' ? [] : [`on ${pickedDayText(readOn, new Date())}`]),
       ...(doneBy === '' ? [] : [`by ${doneBy}`]),
       ...(shim === '' ? [] : [`with a shim of ${asEntered(shim)}`]),
       ...(nut === 'not-looked' ? [] : [partSaid(adjuster, nut)]),

@@ -12,7 +12,7 @@ import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { notKnownLines } from '../../mechanics/assessment/change/not-known.ts';
 import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { shortCaution } from '../../mechanics/consequences/cautions.ts';
-import { cautionComponent, tableComponent } from '../../web/components.ts';
+import { cautionComponent, noticeComponent, tableComponent } from '../../web/components.ts';
 import { blockComponent, keepForm } from './block.ts';
 import { clearancesForm } from './clearances-form.ts';
 import { changeHeadlines, worstFirst } from './judged.ts';
@@ -98,7 +98,15 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
         foldComponent(
           'clearances-fold',
           'Enter clearances taken on the engine',
-          [formComponent(form, rejected)],
+          [
+            formComponent(form, rejected),
+            noticeComponent(
+              'Coil bind, retainer to seal, slot, retainer and cover are measured valve by valve.',
+              {
+                link: { href: `${context.base}/steps/sheet`, label: 'They go into the per-valve sheet.' },
+              },
+            ),
+          ],
           rejected?.typed.form === form.name,
         ),
       ),

@@ -49,7 +49,10 @@ function noteForm(context: CallContext): PageForm {
               choiceField(shown, 'kind', LABELS.kind, KINDS, { inline: true }),
               areaField(shown, 'body', LABELS.body, { rows: 3 }),
               textField(shown, 'restsOn', LABELS.restsOn, { optional: true }),
-              textField(shown, 'owner', LABELS.owner, { hint: 'For a promise: one name.', optional: true }),
+              textField(shown, 'owner', LABELS.owner, {
+                hint: 'For a promise: one name.',
+                optional: true,
+              }),
               textField(shown, 'due', LABELS.due, {
                 type: 'date',
                 hint: 'For a promise: the day it is kept by.',

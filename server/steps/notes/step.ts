@@ -14,6 +14,15 @@ import { NOTES_TOLD } from './tape-text.ts';
 const withoutEmptyDue = (fields: Readonly<Record<string, string>>) =>
   Object.fromEntries(Object.entries(fields).filter(([name, text]) => name !== 'due' || text.trim() !== ''));
 
+/** Who does it and by when are kept with a promise alone: beside anything else they would be lost unseen. */
+function ofPromiseAlone(kind: string, { owner = '', due = '' }: Readonly<Record<string, string>>) {
+  if (kind === 'promise' || (owner.trim() === '' && due.trim() === '')) return undefined;
+  return {
+    field: 'kind',
+    detail: 'must be a promise where it says who does it or by when: pick that, or leave both empty',
+  };
+}
+
 /** Notes, advice and promises. */
 export const notesStep = defineStep({
   name: 'notes',
@@ -32,7 +41,9 @@ export const notesStep = defineStep({
       path: '/notes',
       schema: newNote,
       fields: withoutEmptyDue,
-      run: async (input, { tx, principal, call }) => {
+      run: async (input, { tx, principal, call, req }) => {
+        const lost = ofPromiseAlone(input.kind, req.fields);
+        if (lost !== undefined) return { faults: [lost], typed: req.fields };
         await keepNote(tx, principal, call.id, input);
         return { step: 'notes' };
       },

@@ -8,6 +8,7 @@ import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
 import { specForm } from '../../call/spec/spec-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { valveWords } from '../../call/valve-words.ts';
+import { SOLD_AS_KNOWN } from '../../mechanics/assessment/ratio/claims/sold-as.ts';
 import { movesOf } from '../../records/arms/placements.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
@@ -32,7 +33,7 @@ function armForm(context: CallContext): PageForm {
   return {
     name: 'arm',
     action: `${context.base}/arms`,
-    title: 'Put an arm on record',
+    ...(context.arms.length === 0 ? { title: 'Put an arm on record' } : {}),
     labels: ARM,
     groups: (shown) => [
       {
@@ -139,6 +140,28 @@ export function swapsTable(context: CallContext): TableData {
   };
 }
 
+/** Said where it is asked, also before it is a question: nobody knows, and it is asked for no more. */
+function unknownForm({ assessment, base }: CallContext): PageForm[] {
+  const { needs, questions } = assessment;
+  const isWanted = needs.some(({ id, have }) => id === 'need:parts:sold-as' && !have);
+  if (!isWanted || questions.some(({ code }) => code === SOLD_AS_KNOWN)) return [];
+  return [
+    {
+      name: 'sold-as-unknown',
+      action: `${base}/answers`,
+      labels: {},
+      hidden: {
+        step: 'parts',
+        question: 'Which ratio are the rockers sold as?',
+        code: SOLD_AS_KNOWN,
+        answer: 'not-known',
+      },
+      groups: () => [],
+      buttons: [{ label: 'Nobody knows what they are sold as', kind: 'plain' }],
+    },
+  ];
+}
+
 /** Arms with their three marks, where each sits now, and the swaps. */
 export function partsPage({ context, rejected: posted }: StepPageInput): StepBody {
   const { rejected, other } = againstNewest(context, posted);
@@ -157,7 +180,9 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
   });
   const swaps = movesOf(context.placements).length > 0 ? [tableComponent(swapsTable(context))] : [];
   const cards = questionCards(context, questionsOf(context, 'parts'), rejected);
-  const forms = [arm, place, sold, ...cards.forms];
+  const unknown = unknownForm(context);
+  const ofUnknown = unknown.map((form) => formComponent(form, rejected));
+  const forms = [arm, place, sold, ...unknown, ...cards.forms];
   if (context.arms.length === 0)
     return {
       forms,
@@ -165,13 +190,14 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
         tableComponent(armsTable(context)),
         formComponent(arm, rejected),
         formComponent(sold, rejected),
+        ...ofUnknown,
         ...oneAtATime(cards),
       ],
     };
   const others = [
     foldedComponent(arm, 'Put another arm on record', rejected),
     ...(context.build.spec.rockers?.nominalRatio === undefined
-      ? [formComponent(sold, rejected)]
+      ? [formComponent(sold, rejected), ...ofUnknown]
       : [foldedComponent(sold, 'What the rockers are sold as', rejected)]),
   ];
   return {

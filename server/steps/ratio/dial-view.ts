@@ -72,8 +72,7 @@ export function dialComponent(
     template: '/parts/dial',
     data: {
       id,
-      heading:
-        heading ?? (follows === undefined ? 'The dial should look like this' : 'The last pass on the dial'),
+      heading: heading ?? 'The last pass on the dial',
       drawing,
       ...defined({ follows }),
       reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,

@@ -8,6 +8,7 @@ import { notFound } from '../../problems/failure.ts';
 import { keepReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp, startSetUp } from '../../records/set-ups/set-ups.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
+import { passesMeanwhile, setUpMeanwhile } from './kept-meanwhile.ts';
 import { dialUnit } from './reading-form.ts';
 import { sitsElsewhere } from './sits-elsewhere.ts';
 
@@ -26,6 +27,8 @@ const setUpForm = stepForm({
   fields: withNotSaid,
   run: async (input, source) => {
     const { tx, principal, call, req } = source;
+    const meanwhile = await setUpMeanwhile(source, input);
+    if (meanwhile !== undefined) return meanwhile;
     const elsewhere = await sitsElsewhere(input, source);
     if (elsewhere !== undefined)
       return { faults: [{ field: 'armId', detail: elsewhere }], typed: req.fields };
@@ -44,14 +47,17 @@ async function setUpOf({ tx, principal, call, req }: FormSource): Promise<SetUp>
 
 const readingForm = stepForm({
   path: '/readings',
-  beside: ['setUpId'],
+  beside: ['setUpId', 'was-passes'],
   schema: newReading,
   units: async (source) => {
     const setUp = await setUpOf(source);
     return { lengths: dialUnit(setUp), perTurn: setUp.method.perTurn };
   },
   run: async (input, source) => {
-    const { id } = await setUpOf(source);
+    const setUp = await setUpOf(source);
+    const { id } = setUp;
+    const meanwhile = await passesMeanwhile(source, setUp, input.kind);
+    if (meanwhile !== undefined) return meanwhile;
     await keepReading(source.tx, source.principal, source.call.buildId, id, input, refuseTurning);
     return at(id);
   },

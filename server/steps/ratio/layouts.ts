@@ -108,14 +108,14 @@ function besideDial(entry: readonly Component[], dial: readonly Component[]): Co
 export function deskLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   return [
-    ...besideDial(entry, dial),
+    ...besideDial(entry, dial.length > 0 || stopped(context) ? dial : indicatorComponents(context, found)),
     ...besideFigure(context, parts),
     ...oneAtATime(cards),
     ...next.slots,
     ...whyFold(parts),
     passesFold(context, found),
     ...groundsFolds(context, parts),
-    ...(stopped(context) ? [] : whereFold(context, found)),
+    ...(stopped(context) || dial.length === 0 ? [] : whereFold(context, found)),
     methodFold(found),
   ];
 }
@@ -125,9 +125,8 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   const isFirst = dial.length === 0 && !stopped(context);
   return [
-    ...(isFirst ? indicatorComponents(context, found) : []),
     ...entry,
-    ...dial,
+    ...(isFirst ? indicatorComponents(context, found) : dial),
     ...saidComponents(parts),
     figureComponent(context, parts),
     ...cautionComponents(context, found),

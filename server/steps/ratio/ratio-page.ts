@@ -26,9 +26,10 @@ const GUIDE: Guide = {
 
 const STOPPED = 'No set-up is started and no pass is kept while the stop stands.';
 
+/** The last pass of the kind that is typed beside it: one of another kind was read elsewhere, and looks otherwise. */
 function dialComponents({ setUp, readings }: ShownSetUp, followed: string): Component[] {
   const last = readings.findLast(
-    (reading) => reading.replacedBy === undefined && !reading.struck && !reading.kind.startsWith('stated-'),
+    ({ kind, replacedBy, struck }) => replacedBy === undefined && !struck && kind === followed,
   );
   const drawn = last === undefined ? undefined : dialComponent(setUp, last, { followed });
   return drawn === undefined ? [] : [drawn];
@@ -47,6 +48,7 @@ function starting(
   }
   const form = setUpForm(context, found?.setUp, req.query);
   return {
+    shows: 'new=yes',
     forms: [form],
     guide: GUIDE,
     slots: [formComponent(form, rejected), ...fromSheetComponents(context)],
@@ -78,6 +80,7 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   return {
     ...(stopped ? {} : { guide: GUIDE }),
     ...defined({ next: next.lead }),
+    shows: `set-up=${found.setUp.id}`,
     forms: [...(stopped ? [] : [form]), ...cards.forms, ...next.forms],
     slots: [...slots, setUpsComponent(context, all, found), ...fromSheetComponents(context)],
   };

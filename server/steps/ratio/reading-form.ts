@@ -4,11 +4,13 @@ import { newReading } from '../../../shared/schemas/commands.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
+import type { PassKind } from '../../mechanics/assessment/ratio/read/detail.ts';
 import { isDial } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { choiceField, quantityField, tickField } from '../../web/forms/fields.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
+import { nextPass, passesSaid } from './kept-meanwhile.ts';
 
 const READING_LABELS = {
   kind: 'What is read',
@@ -18,22 +20,18 @@ const READING_LABELS = {
   counted: 'Small hand read first',
 };
 const PART_WAY = 'valve-lift-at';
-const ENOUGH = 3;
 
-const ofKind = (readings: readonly Reading[], kind: string) =>
-  readings.filter((reading) => reading.kind === kind);
-
-/** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
-export function nextKind({ detail: { lobe } }: ShownSetUp): 'lobe-lift' | 'valve-lift' {
-  const wanted = { card: 0, indicator: ENOUGH, caliper: 1, 'depth-bar': 1, feeler: 1, rule: 1, guess: 1 }[
-    lobe.source
-  ];
-  return lobe.entryIds.length < wanted ? 'lobe-lift' : 'valve-lift';
+/**
+ * What the next pass is of: what is next, where that is a pass on this valve; else what this set-up is read for. Both
+ * are the assessment's.
+ */
+export function nextKind({ assessment: { next } }: CallContext, { setUp, detail }: ShownSetUp): PassKind {
+  const isHere =
+    next?.about.of === 'set-up'
+      ? next.about.setUpId === setUp.id
+      : next?.about.of === 'valve' && valveName(next.about) === valveName(setUp);
+  return (isHere ? next?.reads : undefined) ?? detail.reads;
 }
-
-/** The number that the next pass of a kind gets. */
-const nextPass = (readings: readonly Reading[], kind: string): number =>
-  Math.max(0, ...ofKind(readings, kind).map((reading) => reading.pass)) + 1;
 
 /** The unit of a reading that names none: that of the dial. */
 export const dialUnit = (setUp: SetUp): 'in' | 'mm' => {
@@ -76,10 +74,10 @@ function kindSaid(context: CallContext, setUp: SetUp, readings: readonly Reading
 }
 
 /** What the form begins with: the kind that is next, or what the address asks for. */
-function initialOf(found: ShownSetUp, asked: Fields): Fields {
+function initialOf(context: CallContext, found: ShownSetUp, asked: Fields): Fields {
   const kind = ['valve-lift', 'lobe-lift', PART_WAY].find((each) => each === asked.kind);
   return {
-    kind: kind ?? nextKind(found),
+    kind: kind ?? nextKind(context, found),
     ...(kind === PART_WAY ? { atLobeLift: asked.atLobeLift ?? '' } : {}),
   };
 }
@@ -90,7 +88,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
   const big = context.side === 'bench' ? { big: true } : { autofocus: true };
   const assume = dialUnit(setUp);
   const dial = isDial(setUp.method.tool);
-  const initial = initialOf(found, asked);
+  const initial = initialOf(context, found, asked);
   const partWay = (shown: Fields) => (shown.kind ?? initial.kind) === PART_WAY;
   return {
     name: 'reading',
@@ -98,7 +96,8 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     title: 'Save a pass',
     labels: READING_LABELS,
     schema: newReading,
-    hidden: { setUpId: setUp.id },
+    // Passes that wait on a phone are counted on there: only the desk says which number it saw.
+    hidden: { setUpId: setUp.id, ...(context.side === 'desk' ? { 'was-passes': passesSaid(readings) } : {}) },
     keeps: 'kind',
     initial,
     groups: (shown) => [

@@ -61,6 +61,9 @@ export function setUpForm(context: CallContext, from: SetUp | undefined, asked: 
     action: `${context.base}/set-ups`,
     labels: SET_UP_LABELS,
     schema: newSetUp,
+    ...(context.side === 'desk'
+      ? { hidden: { 'was-setUps': String(Math.max(0, ...context.setUps.map(({ number }) => number))) } }
+      : {}),
     initial: { ...initialOf(context, from), ...said },
     groups: (shown) => SET_UP_GROUPS.map((group) => formGroup(group, shown, context)),
     buttons: [

@@ -65,9 +65,9 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer, questionId, code, value, cylinder, valve }) => ({
+    'question-answered': ({ question, answer, questionId, code, found, value, cylinder, valve }, names) => ({
       kind: 'answer',
-      text: `${loggedAnswer(answer, questionId, code)}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}, to: ${loggedQuestion(question, questionId, code)}`,
+      text: `${names.answerSaid?.(questionId ?? '', answer, found) ?? loggedAnswer(answer, questionId, code)}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}, to: ${loggedQuestion(question, questionId, code)}`,
     }),
   }),
 };

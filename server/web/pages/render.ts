@@ -21,12 +21,16 @@ interface Live {
   readonly seq: number;
   /** Whether a stop stood then. */
   readonly stopped: boolean;
+  /** The address of what of the step is shown. */
+  readonly at?: string;
+  /** The field that what is next is entered in. */
+  readonly nextField?: string;
 }
 
 /** What the script of a live page needs. A page that answers a form has an address that can't be fetched again. */
 function liveOf(request: FastifyRequest, page: Page): { readonly live?: LivePage } {
   if (page.live === undefined || page.principal === undefined) return {};
-  const { stream, steps, step, seq, stopped } = page.live;
+  const { stream, steps, step, seq, stopped, at, nextField } = page.live;
   return {
     live: {
       href: `${stream}?step=${step}&after=${seq}`,
@@ -35,6 +39,7 @@ function liveOf(request: FastifyRequest, page: Page): { readonly live?: LivePage
       seq,
       stopped,
       self: page.principal.name,
+      ...defined({ at, nextField }),
       ...(request.method === 'GET' ? {} : { beside: `${steps}/${step}` }),
     },
   };

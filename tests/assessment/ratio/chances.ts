@@ -51,7 +51,7 @@ export const CHANCES: readonly Row[] = [
     }),
     headline: /doubted/,
     chances: 'open',
-    says: [/^A 1\.6, if the readings are right as they stand\.$|^A 1\.6 that gives/m],
+    says: [/^A 1\.6, if the readings are right as they stand\.$|^A 1\.6 made|^A 1\.6 that gives/m],
     never: [/about \d+ %/],
     next: 'lobe-at-lifter',
   },

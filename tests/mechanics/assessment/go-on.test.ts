@@ -93,3 +93,33 @@ describe('a set-up that is begun as the reading wants it', () => {
     );
   });
 });
+
+describe('the lobe is read at the lifter until it has its passes', () => {
+  const lobe = (at: number): PassEvidence => ({ ...lift(0.35, at), id: `lobe-${at}`, kind: 'lobe-lift' });
+  const readSoFar = (lobeSource: SetUpEvidence['lobeSource'], lobes: number) => {
+    const said = assess({
+      ...PLAIN,
+      setUps: [{ ...SET_UP, lobeSource }],
+      passes: Array.from({ length: lobes }, (_, index) => lobe(index + 1)),
+    });
+    return [said.next?.sentence, said.next?.reads, said.details.setUps[0]?.reads];
+  };
+
+  // Common practice, no published source: three passes of each, and the indicator is moved once.
+  test.each(['indicator', 'card'] as const)(
+    'what is next and what the set-up is read for are one (%s)',
+    (source) => {
+      expect(readSoFar(source, 1)).toEqual([
+        'Read the lobe lift of 1 intake at the lifter, two more passes.',
+        'lobe-lift',
+        'lobe-lift',
+      ]);
+      expect(readSoFar(source, 2)[0]).toBe('Read the lobe lift of 1 intake at the lifter, one more pass.');
+      expect(readSoFar(source, 3)).toEqual([
+        'Read the valve lift of 1 intake, three passes, small hand first.',
+        'valve-lift',
+        'valve-lift',
+      ]);
+    },
+  );
+});

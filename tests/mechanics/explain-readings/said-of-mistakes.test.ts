@@ -78,7 +78,9 @@ describe('a mistake is asked about with its size, and with the test that settles
 
 describe('the sentence of an explanation', () => {
   it('names the arm and what it gives, and all that must be true for it', () => {
-    expect(needsSentence(1.6, 1.652, [])).toBe('A 1.6, if the readings are right as they stand.');
+    expect(needsSentence(1.6, 1.652, [])).toBe(
+      'A 1.6 made 3 % over, if the readings are right as they stand.',
+    );
     expect(needsSentence(1.6, 1.652, ['a turn was missed'])).toBe(
       'A 1.6 that gives 1.652 here, if a turn was missed.',
     );

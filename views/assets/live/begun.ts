@@ -39,3 +39,9 @@ export function holdsFormInUse(node: Node): boolean {
   const active = document.activeElement;
   return forms.some((form) => isBegun(form) || (isControl(active) && form.contains(active)));
 }
+
+/** Whether somebody is in a field of an entry of the step. */
+export function isAtEntry(): boolean {
+  const active = document.activeElement;
+  return isControl(active) && active.closest('.desk-step form, .builder form') !== null;
+}

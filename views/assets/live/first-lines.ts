@@ -6,9 +6,6 @@ const FIRST = ['.hold', '.step-header', '.bar-kept', '.bar-next', '.bar-answer',
 /** What holds the first lines and what follows them, one under the other. */
 const COLUMNS = '.builder, .desk-step';
 
-/** The box of a stop, as the service made it. */
-export const holdBox = (): HTMLElement | null => document.querySelector('main .hold');
-
 /**
  * An entry that somebody is at stays where it is while the page around it is made again, and what is new there can
  * come to be below it. What must be read first is put before it again; the entry itself is never moved, or the
@@ -26,10 +23,30 @@ export function putFirstLinesFirst(): void {
   }
 }
 
-/** A stop that has just come is seen at once, wherever on the page somebody was. */
+/** The box of a stop, as the service made it. */
+const holdBox = (): HTMLElement | null => document.querySelector('main .hold');
+
+/**
+ * A stop comes while somebody has a choice or a button under the cursor, where one key may answer away what it rests on:
+ * the cursor leaves it. Words that are being typed are left alone.
+ */
+export function leaveAnswer(): void {
+  const { activeElement } = document;
+  const isTyped =
+    activeElement instanceof HTMLTextAreaElement ||
+    (activeElement instanceof HTMLInputElement &&
+      !['radio', 'checkbox', 'submit'].includes(activeElement.type));
+  if (activeElement instanceof HTMLElement && !isTyped) activeElement.blur();
+}
+
+/** A stop that has just come is seen at once, wherever on the page somebody was; who is in no field is put there. */
 export function showNewStop(): void {
   const box = holdBox();
   if (box === null) return;
   const { top, bottom } = box.getBoundingClientRect();
   if (top < 0 || bottom > innerHeight) box.scrollIntoView({ block: 'start', behavior: 'instant' });
+  const { activeElement } = document;
+  if (activeElement !== null && activeElement !== document.body) return;
+  box.tabIndex = -1;
+  box.focus({ preventScroll: true });
 }

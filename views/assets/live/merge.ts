@@ -1,7 +1,8 @@
 import { Idiomorph } from 'idiomorph';
+import { keepFocus } from '../focus.ts';
 import { rememberField } from './at-field.ts';
 import { holdsFormInUse, isBegunForm } from './begun.ts';
-import { holdBox, putFirstLinesFirst, showNewStop } from './first-lines.ts';
+import { leaveAnswer, putFirstLinesFirst, showNewStop } from './first-lines.ts';
 
 /** The stop of the service; one that was said on this phone and waits stands before the page. */
 const HOLD = 'main .hold';
@@ -48,7 +49,7 @@ function said(fresh: readonly Element[], self: string): string[] {
   const others = fresh.filter((line) => /^line-\d+$/.test(line.id) && line.getAttribute('data-by') !== self);
   const last = others.at(-1);
   if (last === undefined) return [];
-  const what = `${last.getAttribute('data-by')}: ${entrySaid(last)}.`;
+  const what = `${last.getAttribute('data-by')}: ${entrySaid(last).replace(/\.$/, '')}.`;
   return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
 }
 
@@ -65,7 +66,11 @@ function takeMoment(here: HTMLElement | null, next: HTMLElement | null): void {
 export function mergePage(html: string, self: string, besideOnly: boolean): string[] {
   const next = new DOMParser().parseFromString(html, 'text/html');
   const known = lines();
-  const wasStopped = holdBox() !== null;
+  const main = document.querySelector<HTMLElement>('main');
+  const isStopNew =
+    main?.dataset.stop !== 'stands' && next.querySelector<HTMLElement>('main')?.dataset.stop === 'stands';
+  if (isStopNew) leaveAnswer();
+  const hadFocus = document.activeElement !== document.body;
   const backToField = rememberField();
   for (const part of besideOnly ? BESIDE : ['main']) {
     const from = document.querySelector(part);
@@ -78,7 +83,8 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
   }
   putFirstLinesFirst();
   backToField();
-  if (!wasStopped) showNewStop();
+  if (isStopNew) showNewStop();
+  if (hadFocus && document.activeElement === document.body) keepFocus();
   takeMoment(document.querySelector('main'), next.querySelector('main'));
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
   for (const line of fresh) line.classList.add('is-fresh');

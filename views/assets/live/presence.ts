@@ -17,6 +17,12 @@ export function isPresent(value: unknown): value is Present {
   );
 }
 
+/** What the list of steps calls the one at this address. */
+const nameOf = (path: string): string | undefined =>
+  [...document.querySelectorAll<HTMLAnchorElement>('.missing a')]
+    .find(({ pathname }) => pathname === path)
+    ?.childNodes[0]?.textContent?.trim();
+
 /** Says who else has the call open, with the way to the step they look at. */
 export function showPresence(people: readonly Present[]): void {
   const main = document.querySelector<HTMLElement>('main[data-live]');
@@ -37,7 +43,7 @@ export function showPresence(people: readonly Present[]): void {
       if (person.step === '' || person.step === step) return item;
       const link = document.createElement('a');
       link.href = `${steps}/${person.step}`;
-      link.textContent = `go to their step, ${person.step}`;
+      link.textContent = `go to their step, ${nameOf(link.pathname) ?? person.step}`;
       item.append(': ', link);
       return item;
     }),

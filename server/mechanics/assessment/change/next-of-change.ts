@@ -35,7 +35,8 @@ function actionOf(
   return {
     id: `next:consequences:${action}:${group.name}`,
     action: `${action}:${group.name}`,
-    step: 'consequences',
+    // What is measured on the engine has its place on the sheet, valve by valve.
+    step: lack.code === 'gap-measured' ? 'sheet' : 'consequences',
     about: { of: 'build' },
     sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack.said)}`,
     reason,

@@ -4,8 +4,10 @@ import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
 import { wasRead } from '../ratio/compared/lacking.ts';
 import type { LackCode } from '../ratio/read/lack.ts';
-import type { SetUpNow } from '../ratio/read/set-ups.ts';
+import { lobePassesWanted, passToRead } from '../ratio/read/lobe-passes.ts';
+import { type SetUpNow, setUpSubject } from '../ratio/read/set-ups.ts';
 import { MUST_TURN, type Need, need } from './need.ts';
+import { passesLeft } from './passes-left.ts';
 
 /** A lifter that cannot sink; without pushrods there is none. */
 const isFirm = ({ engine: { gear = 'pushrod' } }: Evidence, { lifter }: SetUpNow): boolean =>
@@ -60,14 +62,19 @@ function hasSaid({ spring, lifter, lash }: SetUpNow): string {
 }
 
 /** Nobody is sent to set up once more what is set up already. */
-export function goOn({ group }: GroupExplained, setUp: SetUpNow): Need {
-  const { number, tool } = setUp;
+export function goOn({ group, known }: GroupExplained, setUp: SetUpNow): Need {
+  const { id, number, tool } = setUp;
   const at = placeOf(group);
+  const read = known.find((each) => each.read.setUp.id === id)?.read;
+  const reads = read === undefined ? 'valve-lift' : passToRead(read);
+  const lift = reads === 'lobe-lift' ? 'lobe lift' : 'valve lift';
+  const left =
+    read !== undefined && reads === 'lobe-lift' ? lobePassesWanted(read) - read.lobe.entryIds.length : 3;
   return need(
     `go-on:${group.key}`,
-    `valve lift ${at}: passes of set-up ${number}`,
-    `${at}: go on with set-up ${number}${hasSaid(setUp)}: read the valve lift, three passes${isDial(tool) ? ', small hand first' : ''}.`,
+    `${lift} ${at}: passes of set-up ${number}`,
+    `${at}: go on with set-up ${number}${hasSaid(setUp)}: read the ${lift}, ${passesLeft(left)}${isDial(tool) ? ', small hand first' : ''}.`,
     false,
-    { ...MUST_TURN, begun: true },
+    { ...MUST_TURN, begun: true, about: setUpSubject(setUp), reads },
   );
 }

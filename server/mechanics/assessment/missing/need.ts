@@ -1,5 +1,6 @@
-import type { Subject } from '../assessment.ts';
+import type { EnteredAt, Subject } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
+import type { PassKind } from '../ratio/read/detail.ts';
 
 /** One thing that a step asks for. */
 export interface Need {
@@ -28,6 +29,10 @@ export interface Need {
   readonly settles?: string;
   /** Entries that are wrong, and that it is to correct. */
   readonly corrects?: readonly string[];
+  /** What the pass is of, where it is to read one. */
+  readonly reads?: PassKind;
+  /** Where it is entered. */
+  readonly at?: EnteredAt;
 }
 
 type More = Partial<Omit<Need, 'code' | 'what' | 'ask' | 'have'>>;

@@ -1,6 +1,7 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
+import type { EnteredAt } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { allKept, lastKept } from '../common/kept.ts';
@@ -34,8 +35,19 @@ const preload = (evidence: Evidence): Need =>
     'the turns past zero lash, and on which thread',
     'Let the lifter bleed down, find zero by up-and-down play, then count the turns. Say which thread it is.',
     worked(evidence, 'lifter-preload') || worked(evidence, 'adjuster'),
-    MUST_TURN,
+    { ...MUST_TURN, at: { part: 'lifter-preload' } },
   );
+
+/** Where a gap goes on record; a bucket's with its shim, in one table with the others. */
+const logOf = ({ engine }: Evidence): EnteredAt => ({ part: engine.gear === 'bucket' ? 'shims' : 'lash' });
+
+/** What of a shim is on the card is entered there, and the gap with its heat in the log. */
+function atLack(row: ShimRow, { code }: Lack): EnteredAt {
+  if (code === 'heat-of-card') return { step: 'cam', field: 'cam.lashAt' };
+  return code === 'card-figure'
+    ? { step: 'cam', field: `cam.${sideOfValve(row.valve)}.lash` }
+    : { part: 'shims' };
+}
 
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
 const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
@@ -48,7 +60,7 @@ const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
         ? 'Read the lash as found, before anything is set.'
         : `Read the lash as found, before anything is set, and look whether the ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].part} has moved.`,
     evidence.lash.some(({ standing }) => standing),
-    MUST_TURN,
+    { ...MUST_TURN, at: logOf(evidence) },
   );
 
 /** A turn that was worked out from a gap, and no valve was found at it: its gap goes into the log, with its valve. */
@@ -65,7 +77,11 @@ function turnsValve(evidence: Evidence): Need[] {
       'which valve the turn is for',
       `Ask which valve was found at ${inches(from)}, and enter it in the lash log.`,
       false,
-      { ...MUST, askAtBench: `Say which valve was found at ${inches(from)}, and enter it in the lash log.` },
+      {
+        ...MUST,
+        at: logOf(evidence),
+        askAtBench: `Say which valve was found at ${inches(from)}, and enter it in the lash log.`,
+      },
     ),
   ];
 }
@@ -82,7 +98,7 @@ function backOff(evidence: Evidence): Need[] {
         `a gap at ${placeOf(line)}`,
         `${upperFirst(placeOf(line))}: ${backOffSaid(evidence)}`,
         false,
-        { ...MUST, begun: true },
+        { ...MUST, at: logOf(evidence), begun: true },
       ),
     );
 }
@@ -152,7 +168,7 @@ function readAgain(evidence: Evidence, { active }: NoiseDetail): Need[] {
       `the gap of ${named} since it was set`,
       `Read the gap of ${named} again, locked and ${at}, and say whether the lock held.`,
       false,
-      active ? TURN : MUST_TURN,
+      { ...(active ? TURN : MUST_TURN), at: logOf(evidence) },
     ),
   ];
 }
@@ -178,7 +194,10 @@ function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
         ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
         : `Get this for the shim of ${place}: ${lack.said}.`,
       false,
-      active ? {} : isShut(row) || lack.turns ? MUST_TURN : MUST,
+      {
+        ...(active ? {} : isShut(row) || lack.turns ? MUST_TURN : MUST),
+        at: atLack(row, lack),
+      },
     ),
   ];
 }
@@ -189,6 +208,7 @@ const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
     'the shim that is in, with each lash',
     'Measure the shim that is in each valve, and enter it with its lash.',
     evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
+    { at: { part: 'shims', field: 'shim' } },
   ),
   ...shimFigures(evidence, noise),
 ];
@@ -261,13 +281,16 @@ function turns(evidence: Evidence, work: LashWork): Need {
       'what the turns of the adjuster do',
       `Give thread and turns of the adjuster${of}.`,
       worked(evidence, 'adjuster') || isDone(evidence, work),
+      { at: { part: 'adjuster' } },
     );
   }
   const named =
     others.length < FEW
       ? listed(left.map((each) => `${placeOf(each)}, found at ${inches(each.gap.value ?? 0)}`))
       : `${placeOf(first)}, found at ${inches(first.gap.value ?? 0)}, and of ${others.length} others`;
-  return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false);
+  return need('turns', `the turn of ${named}`, `Work out the turn of ${named}, in the same way.`, false, {
+    at: { part: 'adjuster' },
+  });
 }
 
 /**

@@ -62,16 +62,23 @@ function ofSpring(springs: Evidence['springs'], figures: Parameters<typeof sprin
 
 function ofLoads(springs: Evidence['springs']): Need {
   const { said, have } = ofSpring(springs, ['seatLoad', 'rate'], 'seat load and rate of the springs');
-  return need('spring-load', said, `Ask for ${said}.`, have, { askAtBench: `Enter ${said}.` });
+  return need('spring-load', said, `Ask for ${said}.`, have, {
+    at: { field: springs.seatLoad === undefined ? 'springs.seatLoad' : 'springs.rate' },
+    askAtBench: `Enter ${said}.`,
+  });
 }
 
 function ofSolid(springs: Evidence['springs']): Need {
   const { said, have } = ofSpring(springs, ['solidHeight'], 'the coil-bind height of the springs');
-  return need('solid-height', said, `Ask for ${said}.`, have, { askAtBench: `Enter ${said}.` });
+  return need('solid-height', said, `Ask for ${said}.`, have, {
+    at: { field: 'springs.solidHeight' },
+    askAtBench: `Enter ${said}.`,
+  });
 }
 
 export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   need('lifter', 'the lifter type', 'Ask which lifters are in it.', engine.lifter !== undefined, {
+    at: { field: 'engine.lifter' },
     askAtBench: 'Say which lifters are in it.',
   }),
   need(
@@ -79,20 +86,24 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
     'how the rockers are mounted',
     'Ask how the rockers are mounted.',
     engine.mounting !== undefined,
-    { askAtBench: 'Say how the rockers are mounted.' },
+    { at: { field: 'engine.rockerMounting' }, askAtBench: 'Say how the rockers are mounted.' },
   ),
   need(
     'crank',
     crankLacking(engine),
     `Ask for ${crankLacking(engine)}.`,
     known([engine.stroke, engine.rodLength]),
-    { askAtBench: `Enter ${crankLacking(engine)}.` },
+    {
+      at: { field: engine.stroke === undefined ? 'engine.stroke' : 'engine.rodLength' },
+      askAtBench: `Enter ${crankLacking(engine)}.`,
+    },
   ),
   need(
     'installed-height',
     'the installed height of the springs',
     'Measure the installed height of the springs.',
     springs.installedHeight !== undefined,
+    { at: { field: 'springs.installedHeight' } },
   ),
   ofLoads(springs),
   ofSolid(springs),
@@ -127,7 +138,7 @@ const ofCardAndLobes = (evidence: Evidence): Need[] => [
       `the ${side} lobe lift on the cam card`,
       `Read the ${side} lobe lift off the cam card.`,
       evidence.card[side].lobeLift !== undefined,
-      lobesWanted(evidence).includes(side) ? MUST : {},
+      { ...(lobesWanted(evidence).includes(side) ? MUST : {}), at: { field: `cam.${side}.lobeLift` } },
     ),
   ),
   ...ofCard(evidence),
@@ -143,6 +154,7 @@ const lashOfCard = ({ card, engine }: Evidence): Need[] =>
           `the ${lashLacking(card)} on the card`,
           `Read the ${lashLacking(card)} off the cam card.`,
           known([card.intake.lash, card.exhaust.lash]),
+          { at: { field: `cam.${card.intake.lash === undefined ? 'intake' : 'exhaust'}.lash` } },
         ),
       ];
 
@@ -154,7 +166,7 @@ const ofCard = (evidence: Evidence): Need[] => {
       'the ratio the card assumes',
       'Read off the card which rocker ratio it assumes.',
       card.assumedRatio !== undefined,
-      MUST,
+      { ...MUST, at: { field: 'cam.assumedRatio' } },
     ),
     ...lashOfCard(evidence),
     need(
@@ -162,6 +174,7 @@ const ofCard = (evidence: Evidence): Need[] => {
       `the ${centrelinesLacking(card)} on the card`,
       `Read ${centrelinesLacking(card) === 'centrelines' ? 'both' : 'the'} ${centrelinesLacking(card)} off the cam card.`,
       known([card.intake.centreline, card.exhaust.centreline]),
+      { at: { field: `cam.${card.intake.centreline === undefined ? 'intake' : 'exhaust'}.centreline` } },
     ),
   ];
 };

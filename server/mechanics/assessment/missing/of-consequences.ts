@@ -41,6 +41,7 @@ export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
       'retainer to seal with the valve shut',
       'Measure retainer to seal with the valve shut.',
       springs.retainerToSeal !== undefined,
+      { at: { step: 'build', field: 'springs.retainerToSeal' } },
     ),
     ...(['intake', 'exhaust'] as const).map((side) =>
       need(
@@ -48,7 +49,7 @@ export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
         `the ${side} valve to piston with the valve shut, at top dead centre`,
         `Measure the ${side} valve to piston with the valve shut, at top dead centre.`,
         taken[side].closedGapAtTdc !== undefined || isRead(evidence, side),
-        TURN,
+        { ...TURN, at: { field: `clearances.${side}.closedGapAtTdc` } },
       ),
     ),
   ];

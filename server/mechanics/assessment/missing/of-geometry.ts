@@ -11,7 +11,10 @@ const followerNeeds = (evidence: Evidence): Need[] =>
           'Measure the follower’s arms from the pivot’s middle, valve shut and at full lift.',
           worked(evidence, 'follower-ratio'),
           // While no mark was read either, the call that is about its geometry waits for this.
-          evidence.tipMarks.some(({ standing }) => standing) ? TURN : MUST_TURN,
+          {
+            ...(evidence.tipMarks.some(({ standing }) => standing) ? TURN : MUST_TURN),
+            at: { part: 'follower-ratio' },
+          },
         ),
       ]
     : [];
@@ -28,13 +31,14 @@ export function ofGeometry(evidence: Evidence): Need[] {
       'a tip mark: its width, then its place',
       'Ink the tip, turn twice by hand on a light spring, and measure the mark: width first, then its place.',
       tipMarks.some(({ standing }) => standing),
-      MUST_TURN,
+      { ...MUST_TURN, at: { part: 'marks' } },
     ),
     need(
       'least-sweep',
       'pivot to tip and lift, for the least sweep',
       'Measure pivot to tip, for the least sweep.',
       known || worked(evidence, 'roller-sweep'),
+      { at: { part: 'roller-sweep', field: rockers.pivotToTip === undefined ? 'pivotToTip' : 'netLift' } },
     ),
   ];
 }

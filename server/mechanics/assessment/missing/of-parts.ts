@@ -62,7 +62,11 @@ export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]
             'the ratio of the rockers that are to be fitted',
             'Ask which ratio is to be fitted.',
             rockers.planned !== undefined || rockers.plannedExhaust !== undefined || hasGoneOn(evidence),
-            { ...MUST, askAtBench: 'Say which ratio is to be fitted.' },
+            {
+              ...MUST,
+              at: { field: 'rockers.plannedRatio' },
+              askAtBench: 'Say which ratio is to be fitted.',
+            },
           ),
         ]
       : []),

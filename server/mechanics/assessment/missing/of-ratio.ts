@@ -7,15 +7,16 @@ import type { SetUpKnown } from '../ratio/compared/known.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/compared/lacking.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/compared/lobe-low.ts';
 import { answerLack, isSameLack, type RatioLack } from '../ratio/read/lack.ts';
-import { setUpsNow } from '../ratio/read/set-ups.ts';
+import { lobePassesWanted, passToRead } from '../ratio/read/lobe-passes.ts';
+import { setUpSubject, setUpsNow } from '../ratio/read/set-ups.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/told/lobe-card.ts';
 import { goOn, startedFor } from './go-on.ts';
 import { MUST_TURN, type Need, need } from './need.ts';
 import { ofLack } from './of-lack.ts';
 import { oneValve } from './one-valve.ts';
+import { passesLeft } from './passes-left.ts';
 
 const PASSES = 3;
-const PASSES_LEFT = ['three passes', 'two more passes', 'one more pass'];
 
 /** Its passes were struck out, or speak against it beside a sound one: nobody wants them once more. */
 const isGivenUp = (evidence: Evidence, each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
@@ -32,41 +33,40 @@ function ofPasses(evidence: Evidence, { known, group }: GroupExplained, newest: 
   if (last === undefined) return [];
   const at = placeOf(group);
   const [lobes, lifts] = [last.lobe.passes.used.length, last.valve.used.length];
-  // Nobody moves the indicator to the valve before the lobe is read as often as it should be.
-  const of = (code: string, name: string, count: number, beside: number, ask: (passes: string) => string) =>
-    need(
-      `${code}:${group.key}`,
-      `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
-      ask(PASSES_LEFT[count] ?? ''),
-      count >= PASSES,
+  const lobesWanted = lobePassesWanted(last);
+  const about = setUpSubject(last.setUp);
+  const isBegun = last.setUp.number === newest;
+  const hand = isDial(last.setUp.tool) ? ', small hand first' : '';
+  const ofLobe = need(
+    `lobe-passes:${group.key}`,
+    `lobe lift ${at}: ${Math.min(lobes, lobesWanted)} of ${lobesWanted} ${lobesWanted === 1 ? 'pass' : 'passes'}`,
+    `Read the lobe lift of ${at} ${last.setUp.lobeSource === 'caliper' ? 'on the loose cam' : 'at the lifter'}, ${passesLeft(lobesWanted - lobes)}.`,
+    lobes >= lobesWanted,
+    {
+      ...MUST_TURN,
       // One of the two alone is no ratio.
-      {
-        ...MUST_TURN,
-        begun: count === 0 && beside > 0,
-        started: count === 0 && last.setUp.number === newest,
-      },
-    );
-  return [
-    ...(last.setUp.lobeSource === 'indicator'
-      ? [
-          of(
-            'lobe-passes',
-            'lobe lift',
-            lobes,
-            lifts,
-            (passes) => `Read the lobe lift of ${at} at the lifter, ${passes}.`,
-          ),
-        ]
-      : []),
-    of(
-      'valve-passes',
-      'valve lift',
-      lifts,
-      lobes < PASSES && last.setUp.lobeSource === 'indicator' ? 0 : lobes,
-      (passes) =>
-        `Read the valve lift of ${at}, ${passes}${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
-    ),
-  ];
+      begun: lobes === 0 && lifts > 0,
+      // The indicator stays where it is until all of its passes are in.
+      started: lifts === 0 && isBegun,
+      about,
+      reads: 'lobe-lift',
+    },
+  );
+  const isAtValve = passToRead(last) === 'valve-lift';
+  const ofValve = need(
+    `valve-passes:${group.key}`,
+    `valve lift ${at}: ${Math.min(lifts, PASSES)} of ${PASSES} passes`,
+    `Read the valve lift of ${at}, ${passesLeft(PASSES - lifts)}${hand}.`,
+    lifts >= PASSES,
+    {
+      ...MUST_TURN,
+      begun: isAtValve && lifts === 0 && lobes > 0,
+      started: isAtValve && lifts === 0 && isBegun,
+      about,
+      reads: 'valve-lift',
+    },
+  );
+  return [...(lobesWanted > 0 && last.setUp.lobeSource !== 'guess' ? [ofLobe] : []), ofValve];
 }
 
 /** An open doubt is asked as a question; what was found to be so is entered again, by the name it has in the headline. */

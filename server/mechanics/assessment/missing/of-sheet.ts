@@ -1,6 +1,7 @@
 import { isSolidLifter } from '../../../../shared/lifters.ts';
 import type { Evidence } from '../evidence.ts';
 import { isBegun, placesSaid, sidesOfFew, valvesToRead } from '../sheet/rows/rows-to-read.ts';
+import { leftWithoutPlace } from './left-without-place.ts';
 import { ANSWER, type Need, need, TURN } from './need.ts';
 
 /** Lifts of valves say with which spring and lifter they were read. */
@@ -32,6 +33,7 @@ export function ofSheet(evidence: Evidence): Need[] {
   const begun = isBegun(evidence);
   const toRead = begun ? valvesToRead(evidence) : [];
   return [
+    ...leftWithoutPlace(evidence),
     need(
       'valves',
       'lobe lift and valve lift, valve by valve',

@@ -16,7 +16,11 @@ export function ofSoldAs(evidence: Evidence): Need {
     `Ask which ratio ${which} are sold as, or keep that nobody knows.`,
     // A mark on the arm is what it is held to be as well.
     isHeldToBe(evidence) || isSoldAsUnknown(evidence),
-    { ...MUST, askAtBench: `Say which ratio ${which} are sold as, or that nobody knows.` },
+    {
+      ...MUST,
+      at: { field: 'rockers.nominalRatio' },
+      askAtBench: `Say which ratio ${which} are sold as, or that nobody knows.`,
+    },
   );
 }
 
@@ -31,7 +35,7 @@ export function ofSoldRight(evidence: Evidence, explained: readonly GroupExplain
       `what they are sold as put right: the ${name} was ordered`,
       `Put right what they are sold as: the ${name} was ordered.`,
       false,
-      MUST,
+      { ...MUST, at: { field: 'rockers.nominalRatio' } },
     ),
   ];
 }

@@ -13,8 +13,9 @@ const CLOSE: NextAction = {
   action: 'close',
   step: 'notes',
   about: BUILD,
-  sentence: 'Nothing is left to read or to say: close the call.',
-  sentenceAtBench: 'Nothing is left to read.',
+  sentence: 'What this call is about is read and said: close the call.',
+  sentenceAtBench: 'What this call is about is read.',
+  closes: true,
   reason: WHOLE,
   turns: false,
 };

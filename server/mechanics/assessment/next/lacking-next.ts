@@ -15,13 +15,15 @@ export function lackingNext(lacking: readonly Lacking[]): NextAction | undefined
   return {
     id: `next:${step}:${need.code}`,
     action: need.code,
-    step,
+    step: need.at?.step ?? step,
     about: need.about ?? BUILD,
     sentence: need.ask,
     ...defined({
       sentenceAtBench: need.askAtBench,
       settles: need.settles,
       corrects: need.corrects,
+      reads: need.reads,
+      at: need.at,
     }),
     reason: need.must ? 'The answer of this call needs it.' : 'It comes next in this call.',
     turns: need.turns,

@@ -3,6 +3,7 @@ import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { NextAction } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
+import type { PassKind } from '../ratio/read/detail.ts';
 import { askFor, type Telling } from '../ratio/told/ratio-said.ts';
 import { readingWorthTaking } from '../ratio/told/would-tell.ts';
 
@@ -13,6 +14,12 @@ const MINUTES: Readonly<Partial<Record<Telling, number>>> = {
   'lobe-at-lifter': DEFAULT_ASSUMPTIONS.minutesLobeAtLifter,
   'one-more-pass': DEFAULT_ASSUMPTIONS.minutesOneMorePass,
   'rocker-on-another-valve': DEFAULT_ASSUMPTIONS.minutesOtherValve,
+};
+
+/** What its pass is of, where it is one of a set-up that is there. */
+const READS: Readonly<Partial<Record<Telling, PassKind>>> = {
+  'lobe-at-lifter': 'lobe-lift',
+  'one-more-pass': 'valve-lift',
 };
 
 /** The reading that tells most for its minutes, of the arm that is settled least. */
@@ -34,7 +41,7 @@ export function readingNext(explained: readonly GroupExplained[]): NextAction | 
     about: valveSubject(each.group),
     sentence: `${placeOf(each.group)}: ${askFor(action)}`,
     reason: 'It tells most about the ratio for the time it takes.',
-    ...defined({ minutes }),
+    ...defined({ minutes, reads: READS[action] }),
     turns: action !== 'read-back',
   };
 }

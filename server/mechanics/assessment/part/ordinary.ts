@@ -1,5 +1,5 @@
 import table from '../../../../seeds/ordinary-sizes.json' with { type: 'json' };
-import { formatFigure } from '../../../../shared/quantities/format.ts';
+import { shortFigure } from '../../../../shared/quantities/short-length.ts';
 import { isUnit, UNITS } from '../../../../shared/quantities/units.ts';
 import { isPartSize } from '../../../../shared/schemas/part-words.ts';
 import { wordFor } from '../../identify/compare.ts';
@@ -49,9 +49,9 @@ export const ordinaryStems = (): { readonly name: string; readonly size: number 
 
 /** `.004 under`, `.016 over` */
 export function offsetSaid(offset: number): string {
-  const inches = Number((Math.abs(offset) / IN).toFixed(4));
-  const figure = formatFigure({ value: inches, unit: 'in' });
-  return inches === 0 ? 'level' : `${figure} ${offset < 0 ? 'under' : 'over'}`;
+  const size = Math.abs(offset);
+  const figure = shortFigure(size);
+  return Number((size / IN).toFixed(4)) === 0 ? 'level' : `${figure} ${offset < 0 ? 'under' : 'over'}`;
 }
 
 /** Beside those in reach the nearest of the others is shown, as differing. */

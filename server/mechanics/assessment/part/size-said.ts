@@ -1,12 +1,8 @@
-import { formatQuantity } from '../../../../shared/quantities/format.ts';
+import { shortLength } from '../../../../shared/quantities/short-length.ts';
 import { PART_KINDS } from '../../../../shared/schemas/part-words.ts';
-import { IN } from '../../kit/si.ts';
-
-const FINEST = 4;
 
 /** A size of a part with no more than four places, and no fewer than it is written with: `.4355 in`. */
-export const sizeSaid = (si: number): string =>
-  formatQuantity({ value: Number((si / IN).toFixed(FINEST)), unit: 'in' });
+export const sizeSaid = (si: number): string => shortLength(si);
 
 /** The same with its half-width. */
 export const sizeWithin = (si: number, halfWidth: number): string =>

@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../../../shared/quantities/format.ts';
+import { shortLength } from '../../../../shared/quantities/short-length.ts';
 import { isPartSize, PART_FEATURES, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
 import { type PartKind, SIZE_KINDS } from '../../identify/kinds.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
@@ -22,7 +22,7 @@ const thingSaid = (kind: PartKind): string =>
   isPartSize(kind) ? NAMES[kind].toLowerCase() : `the ${NAMES[kind].toLowerCase()}`;
 
 /** A size of the catalogue, with no fewer places than it is written with. */
-const sizeSaid = (si: number): string => formatQuantity({ value: Number((si / IN).toFixed(4)), unit: 'in' });
+const sizeSaid = (si: number): string => shortLength(si);
 
 /** What parts the two families that stand first, by the catalogue. */
 function partedBy([first, second]: readonly Ranked[], kind: PartKind): string {

@@ -1,4 +1,3 @@
-import type { CallContext } from '../../../call/context.ts';
 import { lastInput, textInField } from '../../../call/worked/in-field.ts';
 import type { Working } from '../../../records/workings/workings.ts';
 import type { FormState } from '../../../web/forms/fields.ts';
@@ -12,9 +11,8 @@ export const ADJUSTER_PLACES = {
   'valve-end-screw': 'Screw at the valve, on a shaft',
 } as const;
 
-/** Where it is, as the engine has it; a nut on a stud is presumed of no engine that is said to have none. */
-export const placeIn = (context: CallContext, mount: unknown): string =>
-  textInField(mount) || (context.build.spec.engine?.rockerMounting === undefined ? 'stud-nut' : '');
+/** Where it is, as the engine has it; nothing is presumed of one whose mounting nobody said. */
+export const placeIn = (mount: unknown): string => textInField(mount);
 
 /** Nothing is presumed where the mounting leaves it open. */
 export const placesOf = (shown: FormState): Readonly<Record<string, string>> =>

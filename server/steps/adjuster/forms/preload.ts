@@ -50,7 +50,7 @@ export const preloadForm: PartForm = {
       liftersTravel: inField(lastInput(workings, COMPUTATION, 'liftersTravel')),
       band: textInField(lastInput(workings, COMPUTATION, 'plunger')) || 'usual',
       ratio: textInField(ratio),
-      mount: placeIn(context, mount),
+      mount: placeIn(mount),
     };
   },
   groups: (shown, context) => [

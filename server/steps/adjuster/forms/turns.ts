@@ -1,5 +1,5 @@
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
-import { textInField } from '../../../call/worked/in-field.ts';
+import { lastInput, textInField } from '../../../call/worked/in-field.ts';
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import {
@@ -77,7 +77,7 @@ function wantedGroups(shown: FormState): FormGroup[] {
   };
   const preload: FormGroup = {
     legend: 'Or a hydraulic lifter’s preload: answers how far to turn',
-    fold: foldOf(shown, ['preloadWanted'], !solid),
+    fold: foldOf(shown, ['preloadWanted'], shown.typed.lifter === 'hydraulic'),
     columns: true,
     slots: [
       quantityField(shown, 'preloadWanted', LABELS.preloadWanted, 'length', {
@@ -86,7 +86,7 @@ function wantedGroups(shown: FormState): FormGroup[] {
       }),
     ],
   };
-  return solid ? [lash, preload] : [preload, lash];
+  return shown.typed.lifter === 'hydraulic' ? [preload, lash] : [lash, preload];
 }
 
 /** What turns of an adjuster do, or the turns that a lash or preload needs; the rest as the build has it. */
@@ -95,11 +95,14 @@ export const adjusterForm: PartForm = {
   button: 'Save the turns',
   initial: (context, workings) => {
     const { ratio, mount, lifter } = knownOf('adjuster', context.build.spec);
+    const last = (name: string) => textInField(lastInput(workings, ['adjuster'], name));
+    // Only a solid lifter has a gap that stands in the log; where nothing tells, nothing is presumed.
+    const isSolid = context.record.lashLines.length > 0;
     return {
       thread: knownThread(workings),
-      ratio: textInField(ratio),
-      mount: placeIn(context, mount),
-      lifter: textInField(lifter) || 'hydraulic',
+      ratio: textInField(ratio) || last('ratio'),
+      mount: placeIn(mount) || last('mount'),
+      lifter: textInField(lifter) || last('lifter') || (isSolid ? 'solid' : ''),
     };
   },
   groups: (shown, context) => [
@@ -120,13 +123,20 @@ export const adjusterForm: PartForm = {
     },
     ...wantedGroups(shown),
     {
-      legend: 'As the build has it',
-      fold: (shown.typed.ratio ?? '') === '' || shown.faults.length > 0 ? 'open' : 'shut',
+      legend: 'Of this engine',
+      fold:
+        ['ratio', 'mount', 'lifter'].some((name) => (shown.typed[name] ?? '') === '') ||
+        shown.faults.length > 0
+          ? 'open'
+          : 'shut',
       columns: true,
       slots: [
         numberField(shown, 'ratio', LABELS.ratio),
         selectField(shown, 'mount', LABELS.mount, placesOf(shown)),
-        selectField(shown, 'lifter', LABELS.lifter, LIFTERS),
+        selectField(shown, 'lifter', LABELS.lifter, {
+          ...((shown.typed.lifter ?? '') === '' ? { '': 'Not said' } : {}),
+          ...LIFTERS,
+        }),
       ],
     },
   ],

@@ -20,10 +20,10 @@ export function pointerComponents(shown: FormState, workings: readonly Working[]
       {
         '': 'Not said',
         moved: 'It was shifted',
-        left: `It was left: ${todo}`,
+        left: 'It was left',
       },
       {
-        hint: `From line ${stop.working.seq}: the wheel reads ${reads} after TDC. Where it was shifted, read the stop again and keep both readings first.`,
+        hint: `From line ${stop.working.seq}: the wheel reads ${reads} after TDC. Where it was left: ${todo}. Where it was shifted, read the stop again and keep both readings first.`,
       },
     ),
   ];

@@ -7,6 +7,7 @@ const LABELS = { before: 'Before TDC, at the stop', after: 'After TDC, at the st
 export const stopForm: PartForm = {
   labels: LABELS,
   button: 'Save both readings',
+  allOf: ['before', 'after'],
   initial: () => ({}),
   groups: (shown, context) => [
     {

@@ -4,7 +4,9 @@ import { asked } from '../../common/asked.ts';
 import type { Evidence } from '../../evidence.ts';
 import { markOn } from './stamp.ts';
 
-const CODE = 'sold-as-known';
+/** Of the question, and of what is said without having been asked. */
+export const SOLD_AS_KNOWN = 'sold-as-known';
+const CODE = SOLD_AS_KNOWN;
 
 /** The rockers are held to be something: sold as it, or stamped. */
 export const isHeldToBe = (evidence: Evidence): boolean =>

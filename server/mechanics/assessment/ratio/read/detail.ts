@@ -2,6 +2,9 @@ import type { computation as ratioAtFullLift } from '../../../computations/ratio
 import type { computation as ratioThroughLift } from '../../../computations/ratio-through-lift.ts';
 import type { PassEvidence, SetUpEvidence } from '../../evidence.ts';
 
+/** What a pass is of, where it is read up to full lift. */
+export type PassKind = 'lobe-lift' | 'valve-lift';
+
 export type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
 export type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;
 export type ThroughLiftInput = Parameters<typeof ratioThroughLift.compute>[0];
@@ -73,6 +76,8 @@ export interface SetUpDetail {
   /** The arm was not named for it, but no other was ever named on this valve. */
   readonly armTaken: boolean;
   readonly passes: readonly PassDetail[];
+  /** What it is read for next. */
+  readonly reads: PassKind;
   readonly lobe: LobeDetail;
   readonly lift?: LiftDetail;
   readonly input?: RatioInput;

@@ -4,6 +4,7 @@ import type { SetUpKnown } from '../compared/known.ts';
 import type { PassDetail, SetUpDetail } from '../read/detail.ts';
 import { assumptionsOf, cautionsOf } from '../read/full-lift.ts';
 import { lackSaid } from '../read/lack-said.ts';
+import { passToRead } from '../read/lobe-passes.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
 import { throughLift } from '../read/through-lift.ts';
 import { toolSaid } from '../read/tool-said.ts';
@@ -66,6 +67,7 @@ export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly
     ...(arm === undefined ? {} : { armName: arm.name }),
     armTaken,
     passes: [...passDetails(read), ...readAgain(evidence, read)],
+    reads: passToRead(read),
     lobe,
     ...defined({ lift: read.lift, input, result, nominals }),
     quantityId: ratioQuantityId(known),
