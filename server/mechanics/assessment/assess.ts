@@ -4,6 +4,7 @@ import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment, NextAction } from './assessment.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import { withPutOnLater } from './change/put-on-later.ts';
+import { makingOnce } from './common/once.ts';
 import type { Evidence } from './evidence.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -36,7 +37,11 @@ import { withOnlyWorkedOut } from './workings/too-far.ts';
  */
 export const assess = (evidence: Evidence): Assessment =>
   speaking(evidence.call.units ?? 'inch', () =>
-    assessed(withOnlyWorkedOut(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence)))))),
+    makingOnce(() =>
+      assessed(
+        withOnlyWorkedOut(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence))))),
+      ),
+    ),
   );
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;

@@ -4,6 +4,7 @@ import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
 import { nestSaid } from '../../springs/nested.ts';
 import { firstSaid } from '../common/first-said.ts';
+import { asItIs, onceEach } from '../common/once.ts';
 import { planKey } from '../common/plans.ts';
 import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
@@ -61,14 +62,14 @@ const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): S
 });
 
 /** The ratios before and after, and the gaps that were read with other arms by the ratio of those. */
-function ratiosAt({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) {
+const ratiosAt = onceEach(asItIs, ({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) => {
   const { side, place, ratios } = spot;
   const ways = readAlike(seen, { side, place, plan, ratios, all });
   // What was read with arms of one ratio was read with those before.
   const [only, ...others] = ways;
   const was = others.length === 0 ? only?.ratio : undefined;
   return { ways, ratios: beforeAndAfter(seen, side, ratios, plan, defined({ place, was })) };
-}
+});
 
 /** What is known of the arms that pushrod to head may have been read with. */
 export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {

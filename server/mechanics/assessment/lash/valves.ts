@@ -7,6 +7,7 @@ import { inDoubt } from '../common/asked.ts';
 import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
 import { lashLogOf, orderQuestions } from '../common/lash-log-of.ts';
 import { countingLog } from '../common/newest-lash.ts';
+import { asItIs, onceEach } from '../common/once.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -84,7 +85,7 @@ export interface LashValveRead extends LashValveDetail {
 }
 
 /** The log of every valve that has one. */
-export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
+export const valvesOf = onceEach(asItIs, (evidence: Evidence, most: number): readonly LashValveRead[] => {
   const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
   const places = [
     ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
@@ -109,7 +110,7 @@ export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
       ...(isTold ? growth : {}),
     };
   });
-}
+});
 
 export const idsAt = (valves: readonly LashValveDetail[], place: ValvePlace | undefined): string[] =>
   valves

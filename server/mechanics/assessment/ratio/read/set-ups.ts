@@ -1,3 +1,4 @@
+import { once } from '../../common/once.ts';
 import { placeOf } from '../../common/said.ts';
 import type { AnswerEvidence, Evidence, SetUpEvidence } from '../../evidence.ts';
 import { answersOf } from './answers.ts';
@@ -40,7 +41,7 @@ const firstLine = ({ passes }: Evidence, id: string): number =>
  * The set-ups by their number, each as it is known now: what is said late judges the readings already there. Which
  * valve and arm it is comes first, since questions about an arm are answered for all of its set-ups.
  */
-export function setUpsNow(evidence: Evidence): SetUpNow[] {
+export const setUpsNow = once((evidence: Evidence): readonly SetUpNow[] => {
   const { statements, answers } = evidence;
   const placed = evidence.setUps.map((setUp) => withSayings(setUp, statements, answersOf(setUp.id, answers)));
   const armed = placed.map((place) => ({ ...place, ...armOf(evidence, placed, place) }));
@@ -56,4 +57,4 @@ export function setUpsNow(evidence: Evidence): SetUpNow[] {
       return { ...withSayings(evidence.setUps[index] ?? place, statements, given), ...arm, answers: given };
     })
     .sort((a, b) => a.number - b.number);
-}
+});
