@@ -72,7 +72,7 @@ const ratiosAt = onceEach(asItIs, ({ seen, spot, plan }: PlannedSpot, all: reado
 });
 
 /** What is known of the arms that pushrod to head may have been read with. */
-export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
+export const armsKnown = onceEach(asItIs, (planned: PlannedSpot, all: readonly ValveRatio[]) => {
   const { seen, spot, plan } = planned;
   const { side, place } = spot;
   return {
@@ -81,7 +81,7 @@ export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
     ...ratiosAt(planned, all).ratios,
     ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
   };
-}
+});
 
 interface OfAllSpots {
   readonly calculations: GapCalculations;
