@@ -15,33 +15,54 @@ export function makingOnce<T>(work: () => T): T {
   }
 }
 
-/** Works it out once for each pair of what it is worked out of and of what `keyOf` makes of the rest. */
-export function onceEach<Of extends object, Each, Answer>(
-  keyOf: (each: Each) => unknown,
-  work: (of: Of, each: Each) => Answer,
-): (of: Of, each: Each) => Answer {
-  const made = new WeakMap<object, WeakMap<Of, Map<unknown, { readonly answer: Answer }>>>();
-  return (of, each) => {
-    if (making === undefined) return work(of, each);
-    const now = made.get(making) ?? new WeakMap<Of, Map<unknown, { readonly answer: Answer }>>();
-    made.set(making, now);
-    const known = now.get(of) ?? new Map<unknown, { readonly answer: Answer }>();
-    now.set(of, known);
-    const key = keyOf(each);
-    const found = known.get(key) ?? { answer: work(of, each) };
-    known.set(key, found);
-    return found.answer;
+interface Known<Answer> {
+  readonly answer: Answer;
+}
+
+/** What was worked out of each thing while this assessment is made. */
+function knownNow<Of extends object, Kept>(): () => WeakMap<Of, Kept> {
+  let madeIn = making;
+  let made = new WeakMap<Of, Kept>();
+  return () => {
+    if (madeIn !== making) {
+      madeIn = making;
+      made = new WeakMap();
+    }
+    return made;
+  };
+}
+
+/** Works it out once for each thing that it is worked out of. */
+export function once<Of extends object, Answer>(work: (of: Of) => Answer): (of: Of) => Answer {
+  const known = knownNow<Of, Known<Answer>>();
+  return (of) => {
+    if (making === undefined) return work(of);
+    const found = known().get(of);
+    if (found !== undefined) return found.answer;
+    const answer = work(of);
+    known().set(of, { answer });
+    return answer;
   };
 }
 
 /** The key of what is known by itself. */
 export const asItIs = <Each>(each: Each): Each => each;
 
-/** Works it out once for each thing that it is worked out of. */
-export function once<Of extends object, Answer>(work: (of: Of) => Answer): (of: Of) => Answer {
-  const each = onceEach<Of, undefined, Answer>(
-    (none) => none,
-    (of) => work(of),
-  );
-  return (of) => each(of, undefined);
+/** Works it out once for each pair of what it is worked out of and of what `keyOf` makes of the rest. */
+export function onceEach<Of extends object, Each, Answer>(
+  keyOf: (each: Each) => unknown,
+  work: (of: Of, each: Each) => Answer,
+): (of: Of, each: Each) => Answer {
+  const known = knownNow<Of, Map<unknown, Known<Answer>>>();
+  return (of, each) => {
+    if (making === undefined) return work(of, each);
+    const own = known().get(of) ?? new Map<unknown, Known<Answer>>();
+    const key = keyOf(each);
+    const found = own.get(key);
+    if (found !== undefined) return found.answer;
+    const answer = work(of, each);
+    own.set(key, { answer });
+    known().set(of, own);
+    return answer;
+  };
 }
