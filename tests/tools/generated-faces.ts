@@ -5,7 +5,7 @@ import { callOf, recordOf } from './record-of-evidence.ts';
 const made = new Map<number, readonly Face[]>();
 
 /** Every page of the call of a generated build, rendered once for all the tests of this process that read it. */
-export function facesOfBuild(seed: number): readonly Face[] {
+function facesOfBuild(seed: number): readonly Face[] {
   const known = made.get(seed);
   if (known !== undefined) return known;
   const evidence = buildOf(seed);
