@@ -2,7 +2,6 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { wordsOf } from '../../server/mechanics/assessment/words-of.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
 import { STOP_CODES, withStop } from '../mechanics/assessment/laws/with-stop.ts';
-import { linesOf } from '../tools/call-faces.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
 import { neverSaid } from '../tools/told-texts.ts';
 import { plain, type Shown, shownBuild } from './one-voice/shown.ts';
@@ -38,8 +37,8 @@ let everywhere: ReadonlySet<string>;
 function onAllOf(builds: readonly Shown[]): string[] {
   const counts = new Map<string, Set<number>>();
   for (const { seed, faces } of builds)
-    for (const { html } of faces)
-      for (const line of linesOf(html)) counts.set(line, (counts.get(line) ?? new Set()).add(seed));
+    for (const { lines } of faces)
+      for (const line of lines) counts.set(line, (counts.get(line) ?? new Set()).add(seed));
   return [...counts].filter(([, seeds]) => seeds.size === builds.length).map(([line]) => line);
 }
 
@@ -56,8 +55,8 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
 
   it('every reason to stop stands on every page, as it is said', () => {
     const silent = all.flatMap(({ seed, assessment: { stop }, faces }) =>
-      faces.flatMap(({ name, html }) => {
-        const text = linesOf(html).join(' ');
+      faces.flatMap(({ name, lines }) => {
+        const text = lines.join(' ');
         return stop
           .filter(({ sentence }) => !text.includes(plain(sentence)))
           .map(({ sentence }) => `build ${seed}, ${name}: ${sentence}`);
@@ -70,9 +69,9 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
     const told = all.slice(0, STOPPED).flatMap(({ seed }) => {
       const { assessment, faces } = shownBuild(seed, withStop(buildOf(seed), code));
       expect(assessment.stop.map((each) => each.code)).toContain(code);
-      return faces.flatMap(({ name, html }) => {
-        const lines = linesOf(html);
-        const silent = assessment.stop.filter(({ sentence }) => !lines.join(' ').includes(plain(sentence)));
+      return faces.flatMap(({ name, lines }) => {
+        const text = lines.join(' ');
+        const silent = assessment.stop.filter(({ sentence }) => !text.includes(plain(sentence)));
         return [
           ...lines.flatMap(tellsToTurn).map((sentence) => `build ${seed}, ${name}: ${sentence}`),
           ...silent.map(({ id }) => `build ${seed}, ${name}: does not say ${id}`),
@@ -86,8 +85,8 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
     const told = all.flatMap(({ seed, faces }) =>
       faces
         .filter(({ name }) => name.startsWith('bench/'))
-        .flatMap(({ name, html }) =>
-          linesOf(html)
+        .flatMap(({ name, lines }) =>
+          lines
             .filter((line) => OF_THE_DESK.some((each) => each.test(line)) && !SAID_TO_THE_DESK.has(line))
             .map((line) => `build ${seed}, ${name}: ${line}`),
         ),
@@ -97,10 +96,8 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
 
   it('no page says a word that is never said', () => {
     const found = all.flatMap(({ seed, faces }) =>
-      faces.flatMap(({ name, html }) =>
-        linesOf(html)
-          .flatMap(neverSaid)
-          .map((word) => `build ${seed}, ${name}: ${word}`),
+      faces.flatMap(({ name, lines }) =>
+        lines.flatMap(neverSaid).map((word) => `build ${seed}, ${name}: ${word}`),
       ),
     );
     expect([...new Set(found)].slice(0, 20)).toEqual([]);
@@ -110,8 +107,8 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
     const silent = all.flatMap(({ seed, assessment: { next, headlines }, faces }) =>
       faces
         .filter(({ name }) => name === 'report' || name === 'takeover')
-        .flatMap(({ name, html }) => {
-          const text = linesOf(html).join(' ');
+        .flatMap(({ name, lines }) => {
+          const text = lines.join(' ');
           const wanted = [
             ...headlines.map(({ sentence }) => sentence),
             ...(next === undefined ? [] : [next.sentence]),

@@ -1,7 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { buildOf } from '../mechanics/assessment/laws/builds.ts';
-import { facesOf } from '../tools/call-faces.ts';
-import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { facesOfBuilds } from '../tools/generated-faces.ts';
 
 /*
  * Every field for a length, a load or an angle says what it can be, so that a number is understood or asked about by
@@ -29,10 +27,7 @@ function quantityFields(face: string, html: string): Found[] {
     }));
 }
 
-const found = Array.from({ length: BUILDS }, (_, index) => buildOf(index + 1)).flatMap((evidence) => {
-  const call = callOf(evidence);
-  return facesOf(recordOf(evidence), call.id).flatMap(({ name, html }) => quantityFields(name, html));
-});
+const found = facesOfBuilds(BUILDS).flatMap(({ name, html }) => quantityFields(name, html));
 
 describe('each field for a quantity says what it can be', () => {
   for (const face of new Set(found.map((each) => each.face)))

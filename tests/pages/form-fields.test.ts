@@ -1,9 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { z } from 'zod';
 import { STEPS } from '../../server/steps/index.ts';
-import { buildOf } from '../mechanics/assessment/laws/builds.ts';
-import { facesOf } from '../tools/call-faces.ts';
-import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { facesOfBuilds } from '../tools/generated-faces.ts';
 
 /*
  * A field that its schema does not name is read by nobody: what was typed there would be lost without a word. And a
@@ -49,10 +47,7 @@ function names(schema: z.core.$ZodType, path: readonly string[]): boolean {
   return member !== undefined && names(member, rest);
 }
 
-const found = Array.from({ length: BUILDS }, (_, index) => buildOf(index + 1)).flatMap((evidence) => {
-  const call = callOf(evidence);
-  return facesOf(recordOf(evidence), call.id).flatMap(({ name, html }) => formsOn(name, html));
-});
+const found = facesOfBuilds(BUILDS).flatMap(({ name, html }) => formsOn(name, html));
 
 const unread = (
   forms: readonly FoundForm[],

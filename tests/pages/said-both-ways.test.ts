@@ -1,7 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildOf } from '../mechanics/assessment/laws/builds.ts';
-import { facesOf } from '../tools/call-faces.ts';
-import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { facesOfBuilds } from '../tools/generated-faces.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { wholeCall } from '../tools/whole-call.ts';
 
@@ -153,10 +151,7 @@ beforeAll(async () => {
   service = await testService();
   person = await service.person();
   forms = new Map();
-  for (let seed = 1; seed <= BUILDS; seed += 1) {
-    const evidence = buildOf(seed);
-    for (const { html } of facesOf(recordOf(evidence), callOf(evidence).id)) formsIn(html, forms);
-  }
+  for (const { html } of facesOfBuilds(BUILDS)) formsIn(html, forms);
   const { callId } = await wholeCall(service, person);
   await crawl(callId);
   const described: unknown = (await service.request('/api/v1/openapi.json')).json();

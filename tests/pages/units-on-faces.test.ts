@@ -3,6 +3,7 @@ import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
 import { facesOf, linesOf } from '../tools/call-faces.ts';
+import { facesOfBuilds } from '../tools/generated-faces.ts';
 import { tellsInches } from '../tools/inch-figures.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 
@@ -39,9 +40,7 @@ describe('a call that speaks millimetres', () => {
 });
 
 test('the faces of the same builds in inches tell inches: the measure finds them', () => {
-  const told = BUILDS.slice(0, 5).flatMap((evidence) =>
-    facesOf(recordOf(evidence), callOf(evidence).id).flatMap(({ html }) => linesOf(html).filter(tellsInches)),
-  );
+  const told = facesOfBuilds(5).flatMap(({ html }) => linesOf(html).filter(tellsInches));
   expect(told.length).toBeGreaterThan(100);
 });
 

@@ -5,12 +5,11 @@ import { reportPage } from '../../server/call-pages/report/report.ts';
 import { stepPage } from '../../server/call-pages/step-page.ts';
 import { takeoverPage } from '../../server/call-pages/takeover/takeover.ts';
 import { worksheetPage } from '../../server/call-pages/worksheet.ts';
-import { loadComputations } from '../../server/compute/registry.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
 import { CALL_STEPS } from '../../server/steps/index.ts';
 import type { PageAsked, PageSide } from '../../server/web/page-request.ts';
 import type { Page } from '../../server/web/pages/render.ts';
-import { createViews } from '../../views/engine.ts';
+import { madeOnce } from './made-once.ts';
 import { asWritten } from './page-text.ts';
 
 /*
@@ -18,8 +17,7 @@ import { asWritten } from './page-text.ts';
  * at on all of them.
  */
 
-const computations = await loadComputations();
-const views = createViews();
+const { computations, views } = await madeOnce();
 const frame: CallFrame = CALL_STEPS;
 const NOW = new Date('2026-03-02T12:00:00Z');
 const DESK = { phone: 'extension 40 (demo)', origin: 'https://bench.invalid' };

@@ -1,12 +1,12 @@
 import { afterAll, beforeAll } from 'vitest';
-import { loadComputations } from '../../server/compute/registry.ts';
 import { controlsOf } from '../../server/compute-forms/form/controls-of.ts';
 import { typedOf } from '../../server/compute-forms/form/typed-of.ts';
 import { htmlFaults } from './html-faults.ts';
 import type { Asked } from './http.ts';
+import { madeOnce } from './made-once.ts';
 import { type TestService, testService } from './service.ts';
 
-const computations = await loadComputations();
+const { computations } = await madeOnce();
 
 export const names = [...computations.keys()];
 

@@ -6,16 +6,14 @@ import { hashPassword } from '../../server/auth/passwords.ts';
 import type { Role } from '../../server/auth/principal.ts';
 import { emailKey, newSecret } from '../../server/auth/secrets.ts';
 import { signInLimits } from '../../server/auth/sign-in-limits.ts';
-import { loadComputations } from '../../server/compute/registry.ts';
 import { type Config, readConfig } from '../../server/config/config.ts';
 import { openDatabase } from '../../server/database/database.ts';
 import { migrationNames } from '../../server/database/migrate.ts';
 import { openHub } from '../../server/events/hub.ts';
 import type { Deps } from '../../server/web/deps.ts';
-import { loadAssets } from '../../server/web/pages/assets.ts';
 import { openWork } from '../../server/work/work.ts';
-import { createViews } from '../../views/engine.ts';
 import { type Answered, type Asked, addressOf, ask } from './http.ts';
+import { madeOnce } from './made-once.ts';
 import { strictAnswers } from './strict-answers.ts';
 import { type TestDatabase, testDatabase } from './test-database.ts';
 
@@ -97,9 +95,7 @@ export async function testService(
   const deps: Deps = {
     config,
     db: database.db,
-    computations: await loadComputations(),
-    views: createViews(),
-    assets: await loadAssets(),
+    ...(await madeOnce()),
     signInLimits: signInLimits(database.db.pool),
     computeLimits: computeLimits(database.db.pool, config.COMPUTE_PER_MINUTE),
     work: openWork(() => undefined),

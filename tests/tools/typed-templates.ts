@@ -44,6 +44,9 @@ const OPTIONS: ts.CompilerOptions = {
   types: [],
 };
 
+/** What stands on disk is the same for every program: read once. */
+const onDisk = new Map<string, ts.SourceFile>();
+
 /** What the compiler has against programs, by their names; a name without faults is left out. */
 export function typeFaults(programs: ReadonlyMap<string, string>): Map<string, string[]> {
   const host = ts.createCompilerHost(OPTIONS);
@@ -53,9 +56,10 @@ export function typeFaults(programs: ReadonlyMap<string, string>): Map<string, s
   host.readFile = (file) => files.get(file)?.text ?? read(file);
   host.getSourceFile = (file, ...rest) => {
     const own = files.get(file);
-    return own === undefined
-      ? getSourceFile(file, ...rest)
-      : ts.createSourceFile(file, own.text, ts.ScriptTarget.ES2023);
+    if (own !== undefined) return ts.createSourceFile(file, own.text, ts.ScriptTarget.ES2023);
+    const known = onDisk.get(file) ?? getSourceFile(file, ...rest);
+    if (known !== undefined) onDisk.set(file, known);
+    return known;
   };
   const program = ts.createProgram([...files.keys()], OPTIONS, host);
   const faults = new Map<string, string[]>();

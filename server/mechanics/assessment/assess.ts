@@ -3,6 +3,7 @@ import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment, NextAction } from './assessment.ts';
 import { nextOfChange } from './change/next-of-change.ts';
+import { makingOnce } from './common/once.ts';
 import type { Evidence } from './evidence.ts';
 import { whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -31,7 +32,7 @@ import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(prepared(evidence)));
+  speaking(evidence.call.units ?? 'inch', () => makingOnce(() => assessed(prepared(evidence))));
 
 type Told = Pick<Assessment, 'notToRun' | 'questions' | 'headlines'>;
 

@@ -1,6 +1,7 @@
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import type { StopReason } from './assessment.ts';
 import { withOtherArms } from './change/arms-of-gaps.ts';
+import { makingOnce } from './common/once.ts';
 import type { Evidence } from './evidence.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
@@ -20,7 +21,7 @@ import { workingsPart } from './workings/workings.ts';
  * @returns what `assess` gives as `stop`
  */
 export const stopsOf = (evidence: Evidence): StopReason[] =>
-  speaking(evidence.call.units ?? 'inch', () => stopsIn(prepared(evidence)));
+  speaking(evidence.call.units ?? 'inch', () => makingOnce(() => stopsIn(prepared(evidence))));
 
 function stopsIn(evidence: Evidence): StopReason[] {
   return stopReasons(evidence, [

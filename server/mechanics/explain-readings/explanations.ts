@@ -3,7 +3,7 @@ import type { Belief } from './belief.ts';
 import type { Case } from './case.ts';
 import { isFelt, isRuledOut } from './felt.ts';
 import type { Hypothesis } from './hypotheses.ts';
-import { keyOf } from './mistake-sets.ts';
+import { keyOf, type MistakeSet } from './mistake-sets.ts';
 import { needOf, needsSentence } from './needs.ts';
 import { sizesOf } from './sizes.ts';
 import type { Entry, Explanation } from './types.ts';
@@ -30,17 +30,22 @@ function explain(given: Case, belief: Belief, account: Account): Explanation {
 }
 
 /** Names what a hypothesis changes: a mistake that was put right for every reading changes none of them. */
-function changesKey(given: Case, h: Hypothesis): string {
-  if (h.name < 0) return mistakesKey(h);
-  return h.set.mistakes
-    .filter(({ cause }) => isFelt(given, cause))
-    .map(keyOf)
-    .join('+');
+function changesKeys(given: Case): (h: Hypothesis) => string {
+  // The same sets of mistakes are made with every name.
+  const known = new Map<MistakeSet, string>();
+  return (h) => {
+    if (h.name < 0) return mistakesKey(h);
+    const felt = () => h.set.mistakes.filter(({ cause }) => isFelt(given, cause));
+    const key = known.get(h.set) ?? felt().map(keyOf).join('+');
+    known.set(h.set, key);
+    return key;
+  };
 }
 
 /** Every account by name and by the mistakes that change a reading, likeliest first. */
 export function rankAccounts(given: Case, belief: Belief, weights: Float64Array): Account[] {
-  return gatherAccounts(belief, weights, (h) => `${h.name}:${changesKey(given, h)}`);
+  const changes = changesKeys(given);
+  return gatherAccounts(belief, weights, (h) => `${h.name}:${changes(h)}`);
 }
 
 /** A thousandth of lift on a usual lobe: what a mistake changes by less, no dial tells. */

@@ -1,9 +1,11 @@
 import { wordsOf } from '../../../server/mechanics/assessment/words-of.ts';
-import { linesOf } from '../../tools/call-faces.ts';
 import { saidBy } from './said-by.ts';
 import { plain, type Shown } from './shown.ts';
 
 const WORD = /\b(agrees|differs|cannot tell|can’t be told|clear|close|short|odd)\b/gi;
+
+/** What may have one of them, so that what is said need not be taken out of the others. */
+const MAY_HAVE_ONE = /agrees|differs|cannot|can’t|clear|close|short|odd/i;
 
 /** A verdict by itself, behind its valve, or as the last of what a drawing says of one gap or one side. */
 const WORD_ALONE: readonly RegExp[] = [
@@ -41,9 +43,12 @@ export function strays({ seed, assessment, faces }: Shown, everywhere: ReadonlyS
   const said = saidBy(assessment)
     .map((text) => plain(text).toLowerCase().replace(/\.$/, ''))
     .toSorted((a, b) => b.length - a.length);
-  return faces.flatMap(({ name, html }) =>
-    linesOf(html)
-      .filter((line) => !everywhere.has(line) && !OTHERWISE.some((each) => each.test(line)))
+  return faces.flatMap(({ name, lines }) =>
+    lines
+      .filter(
+        (line) =>
+          MAY_HAVE_ONE.test(line) && !everywhere.has(line) && !OTHERWISE.some((each) => each.test(line)),
+      )
       .flatMap((line) => {
         const rest = withoutSaid(line.replace(/^In short\. /, ''), said);
         const found = [...rest.matchAll(WORD)].map(([word]) => word.toLowerCase());

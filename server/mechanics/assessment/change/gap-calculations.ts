@@ -11,10 +11,22 @@ export interface GapCalculations {
   closest(input: ConsequenceInput): Closest | undefined;
 }
 
-function once<Answer>(work: (input: ConsequenceInput, name: GapName) => Answer) {
+type TextOf = (input: ConsequenceInput) => string;
+
+/** The text of inputs, which are asked for every gap: each is written once. */
+function textsOf(): TextOf {
+  const texts = new WeakMap<ConsequenceInput, string>();
+  return (input) => {
+    const text = texts.get(input) ?? JSON.stringify(input);
+    texts.set(input, text);
+    return text;
+  };
+}
+
+function onceAlike<Answer>(textOf: TextOf, work: (input: ConsequenceInput, name: GapName) => Answer) {
   const known = new Map<string, { readonly answer: Answer }>();
   return (input: ConsequenceInput, name: GapName): Answer => {
-    const key = `${name} ${JSON.stringify(input)}`;
+    const key = `${name} ${textOf(input)}`;
     const found = known.get(key) ?? { answer: work(input, name) };
     known.set(key, found);
     return found.answer;
@@ -23,11 +35,12 @@ function once<Answer>(work: (input: ConsequenceInput, name: GapName) => Answer) 
 
 /** Remembers for as long as one change is worked out. */
 export function gapCalculations(): GapCalculations {
-  const closest = once((input) => closestOf(input));
+  const textOf = textsOf();
+  const closest = onceAlike(textOf, (input) => closestOf(input));
   return {
-    row: once(gapRow),
-    after: once(gapAfterOf),
-    before: once(gapBeforeOf),
+    row: onceAlike(textOf, gapRow),
+    after: onceAlike(textOf, gapAfterOf),
+    before: onceAlike(textOf, gapBeforeOf),
     closest: (input) => closest(input, 'piston-to-valve'),
   };
 }

@@ -4,6 +4,7 @@ import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
 import type { ConsequenceInput, LimitFigure } from '../../consequences/types.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { limitOf } from '../common/limits.ts';
+import { asItIs, onceEach } from '../common/once.ts';
 import { byId, placeOf } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
@@ -62,18 +63,21 @@ export function gapsBefore(
   });
 }
 
-function limitsOf(evidence: Evidence, side: Side): Record<GapKind, LimitFigure> {
-  const limit = (kind: GapKind) => limitOf(evidence, kind, side);
-  return {
-    'coil-bind': limit('coil-bind'),
-    'retainer-to-seal': limit('retainer-to-seal'),
-    'piston-to-valve': limit('piston-to-valve'),
-    'pushrod-to-head': limit('pushrod-to-head'),
-    'slot-to-stud': limit('slot-to-stud'),
-    'rocker-to-retainer': limit('rocker-to-retainer'),
-    cover: limit('cover'),
-  };
-}
+const limitsOf = onceEach(
+  asItIs,
+  (evidence: Evidence, side: Side): Readonly<Record<GapKind, LimitFigure>> => {
+    const limit = (kind: GapKind) => limitOf(evidence, kind, side);
+    return {
+      'coil-bind': limit('coil-bind'),
+      'retainer-to-seal': limit('retainer-to-seal'),
+      'piston-to-valve': limit('piston-to-valve'),
+      'pushrod-to-head': limit('pushrod-to-head'),
+      'slot-to-stud': limit('slot-to-stud'),
+      'rocker-to-retainer': limit('rocker-to-retainer'),
+      cover: limit('cover'),
+    };
+  },
+);
 
 interface KnownOfValve {
   readonly side: Side;

@@ -5,6 +5,7 @@ import { movedScan } from '../../consequences/piston-gap.ts';
 import { nestSaid } from '../../springs/nested.ts';
 import { firstSaid } from '../common/first-said.ts';
 import { lacksSaid } from '../common/lack.ts';
+import { asItIs, onceEach } from '../common/once.ts';
 import { isBeside, planKey } from '../common/plans.ts';
 import { inches, keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
@@ -69,17 +70,17 @@ const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): S
 });
 
 /** The ratios before and after, and the gaps that were read with other arms by the ratio of those. */
-function ratiosAt({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) {
+const ratiosAt = onceEach(asItIs, ({ seen, spot, plan }: PlannedSpot, all: readonly ValveRatio[]) => {
   const { side, place = spot.like, ratios } = spot;
   const ways = readAlike(seen, { side, place, plan, ratios, all });
   // What was read with arms of one ratio was read with those before.
   const [only, ...others] = ways;
   const was = others.length === 0 ? only?.ratio : undefined;
   return { ways, ratios: beforeAndAfter(seen, side, ratios, plan, defined({ place, was })) };
-}
+});
 
 /** What is known of the arms that pushrod to head may have been read with. */
-export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
+export const armsKnown = onceEach(asItIs, (planned: PlannedSpot, all: readonly ValveRatio[]) => {
   const { seen, spot, plan } = planned;
   const { side, place = spot.like } = spot;
   return {
@@ -88,7 +89,7 @@ export function armsKnown(planned: PlannedSpot, all: readonly ValveRatio[]) {
     ...ratiosAt(planned, all).ratios,
     ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
   };
-}
+});
 
 interface OfAllSpots {
   readonly calculations: GapCalculations;

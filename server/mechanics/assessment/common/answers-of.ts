@@ -151,7 +151,11 @@ const OWN = {
       'This valve is scanned by itself; this one is struck out, with the reason.',
     ],
     ['It was read by itself', 'The scan counts as entered.'],
-    { todo: 'scan that valve by itself, and strike out the one that was copied.', corrects: true, turns: true },
+    {
+      todo: 'scan that valve by itself, and strike out the one that was copied.',
+      corrects: true,
+      turns: true,
+    },
   ),
   'lobes-apart': yesItIs(
     [

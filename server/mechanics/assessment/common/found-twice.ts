@@ -7,6 +7,7 @@ import { chosenOf } from './chosen.ts';
 import { lastKept } from './kept.ts';
 import { isLashDoubted } from './lash-doubt.ts';
 import { lashLogOf } from './lash-log-of.ts';
+import { onceEach } from './once.ts';
 import { picked, pickOf } from './pick.ts';
 import { inches, listed, placeOf, valveSubject } from './said.ts';
 import { enteredAt } from './same-day.ts';
@@ -37,14 +38,14 @@ export interface FoundTwice {
 const isFind = ({ moment, gap }: LashEvidence): boolean => moment === 'found' && gap.value !== undefined;
 
 /** What was found between one setting and the next, or since the last, each with one figure that nobody doubts. */
-function findsBetween(evidence: Evidence, place: ValvePlace): LashEvidence[][] {
+const findsBetween = onceEach(placeOf, (evidence: Evidence, place: ValvePlace): readonly LashEvidence[][] => {
   const lots: LashEvidence[][] = [[]];
   for (const line of lashLogOf(evidence, place)) {
     if (line.moment === 'set') lots.push([]);
     else if (isFind(line) && !isLashDoubted(evidence, line)) lots.at(-1)?.push(line);
   }
   return lots;
-}
+});
 
 /** What was found since it was last set, each with one figure that nobody doubts and that was not put aside. */
 export function findsOf(evidence: Evidence, place: ValvePlace): LashEvidence[] {
@@ -170,28 +171,32 @@ function asideOf(
 }
 
 /** What nobody could say of counts for nothing, once that gap was read again. */
-export const putAside = (evidence: Evidence, place: ValvePlace): readonly LashEvidence[] =>
-  findsBetween(evidence, place).flatMap((finds) => asideOf(finds, place, evidence));
+export const putAside = onceEach(placeOf, (evidence: Evidence, place: ValvePlace): readonly LashEvidence[] =>
+  findsBetween(evidence, place).flatMap((finds) => asideOf(finds, place, evidence)),
+);
 
 /** One gap that was found as two: nobody turns an adjuster by either until somebody says which holds. */
-export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | undefined {
-  const lines = apart(findsOf(evidence, place), lastKept(evidence, 'turns')?.set.lashFound);
-  const gaps = figures(lines);
-  if (gaps.length < 2) return undefined;
-  const put = askedOf(lines, gaps, place, evidence);
-  const chosen = chosenOf(put);
-  const raised = chosen === NEITHER ? onceMore(put) : put;
-  const gap = picked('gap', gaps, chosen);
-  const holds =
-    gap === undefined
-      ? chosen === undefined
-        ? mostOf(lines)
-        : undefined
-      : lines.find((each) => isAt(each, gap));
-  return holds === undefined
-    ? { question: raised, lines }
-    : { question: chosen === undefined ? { ...raised, weight: 'weak' } : raised, lines, holds };
-}
+export const foundTwice = onceEach(
+  placeOf,
+  (evidence: Evidence, place: ValvePlace): FoundTwice | undefined => {
+    const lines = apart(findsOf(evidence, place), lastKept(evidence, 'turns')?.set.lashFound);
+    const gaps = figures(lines);
+    if (gaps.length < 2) return undefined;
+    const put = askedOf(lines, gaps, place, evidence);
+    const chosen = chosenOf(put);
+    const raised = chosen === NEITHER ? onceMore(put) : put;
+    const gap = picked('gap', gaps, chosen);
+    const holds =
+      gap === undefined
+        ? chosen === undefined
+          ? mostOf(lines)
+          : undefined
+        : lines.find((each) => isAt(each, gap));
+    return holds === undefined
+      ? { question: raised, lines }
+      : { question: chosen === undefined ? { ...raised, weight: 'weak' } : raised, lines, holds };
+  },
+);
 
 /** The gap that is told: the one that holds, else the two ends that nobody has decided between. */
 export function gapOf({ holds, lines }: FoundTwice): Bounds {

@@ -1,6 +1,7 @@
 import type { StepName } from '../../../../shared/steps.ts';
 import type { Subject } from '../assessment.ts';
 import type { Evidence, SetEvidence } from '../evidence.ts';
+import { once } from './once.ts';
 
 export const BUILD: Subject = { of: 'build' };
 
@@ -23,14 +24,18 @@ export interface KeptSet<Set extends SetEvidence = SetEvidence> {
 
 type Of<Name extends SetEvidence['of']> = Extract<SetEvidence, { readonly of: Name }>;
 
-/** All that was kept and counts, as it was kept. */
-export const keptSets = ({ workings }: Pick<Evidence, 'workings'>): KeptSet[] =>
+const countingOf = once((workings: Evidence['workings']): readonly KeptSet[] =>
   workings
     .filter(({ onlyWorkedOut }) => onlyWorkedOut !== true)
     .flatMap(({ id, line, set }) =>
       set === undefined ? [] : [{ line, set, ...(id === undefined ? {} : { id }) }],
     )
-    .toSorted((a, b) => a.line - b.line);
+    .toSorted((a, b) => a.line - b.line),
+);
+
+/** All that was kept and counts, as it was kept. */
+export const keptSets = ({ workings }: Pick<Evidence, 'workings'>): readonly KeptSet[] =>
+  countingOf(workings);
 
 /** The record with the sums as well that no adjuster was turned by: a stop was raised by them. */
 export const withAllSums = <Known extends Pick<Evidence, 'workings'>>(evidence: Known): Known => ({

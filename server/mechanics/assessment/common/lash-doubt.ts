@@ -9,6 +9,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked, inDoubt } from './asked.ts';
 import { lashWanted } from './lash-wanted.ts';
+import { asItIs, onceEach } from './once.ts';
 import { inches, placeOf, valveSubject } from './said.ts';
 import { inOrder } from './same-day.ts';
 
@@ -66,49 +67,52 @@ function whySaid(unlikely: 'wide' | 'tight', kind: AdjusterKind): string {
 }
 
 /** A lash that hardly can be, or that a slip of the pen would bring to the others: asked, and not used until then. */
-export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuestion | undefined {
-  const { value } = line.gap;
-  if (value === undefined || value === 0) return undefined;
-  // Whoever typed it knows it in its own unit.
-  const typed = (si: number): string =>
-    formatQuantity({ value: Number((si / MM).toPrecision(6)), unit: 'mm' });
-  const unlikely = unlikelyLash(value);
-  const expected = expectedOf(evidence, line);
-  const slips = lashSlips(value, typedIn(line), expected);
-  if (unlikely === undefined && slips.length === 0) return undefined;
-  const why =
-    unlikely === undefined
-      ? `The card or the other valves of its side have ${inches(expected ?? 0)}.`
-      : whySaid(unlikely, adjusterKind(evidence.engine));
-  return asked(
-    {
-      code: LASH_UNLIKELY,
-      weight: 'strong',
-      ask: `Is the lash of ${placeOf(line)} really ${typedIn(line) === 'mm' ? asEntered(line.readAs) : inches(value)}?`,
-      knownBy: LASH_UNLIKELY,
-      size: [
-        why,
-        ...(slips.length === 0
-          ? []
-          : [
-              `Was ${slips.map(({ said, value: meant }) => (typedIn(line) === 'mm' ? typed(meant) : said)).join(', or ')} meant?`,
-            ]),
-      ].join(' '),
-      test: 'look at what was written down, and whether the feelers are in inches or millimetres.',
-      byLooking: true,
-      // Kept and put right as a reading of the sheet; the log asks it as well.
-      alsoOf: ['adjuster'],
-      restsOn: [line.id],
-    },
-    {
-      about: valveSubject(line),
-      step: 'sheet',
-      among: line.id,
-      answers: evidence.answers,
-      choices: CHOICES,
-    },
-  );
-}
+export const lashDoubt = onceEach(
+  asItIs,
+  (evidence: Evidence, line: LashEvidence): AssessedQuestion | undefined => {
+    const { value } = line.gap;
+    if (value === undefined || value === 0) return undefined;
+    // Whoever typed it knows it in its own unit.
+    const typed = (si: number): string =>
+      formatQuantity({ value: Number((si / MM).toPrecision(6)), unit: 'mm' });
+    const unlikely = unlikelyLash(value);
+    const expected = expectedOf(evidence, line);
+    const slips = lashSlips(value, typedIn(line), expected);
+    if (unlikely === undefined && slips.length === 0) return undefined;
+    const why =
+      unlikely === undefined
+        ? `The card or the other valves of its side have ${inches(expected ?? 0)}.`
+        : whySaid(unlikely, adjusterKind(evidence.engine));
+    return asked(
+      {
+        code: LASH_UNLIKELY,
+        weight: 'strong',
+        ask: `Is the lash of ${placeOf(line)} really ${typedIn(line) === 'mm' ? asEntered(line.readAs) : inches(value)}?`,
+        knownBy: LASH_UNLIKELY,
+        size: [
+          why,
+          ...(slips.length === 0
+            ? []
+            : [
+                `Was ${slips.map(({ said, value: meant }) => (typedIn(line) === 'mm' ? typed(meant) : said)).join(', or ')} meant?`,
+              ]),
+        ].join(' '),
+        test: 'look at what was written down, and whether the feelers are in inches or millimetres.',
+        byLooking: true,
+        // Kept and put right as a reading of the sheet; the log asks it as well.
+        alsoOf: ['adjuster'],
+        restsOn: [line.id],
+      },
+      {
+        about: valveSubject(line),
+        step: 'sheet',
+        among: line.id,
+        answers: evidence.answers,
+        choices: CHOICES,
+      },
+    );
+  },
+);
 
 /** Neither told as the lash of the valve nor worked with. */
 export function isLashDoubted(evidence: Evidence, line: LashEvidence): boolean {

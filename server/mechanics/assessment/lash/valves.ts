@@ -8,6 +8,7 @@ import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-tw
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { lashLogOf, orderQuestions } from '../common/lash-log-of.ts';
 import { countingLog } from '../common/newest-lash.ts';
+import { asItIs, onceEach } from '../common/once.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -88,7 +89,7 @@ export interface LashValveRead extends LashValveDetail {
 }
 
 /** The log of every valve that has one. */
-export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
+export const valvesOf = onceEach(asItIs, (evidence: Evidence, most: number): readonly LashValveRead[] => {
   const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
   const places = [
     ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
@@ -113,7 +114,7 @@ export function valvesOf(evidence: Evidence, most: number): LashValveRead[] {
       ...(isTold ? growth : {}),
     };
   });
-}
+});
 
 /** The lines of one valve, or of all of them. */
 export const idsAt = (valves: readonly LashValveDetail[], place: ValvePlace | undefined): string[] =>

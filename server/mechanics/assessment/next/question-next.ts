@@ -8,7 +8,11 @@ import { isAboutCard } from '../ratio/asked/conditions.ts';
 
 const enterAgain = (restsOn: readonly string[]): Leads => {
   const what = restsOn.length > 1 ? ['those readings', 'them'] : ['that reading', 'it'];
-  return { todo: `enter ${what[0]} again, or strike ${what[1]} out with the reason.`, corrects: true, turns: false };
+  return {
+    todo: `enter ${what[0]} again, or strike ${what[1]} out with the reason.`,
+    corrects: true,
+    turns: false,
+  };
 };
 
 /** What its answer leads to, where that found it to be so: what the answer says, else what was asked of is entered again. */

@@ -7,6 +7,7 @@ import {
 } from '../../../../shared/schemas/noise.ts';
 import { noiseAsks } from '../../noise/noise-words.ts';
 import { isAskedAs } from '../common/asked.ts';
+import { asItIs, onceEach } from '../common/once.ts';
 import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
 
 /** In the order of the desk. */
@@ -25,26 +26,33 @@ const isTo = (question: NoiseQuestion, { questionId, code, question: asked }: An
     ? noiseAsks(question).some((ask) => isAskedAs(asked, ask))
     : noiseQuestionOf(questionId, code) === question;
 
+const saidAmong = onceEach(
+  asItIs,
+  (answers: Evidence['answers'], question: NoiseQuestion): readonly NoiseSaid[] =>
+    answers
+      .filter((entry) => isTo(question, entry))
+      .toSorted((a, b) => a.line - b.line)
+      .flatMap((entry) => {
+        const answer = noiseAnswerIn(question, entry.answer);
+        if (answer === undefined) return [];
+        return [
+          {
+            entry,
+            answer,
+            words: entry.answer
+              .trim()
+              .slice(answer.length)
+              .replace(/^[\s:;,.]+/, ''),
+          },
+        ];
+      }),
+);
+
 /** Every answer to the question, in the order in which they were given. */
-export function saidTo(question: NoiseQuestion, { answers }: Pick<Evidence, 'answers'>): NoiseSaid[] {
-  return answers
-    .filter((entry) => isTo(question, entry))
-    .toSorted((a, b) => a.line - b.line)
-    .flatMap((entry) => {
-      const answer = noiseAnswerIn(question, entry.answer);
-      if (answer === undefined) return [];
-      return [
-        {
-          entry,
-          answer,
-          words: entry.answer
-            .trim()
-            .slice(answer.length)
-            .replace(/^[\s:;,.]+/, ''),
-        },
-      ];
-    });
-}
+export const saidTo = (
+  question: NoiseQuestion,
+  { answers }: Pick<Evidence, 'answers'>,
+): readonly NoiseSaid[] => saidAmong(answers, question);
 
 /** The one that counts: said again it puts right what was said before. */
 export const lastSaid = (

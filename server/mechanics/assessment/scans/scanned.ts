@@ -3,6 +3,7 @@ import { type Station, stationsOf } from '../../gap-scan/stations.ts';
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { DEG } from '../../kit/si.ts';
 import type { GapBounds } from '../common/gap-said.ts';
+import { once } from '../common/once.ts';
 import type { ScanEvidence, ScanPoint } from '../evidence.ts';
 
 /** A scan put in order: its figures, what lies between gauges, the curve about its least, and what the least is. */
@@ -78,7 +79,7 @@ function withoutLash(found: GapBounds, { lash, lashSetting }: ScanEvidence): Gap
   return { ...found, low: found.low - lashSetting };
 }
 
-export function scanned(scan: ScanEvidence): Scanned {
+export const scanned = once((scan: ScanEvidence): Scanned => {
   const stations = stationsIn(scan);
   const between = inOrder(scan).filter(({ gap: { value } }) => value === undefined);
   const error = errorOf(scan);
@@ -91,7 +92,7 @@ export function scanned(scan: ScanEvidence): Scanned {
     ...(fit === undefined ? {} : { fit, crankAngle: fit.crankAngle }),
     least: withoutLash(withGauges(found, between), scan),
   };
-}
+});
 
 /** The least is told as what was read so far: further on, or between the steps, it may be less. */
 export const isSoFar = ({ fit }: Scanned): boolean =>

@@ -1,6 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, foundOf, inDoubt } from '../common/asked.ts';
 import { type Lack, toAnswer, toRead } from '../common/lack.ts';
+import { once } from '../common/once.ts';
 import { byPlace, listed, placeOf } from '../common/said.ts';
 import { wasThere } from '../common/since.ts';
 import type {
@@ -108,10 +109,10 @@ function camQuestion(evidence: Evidence): AssessedQuestion | undefined {
 }
 
 /** The same as a list, of none or one. */
-export const camQuestions = (evidence: Evidence): AssessedQuestion[] => {
+export const camQuestions = once((evidence: Evidence): readonly AssessedQuestion[] => {
   const question = camQuestion(evidence);
   return question === undefined || question.restsOn.length === 0 ? [] : [question];
-};
+});
 
 /** What is asked of the gap that was read there. */
 const askedOf = ({ id }: { readonly id: string }, evidence: Evidence): AssessedQuestion | undefined =>

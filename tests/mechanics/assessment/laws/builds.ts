@@ -1,6 +1,7 @@
 import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import type { AssessedQuestion } from '../../../../server/mechanics/assessment/assessment.ts';
 import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import { stopsOf } from '../../../../server/mechanics/assessment/stops-of.ts';
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
 import { DEMO_FAMILY_EVIDENCE } from '../demo-family-evidence.ts';
 import { callOf, knownEngine, thou, trueEngine } from './random-engine.ts';
@@ -152,7 +153,7 @@ function saidInTurn(
 function liftedOf(chance: Chance, evidence: Evidence): Pick<Evidence['call'], 'stopsLifted'> {
   if (chance.happens(0.85)) return {};
   return {
-    stopsLifted: assess(evidence).stop.map(({ id, entryId }) => ({
+    stopsLifted: stopsOf(evidence).map(({ id, entryId }) => ({
       stopId: id,
       ...(entryId === undefined ? {} : { entryId }),
     })),

@@ -25,7 +25,7 @@ describe('each law can fail', () => {
       return assessment === undefined ? [] : [{ ...assessed, assessment }];
     });
     expect(broken.length, 'a build that can be broken so').toBeGreaterThan(0);
-    expect(broken.filter((assessed) => law(assessed).length > 0).length).toBeGreaterThan(0);
+    expect(broken.some((assessed) => law(assessed).length > 0)).toBe(true);
   });
 
   test('every law has a fault of its own', () => {

@@ -1,6 +1,7 @@
 import type { StepName } from '../../../../../shared/steps.ts';
 import type { AnswerChoice, AssessedQuestion } from '../../assessment.ts';
 import { asked, isAskedAs } from '../../common/asked.ts';
+import { asItIs, onceEach } from '../../common/once.ts';
 import { keyOf, nominalSaid } from '../../common/said.ts';
 import { onlyRatioIn, type Stamp } from '../../common/stamp-read.ts';
 import { oneNumberOf } from '../../common/two-numbers.ts';
@@ -18,12 +19,15 @@ const ofHand = (evidence: Evidence, armId: string): string[] =>
     .map(({ typed }) => typed.trim());
 
 /** The stamp of an arm; of one that was read as a part in the hand, the one that was read there. */
-export function stampOf(evidence: Evidence, armId: string | undefined): Stamp | undefined {
-  const arm = evidence.arms.find(({ id }) => id === armId);
-  if (arm !== undefined && arm.ratioStamp.trim() !== '') return oneNumberOf(evidence, arm);
-  const [text, ...others] = armId === undefined ? [] : [...new Set(ofHand(evidence, armId))];
-  return text === undefined || others.length > 0 ? undefined : onlyRatioIn(text);
-}
+export const stampOf = onceEach(
+  asItIs,
+  (evidence: Evidence, armId: string | undefined): Stamp | undefined => {
+    const arm = evidence.arms.find(({ id }) => id === armId);
+    if (arm !== undefined && arm.ratioStamp.trim() !== '') return oneNumberOf(evidence, arm);
+    const [text, ...others] = armId === undefined ? [] : [...new Set(ofHand(evidence, armId))];
+    return text === undefined || others.length > 0 ? undefined : onlyRatioIn(text);
+  },
+);
 
 const DIGITS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 

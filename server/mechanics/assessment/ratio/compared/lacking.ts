@@ -1,3 +1,4 @@
+import { once } from '../../common/once.ts';
 import { lowerFirst } from '../../common/said.ts';
 import { doubtsOf } from '../asked/conditions.ts';
 import { ABOUT_TURNS } from '../asked/counted.ts';
@@ -25,16 +26,19 @@ const isLookedAt = (lack: RatioLack): boolean =>
 const weightOf = ({ lacks }: SetUpKnown): number =>
   lacks.reduce((sum, lack) => sum + (isSaid(lack) || isLookedAt(lack) ? 1 : 100), 0);
 
+const restingAmong = once((known: readonly SetUpKnown[]): SetUpKnown | undefined =>
+  candidates(known).reduce<SetUpKnown | undefined>(
+    (best, each) => (best === undefined || weightOf(each) <= weightOf(best) ? each : best),
+    undefined,
+  ),
+);
+
 /**
  * The set-up that a word rests on: the one that lacks least, of those the newest. What was read already goes before
  * what would have to be read again.
  */
-export function restingOn({ known }: Pick<GroupExplained, 'known'>): SetUpKnown | undefined {
-  return candidates(known).reduce<SetUpKnown | undefined>(
-    (best, each) => (best === undefined || weightOf(each) <= weightOf(best) ? each : best),
-    undefined,
-  );
-}
+export const restingOn = ({ known }: Pick<GroupExplained, 'known'>): SetUpKnown | undefined =>
+  restingAmong(known);
 
 /** Nothing that was read can stand against a mark: the reading that could. */
 const lightSpringFirst = ({ known }: GroupExplained): RatioLack => ({

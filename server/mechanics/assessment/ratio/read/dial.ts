@@ -1,18 +1,19 @@
 import { allowance, toolAllowance } from '../../../kit/allowances.ts';
 import { IN, MM } from '../../../kit/si.ts';
 import { type Lack, toRead } from '../../common/lack.ts';
+import { once } from '../../common/once.ts';
 import type { Evidence, SheetEvidence } from '../../evidence.ts';
 import { setUpsNow } from './set-ups.ts';
 
 const USUAL = { perTurn: 0.1 * IN, graduation: 0.001 * IN };
 
 /** The dial that the sheet is read with: that of the newest set-up, else the usual one of .100 in a turn. */
-function dialOf(evidence: Evidence): typeof USUAL {
+const dialOf = once((evidence: Evidence): typeof USUAL => {
   const newest = setUpsNow(evidence)
     .toSorted((a, b) => a.number - b.number)
     .at(-1);
   return newest === undefined ? USUAL : { perTurn: newest.perTurn, graduation: newest.graduation };
-}
+});
 
 /** A dial that reads millimetres: one in a turn (common practice, no published source). */
 const USUAL_METRIC = 1 * MM;

@@ -1,4 +1,5 @@
 import type { Subject } from '../../assessment.ts';
+import { once } from '../../common/once.ts';
 import { placeOf } from '../../common/said.ts';
 import type { AnswerEvidence, Evidence, SetUpEvidence } from '../../evidence.ts';
 import { answersOf } from './answers.ts';
@@ -41,7 +42,7 @@ const firstLine = ({ passes }: Evidence, id: string): number =>
  * The set-ups by their number, each as it is known now: what is said late judges the readings already there. Which
  * valve and arm it is comes first, since questions about an arm are answered for all of its set-ups.
  */
-export function setUpsNow(evidence: Evidence): SetUpNow[] {
+export const setUpsNow = once((evidence: Evidence): readonly SetUpNow[] => {
   const { statements, answers } = evidence;
   const placed = evidence.setUps.map((setUp) => withSayings(setUp, statements, answersOf(setUp.id, answers)));
   const armed = placed.map((place) => ({ ...place, ...armOf(evidence, placed, place) }));
@@ -57,7 +58,7 @@ export function setUpsNow(evidence: Evidence): SetUpNow[] {
       return { ...withSayings(evidence.setUps[index] ?? place, statements, given), ...arm, answers: given };
     })
     .sort((a, b) => a.number - b.number);
-}
+});
 
 /** What a question or a wish about one set-up is about. */
 export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject => ({
