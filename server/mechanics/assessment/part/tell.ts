@@ -2,7 +2,6 @@ import { shortLength } from '../../../../shared/quantities/short-length.ts';
 import { isPartSize, PART_FEATURES, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
 import { type PartKind, SIZE_KINDS } from '../../identify/kinds.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
-import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import { shareSaid } from './chance.ts';
