@@ -80,6 +80,8 @@ function logFailure(request: FastifyRequest, error: unknown, status: number): vo
 interface DeclaredRoute {
   readonly method: string;
   readonly url: string;
+  /** What its body is read by, where it takes one of JSON. */
+  readonly body: unknown;
 }
 
 declare module 'fastify' {
@@ -113,7 +115,8 @@ export const problems = fp(
     app.addHook('onRoute', (route) => {
       const escaped = route.url.replace(/[.+?^${}()|[\]\\]/g, '\\$&').replace(/:[A-Za-z]+/g, '[^/]+');
       const matches = new RegExp(`^${escaped.replace(/\*$/, '.*')}/?$`);
-      for (const method of [route.method].flat()) patterns.push({ matches, method, url: route.url });
+      for (const method of [route.method].flat())
+        patterns.push({ matches, method, url: route.url, body: route.schema?.body });
     });
     app.setNotFoundHandler((request, reply) => {
       const path = request.url.split('?')[0] ?? '';
