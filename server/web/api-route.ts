@@ -8,7 +8,8 @@ import { Failure, RefusedWith } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
 import { problemResponses } from './api-schemas.ts';
 import type { Deps } from './deps.ts';
-import { asApiPrincipal } from './principals.ts';
+import { largeBody } from './large-body.ts';
+import { apiPrincipal, asApiPrincipal } from './principals.ts';
 import { idempotencyKey, runOnce } from './run-once.ts';
 import { checked, checkedParams } from './validate.ts';
 
@@ -120,6 +121,8 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     readonly body: B;
     readonly status: 200 | 201;
     readonly answer: A;
+    /** Bytes of its body, where that may be more than usual: it is then read of nobody who is not known. */
+    readonly bodyLimit?: number;
     run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>>;
     /** Questions that go along with a refusal, of the body as it came. */
     asked?(tx: Tx, req: Given<z.output<P>, undefined, unknown>): Promise<readonly object[]>;
@@ -135,6 +138,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
       route.status,
       route.answer,
     ),
+    ...largeBody(route.bodyLimit, (request) => apiPrincipal(request, deps)),
     handler: async (request, reply) => {
       const outcome = await asApiPrincipal(
         request,

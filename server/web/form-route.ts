@@ -8,9 +8,11 @@ import type { Deps } from './deps.ts';
 import { keepDraft } from './forms/drafts.ts';
 import type { Fields, FormFault } from './forms/read-form.ts';
 import { keptAlone, refusedAlone, shownAlone, wantsOutcomeAlone } from './http/outcome-alone.ts';
+import { largeBody } from './large-body.ts';
 import { type PageRequest, type PageSide, pathOf, receive } from './page-request.ts';
 import type { PageRoute } from './page-route.ts';
 import { type Page, renderPage } from './pages/render.ts';
+import { asPagePrincipal } from './principals.ts';
 import { refusedPage } from './refused-page.ts';
 import { idempotencyKey, runOnce } from './run-once.ts';
 
@@ -31,13 +33,18 @@ export function postForm(
   route: PageRoute & {
     /** The address the form posts to; left out, that of the page. */
     readonly action?: string;
+    /** Bytes of what it posts, where that may be more than usual: it is then read of nobody who is not signed in. */
+    readonly bodyLimit?: number;
     run(tx: Tx, req: PageRequest): Promise<FormAnswer>;
   },
 ): void {
   const action = route.action ?? route.url;
   const hasPage = app.hasRoute({ method: 'GET', url: action });
   if (!hasPage) refusedPage(app, deps, route, action);
-  app.post(action, { schema: { hide: true } }, async (request, reply) => {
+  const large = largeBody(route.bodyLimit, (request) =>
+    asPagePrincipal(request, deps, route.side, async () => undefined, 'read'),
+  );
+  app.post(action, { schema: { hide: true }, ...large }, async (request, reply) => {
     const { req, answer } = await postedForm(request, reply, deps, route);
     const alone = wantsOutcomeAlone(request);
     if ('goTo' in answer && alone) return keptAlone(reply, answer.goTo);

@@ -54,7 +54,7 @@ const LONGEST_ROW = 4_000;
 const MOST_FAULTS = 100;
 
 const rowsOf = (text: string): CutRows =>
-  cutRows(text.replaceAll(/\r\n?/g, '\n'), {
+  cutRows(text.replaceAll('\r\n', '\n').replaceAll('\r', '\n'), {
     delimiter: delimiterOf(text),
     longestRow: LONGEST_ROW,
     skipsEmpty: true,

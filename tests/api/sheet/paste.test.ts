@@ -37,6 +37,34 @@ describe('pasted from a spreadsheet', () => {
     expect(at(again.json, 'readings', 0, 'already')).toBe('.350 in');
   });
 
+  test('a quotation mark left open is told by its line, and no more of the text than one row is read for it', async () => {
+    const { buildId } = await openCall(open().service, open().person);
+    const text = `cylinder,valve,lobe lift\n1,intake,".350\n${'2,intake,.350\n'.repeat(3000)}`;
+    for (const keep of [false, true]) {
+      const { status, json } = await post(`/api/v1/builds/${buildId}/sheet/paste`, { ...HOW, text, keep });
+      expect(status).toBe(keep ? 422 : 200);
+      const faults = at(json, keep ? 'errors' : 'faults');
+      expect(faults).toMatchObject([{ detail: expect.stringContaining('a row of more than 4000 signs') }]);
+    }
+    const short = await post(`/api/v1/builds/${buildId}/sheet/paste`, {
+      ...HOW,
+      text: 'cylinder,valve,lobe lift\n1,intake,".350',
+    });
+    expect([short.status, at(short.json, 'faults', 0, 'line')]).toEqual([200, 2]);
+    expect(at(short.json, 'faults', 0, 'detail')).toMatch(/quote mark that does not open or close/);
+  });
+
+  test('blank lines, of whichever kind, before, between and after the rows say nothing', async () => {
+    const { buildId } = await openCall(open().service, open().person);
+    for (const blank of ['\n', '\r\n', '\r', ' \n', ',,\n']) {
+      const lines = blank.repeat(10_000 / blank.length);
+      const text = `${lines}cylinder,valve,lobe lift${blank}${lines}1,intake,.350\r\n${lines}`;
+      const look = await post(`/api/v1/builds/${buildId}/sheet/paste`, { ...HOW, text });
+      expect([look.status, at(look.json, 'faults')]).toEqual([200, []]);
+      expect(at(look.json, 'readings', 0, 'readAs')).toBe('.350 in');
+    }
+  });
+
   test('every fault with its line and column, and none of it kept', async () => {
     const { buildId } = await openCall(open().service, open().person);
     const text =
