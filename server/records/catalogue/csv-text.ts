@@ -25,9 +25,12 @@ function delimiterOf(text: string): string {
   return [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
 }
 
+/** Rows end as the first does: what else would end one stands in a cell. */
+const rowEndOf = (text: string): string => /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
+
 /** Many times a family with the longest notes. */
 const LONGEST_ROW = 20_000;
 
 /** The rows of a file, every cell as text; a file that can't be cut into rows is told by its line. */
 export const readCsv = (text: string): CutRows =>
-  cutRows(text, { delimiter: delimiterOf(text), longestRow: LONGEST_ROW });
+  cutRows(text, { delimiter: delimiterOf(text), rowEnd: rowEndOf(text), longestRow: LONGEST_ROW });

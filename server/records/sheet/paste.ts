@@ -56,6 +56,7 @@ const MOST_FAULTS = 100;
 const rowsOf = (text: string): CutRows =>
   cutRows(text.replaceAll('\r\n', '\n').replaceAll('\r', '\n'), {
     delimiter: delimiterOf(text),
+    rowEnd: '\n',
     longestRow: LONGEST_ROW,
     skipsEmpty: true,
     asTyped: true,
