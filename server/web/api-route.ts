@@ -123,12 +123,34 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     readonly answer: A;
     /** Bytes of its body, where that may be more than usual: it is then read of nobody who is not known. */
     readonly bodyLimit?: number;
-    run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>>;
     /** Questions that go along with a refusal, of the body as it came. */
     asked?(tx: Tx, req: Given<z.output<P>, undefined, unknown>): Promise<readonly object[]>;
-  },
+  } & (
+      | { run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>> }
+      | {
+          /**
+           * What takes long is done before the transaction, for whoever is known by then, and holds up no lock; it gives
+           * what is run in the transaction.
+           */
+          before(
+            req: Given<z.output<P>, undefined, z.output<B>>,
+          ): Promise<(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>) => Promise<Done<A>>>;
+        }
+    ),
 ): void {
   const { body } = route;
+  const runOf = async (request: FastifyRequest) => {
+    if ('run' in route) return route.run;
+    const principal = await apiPrincipal(request, deps);
+    const params = checkedParams(route.params, request.params);
+    return route.before({
+      principal,
+      params,
+      query: undefined,
+      body: checked(body, request.body ?? {}),
+      request,
+    });
+  };
   app.route({
     method: route.method,
     url: route.url,
@@ -140,6 +162,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     ),
     ...largeBody(route.bodyLimit, (request) => apiPrincipal(request, deps)),
     handler: async (request, reply) => {
+      const run = await runOf(request);
       const outcome = await asApiPrincipal(
         request,
         deps,
@@ -157,7 +180,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
             const req = { ...sent, body: checked(body, request.body ?? {}) };
             return await runOnce(tx, principal, command, async () => ({
               status: route.status,
-              ...(await deps.guard(tx, principal, () => route.run(tx, req))),
+              ...(await deps.guard(tx, principal, () => run(tx, req))),
             }));
           } catch (error) {
             throw route.asked === undefined

@@ -9,7 +9,7 @@ import { keepDraft } from './forms/drafts.ts';
 import type { Fields, FormFault } from './forms/read-form.ts';
 import { keptAlone, refusedAlone, shownAlone, wantsOutcomeAlone } from './http/outcome-alone.ts';
 import { largeBody } from './large-body.ts';
-import { type PageRequest, type PageSide, pathOf, receive } from './page-request.ts';
+import { type PageRequest, type PageSide, pathOf, receive, received } from './page-request.ts';
 import type { PageRoute } from './page-route.ts';
 import { type Page, renderPage } from './pages/render.ts';
 import { asPagePrincipal } from './principals.ts';
@@ -20,6 +20,11 @@ import { idempotencyKey, runOnce } from './run-once.ts';
 export type FormAnswer =
   | { readonly goTo: string }
   | { readonly faults: readonly FormFault[]; readonly typed: Fields };
+
+type Run = (tx: Tx, req: PageRequest) => Promise<FormAnswer>;
+
+/** What a form does: in its transaction, and what takes long before it, which then gives what is run in it. */
+export type Running = { readonly run: Run } | { before(req: PageRequest): Promise<Run> };
 
 /**
  * A form on a page. What it posts runs as one command; success answers 303, a fault answers 422 with the same
@@ -35,8 +40,7 @@ export function postForm(
     readonly action?: string;
     /** Bytes of what it posts, where that may be more than usual: it is then read of nobody who is not signed in. */
     readonly bodyLimit?: number;
-    run(tx: Tx, req: PageRequest): Promise<FormAnswer>;
-  },
+  } & Running,
 ): void {
   const action = route.action ?? route.url;
   const hasPage = app.hasRoute({ method: 'GET', url: action });
@@ -138,10 +142,16 @@ async function postedForm(
   request: FastifyRequest,
   reply: FastifyReply,
   deps: Deps,
-  route: { readonly side: PageSide; run(tx: Tx, req: PageRequest): Promise<FormAnswer> },
+  route: { readonly side: PageSide } & Running,
 ): Promise<{ readonly req: PageRequest; readonly answer: FormAnswer }> {
   const posted: { req?: PageRequest } = {};
   try {
+    let run: Run;
+    if ('run' in route) run = route.run;
+    else {
+      posted.req = await received(request, reply, deps, route.side);
+      run = await route.before(posted.req);
+    }
     return await receive(
       request,
       reply,
@@ -151,7 +161,7 @@ async function postedForm(
         posted.req = req;
         const typed = typedOn(request);
         if (typed !== undefined) noteTyped(tx, typed);
-        return { req, answer: await performForm(tx, req, deps, route.run) };
+        return { req, answer: await performForm(tx, req, deps, run) };
       },
       'write',
     );
