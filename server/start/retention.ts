@@ -12,7 +12,20 @@ const EVERY_MS = 3_600_000;
 /** Deletes what is past its time; answers how many rows of each table. Two processes at once do no harm. */
 export async function removePast(pool: Pool): Promise<Record<string, number>> {
   const removed: Record<string, number> = {};
-  for (const table of TABLES) removed[table] = (await pool.query(`delete from ${table}`)).rowCount ?? 0;
+  const client = await pool.connect();
+  try {
+    for (const table of TABLES) {
+      // After a long pause there may be more of it than a statement of a request may take time for.
+      await client.query("begin; set local statement_timeout = '10min'");
+      removed[table] = (await client.query(`delete from ${table}`)).rowCount ?? 0;
+      await client.query('commit');
+    }
+    client.release();
+  } catch (error) {
+    // What it was in the middle of ends with its connection.
+    client.release(true);
+    throw error;
+  }
   return removed;
 }
 
