@@ -74,11 +74,10 @@ async function tooSteep(
   work: (operation: Operation, body: unknown) => unknown,
 ): Promise<string[]> {
   const { operation, place, kind } = at;
-  const bodies = {
-    whole: bodyOf(operation, place, kind, bytes),
-    half: bodyOf(operation, place, kind, bytes / 2),
-  };
-  const steep = await growth(async (share) => work(operation, share === 1 ? bodies.whole : bodies.half));
+  const whole = bodyOf(operation, place, kind, bytes);
+  const steep = await growth(async (share) =>
+    work(operation, share === 1 ? whole : bodyOf(operation, place, kind, bytes * share)),
+  );
   return steep === undefined ? [] : [`${operation.id} /${place.path.join('/')} ${kind}, ${bytes}: ${steep}`];
 }
 

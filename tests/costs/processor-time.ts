@@ -20,15 +20,21 @@ async function least(work: () => Promise<unknown>): Promise<number> {
   return Math.min(...runs);
 }
 
+/** All of what is given, half of it, and a quarter. */
+export type Share = 1 | 0.5 | 0.25;
+
 /**
  * What is wrong with how `work` grows, by the processor time of this process and its threads: of all of it against half
- * of it. Undefined where it grows no faster than what it is given, or is below the floor.
+ * of it, and then against a quarter, since a step of its own, such as a list that goes to another thread, is no growth.
+ * Undefined where it grows no faster than what it is given, or is below the floor.
  */
-export async function growth(work: (share: 1 | 0.5) => Promise<unknown>): Promise<string | undefined> {
+export async function growth(work: (share: Share) => Promise<unknown>): Promise<string | undefined> {
   if ((await spent(() => work(1))) < FLOOR_MS) return undefined;
   const whole = await least(() => work(1));
   if (whole < FLOOR_MS) return undefined;
   const half = await least(() => work(0.5));
   if (whole / half < MOST_TIMES && whole < MOST_MS) return undefined;
-  return `${half.toFixed(0)} ms, of twice as much ${whole.toFixed(0)} ms`;
+  const quarter = await least(() => work(0.25));
+  if (whole / quarter < MOST_TIMES ** 2 && whole < MOST_MS) return undefined;
+  return `${[quarter, half, whole].map((ms) => ms.toFixed(0)).join(', ')} ms, each of twice as much`;
 }
