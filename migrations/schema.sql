@@ -12,6 +12,12 @@ CREATE OR REPLACE FUNCTION public.app_shop()
  STABLE PARALLEL SAFE
 RETURN (NULLIF(current_setting('app.shop'::text, true), ''::text))::uuid;
 
+CREATE OR REPLACE FUNCTION public.app_whole()
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE PARALLEL SAFE
+RETURN (COALESCE(current_setting('app.whole'::text, true), ''::text) = 'read'::text);
+
 CREATE OR REPLACE FUNCTION public.newest_migration()
  RETURNS text
  LANGUAGE sql
@@ -873,49 +879,81 @@ CREATE INDEX valve_reading_build ON public.valve_reading USING btree (shop_id, b
 CREATE INDEX working_build ON public.working USING btree (shop_id, build_id, seq);
 
 create policy shop_only on answer for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on answer for SELECT using app_whole() with check -;
 create policy by_secret on api_key for SELECT using (key_hash = app_lookup()) with check -;
 create policy shop_only on api_key for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on api_key for SELECT using app_whole() with check -;
 create policy shop_only on arm for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on arm for SELECT using app_whole() with check -;
 create policy shop_only on arm_placement for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on arm_placement for SELECT using app_whole() with check -;
 create policy shop_only on build for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on build for SELECT using app_whole() with check -;
 create policy shop_only on build_revision for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on build_revision for SELECT using app_whole() with check -;
 create policy by_secret on builder_session for SELECT using (token_hash = app_lookup()) with check -;
 create policy past_its_time on builder_session for DELETE using (expires_at < (now() - '30 days'::interval)) with check -;
 create policy shop_only on builder_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on builder_session for SELECT using app_whole() with check -;
 create policy shop_only on call for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on call for SELECT using app_whole() with check -;
 create policy shop_only on event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on event for SELECT using app_whole() with check -;
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
 create policy open_ones on first_administrator_link for DELETE using (used_at IS NULL) with check -;
+create policy whole_read on first_administrator_link for SELECT using app_whole() with check -;
 create policy shop_only on gap_scan for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on gap_scan for SELECT using app_whole() with check -;
 create policy past_its_time on idempotency for DELETE using (created_at < (now() - '30 days'::interval)) with check -;
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on idempotency for SELECT using app_whole() with check -;
 create policy shop_only on lash_log for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on lash_log for SELECT using app_whole() with check -;
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on note for SELECT using app_whole() with check -;
 create policy shop_only on part_family for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on part_family for SELECT using app_whole() with check -;
 create policy shop_only on part_in_hand for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on part_in_hand for SELECT using app_whole() with check -;
 create policy shop_only on part_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on part_reading for SELECT using app_whole() with check -;
 create policy shop_only on photograph for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on photograph for SELECT using app_whole() with check -;
 create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on presence for SELECT using app_whole() with check -;
 create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on reading for SELECT using app_whole() with check -;
 create policy past_its_time on security_event for DELETE using (happened_at < (now() - '365 days'::interval)) with check -;
 create policy shop_only on security_event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on security_event for SELECT using app_whole() with check -;
 create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on set_up for SELECT using app_whole() with check -;
 create policy shop_only on set_up_statement for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on set_up_statement for SELECT using app_whole() with check -;
 create policy by_secret on share_link for SELECT using (token_hash = app_lookup()) with check -;
 create policy shop_only on share_link for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on share_link for SELECT using app_whole() with check -;
 create policy shop_only on shop for ALL using (id = app_shop()) with check (id = app_shop());
+create policy whole_read on shop for SELECT using app_whole() with check -;
 create policy shop_only on shop_limit for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on shop_limit for SELECT using app_whole() with check -;
 create policy by_secret on staff for SELECT using (email_key = app_lookup()) with check -;
 create policy shop_only on staff for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on staff for SELECT using app_whole() with check -;
 create policy by_secret on staff_device for SELECT using (token_hash = app_lookup()) with check -;
 create policy past_its_time on staff_device for DELETE using (expires_at < now()) with check -;
 create policy shop_only on staff_device for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on staff_device for SELECT using app_whole() with check -;
 create policy by_secret on staff_session for SELECT using (token_hash = app_lookup()) with check -;
 create policy past_its_time on staff_session for DELETE using (LEAST(expires_at, COALESCE(ended_at, expires_at)) < (now() - '30 days'::interval)) with check -;
 create policy shop_only on staff_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on staff_session for SELECT using app_whole() with check -;
 create policy shop_only on tip_mark for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on tip_mark for SELECT using app_whole() with check -;
 create policy shop_only on valve_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on valve_reading for SELECT using app_whole() with check -;
 create policy shop_only on working for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on working for SELECT using app_whole() with check -;
 
 grant INSERT, SELECT on answer to benchcall_service;
 grant INSERT, SELECT, UPDATE on api_key to benchcall_service;

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { answer, type Sent } from '../../shared/schemas/answer.ts';
 import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
 import { correctSetUp, newSetUp } from '../../shared/schemas/method.ts';
-import { refuseAnswersCode } from '../assessment/answers/own-code.ts';
+import { refuseUnknownAnswer } from '../assessment/answers/own-code.ts';
 import {
   explanationOfSetUp,
   explanationView,
@@ -177,7 +177,7 @@ function answerRoute(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: keptAnswerView,
     run: async (tx, { principal, params, body }) => {
-      await refuseAnswersCode(tx, principal, params.id, body);
+      await refuseUnknownAnswer(tx, principal, params.id, body);
       return { body: showKeptAnswer(await keepAnswer(tx, principal, params.id, body)) };
     },
   });

@@ -11,7 +11,7 @@ const KEPT_FOR_KNOWN = 1;
 const WAITING = 100;
 
 /** For whom a password is hashed: somebody who is signed in, has a link or a known browser, or whoever there is. */
-export type AskedBy = 'known' | 'anybody';
+type AskedBy = 'known' | 'anybody';
 
 const MOST_AT_ONCE: Readonly<Record<AskedBy, number>> = { known: AT_ONCE, anybody: AT_ONCE - KEPT_FOR_KNOWN };
 const running = { known: 0, anybody: 0 };

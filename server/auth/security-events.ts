@@ -19,7 +19,7 @@ export const SECURITY_EVENTS = {
   'link-made': 'a link was made',
   'link-ended': 'a link was ended',
 } as const;
-export type SecurityKind = keyof typeof SECURITY_EVENTS;
+type SecurityKind = keyof typeof SECURITY_EVENTS;
 
 /** Days for which they are kept; `past_its_time` in the migrations lets them be deleted after that. */
 export const SECURITY_DAYS = 365;

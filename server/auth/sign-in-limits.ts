@@ -4,7 +4,7 @@ import { addressKey } from './address-key.ts';
 import { type Slowing, slowing } from './slowing.ts';
 
 /** Where an attempt comes from and what it is made on. */
-export interface Attempt {
+interface Attempt {
   readonly address: string;
   /** The key of the e-mail address that was typed, whether anybody has it or not. */
   readonly account: string;

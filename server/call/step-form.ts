@@ -38,7 +38,7 @@ interface NamedForm {
 }
 
 /** One that is done in its transaction. */
-export interface PostedForm extends NamedForm {
+interface PostedForm extends NamedForm {
   post(tx: Tx, req: PageRequest, served: Served): Promise<FormAnswer>;
 }
 

@@ -33,7 +33,7 @@ export interface Database {
     work: (tx: Tx, rows: Row[]) => Promise<T>,
     access?: Access,
   ): Promise<T>;
-  /** Asks the database for a sign of life, and the newest migration it has. */
+  /** Asks the database for a sign of life, for the service's rights, and for the newest migration it has. */
   newestMigration(): Promise<string>;
   readonly pool: pg.Pool;
   close(): Promise<void>;
@@ -99,7 +99,10 @@ export function openDatabase(
       return attempt(`${lookUp(secretHash)}; ${textOf(db, first)}`, work, access);
     },
     async newestMigration() {
-      const { rows } = await pool.query<{ newest: string | null }>('select newest_migration() as newest');
+      // A database that was copied without its rights answers to the first, and refuses the second.
+      const { rows } = await pool.query<{ newest: string | null }>(
+        'select newest_migration() as newest, exists (select 1 from event where false)',
+      );
       return rows[0]?.newest ?? '';
     },
     close: () => db.destroy(),

@@ -1,5 +1,5 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { Kysely, type Migration, Migrator, PostgresDialect, sql } from 'kysely';
+import { Kysely, type Migration, type MigrationResultSet, Migrator, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { memberOf } from '../../shared/member.ts';
 
@@ -28,7 +28,20 @@ const LOCK_NOT_AVAILABLE = '55P03';
  * may start at once. A lock that can't be had within seconds is given up and tried again: a waiting ALTER
  * would otherwise hold up every reader behind it.
  */
-export async function migrate(ownerUrl: string, attempts = 10): Promise<void> {
+export function migrate(ownerUrl: string, attempts = 10): Promise<void> {
+  return migrated(ownerUrl, (migrator) => migrator.migrateToLatest(), attempts);
+}
+
+/** Brings an older database, or an empty one, as far as one migration. */
+export function migrateTo(ownerUrl: string, name: string): Promise<void> {
+  return migrated(ownerUrl, (migrator) => migrator.migrateTo(name), 10);
+}
+
+async function migrated(
+  ownerUrl: string,
+  work: (migrator: Migrator) => Promise<MigrationResultSet>,
+  attempts: number,
+): Promise<void> {
   const pool = new pg.Pool({
     connectionString: ownerUrl,
     max: 2,
@@ -39,7 +52,7 @@ export async function migrate(ownerUrl: string, attempts = 10): Promise<void> {
   try {
     const migrator = new Migrator({ db, provider: { getMigrations: migrations } });
     for (let attempt = 1; ; attempt += 1) {
-      const { error } = await migrator.migrateToLatest();
+      const { error } = await work(migrator);
       if (error === undefined) return;
       const code = memberOf(error, 'code');
       if (code !== LOCK_NOT_AVAILABLE || attempt >= attempts) throw error;

@@ -1,11 +1,15 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { codeOf } from '../database/busy.ts';
 import type { Deps } from './deps.ts';
+
+/** The service's role may not use the tables: they came here without its rights. */
+const INSUFFICIENT_PRIVILEGE = '42501';
 
 const live = z.object({ status: z.literal('live') });
 const ready = z.object({ status: z.literal('ready'), schema: z.string() });
 const notReady = z.object({
-  status: z.enum(['draining', 'schema-differs', 'no-database']),
+  status: z.enum(['draining', 'schema-differs', 'no-rights', 'no-database']),
   schema: z.string().optional(),
   expected: z.string().optional(),
 });
@@ -20,7 +24,8 @@ export function healthRoutes(app: FastifyInstance, deps: Deps): void {
       const schema = await deps.db.newestMigration();
       if (schema === deps.newestMigration) return { status: 'ready', schema };
       return await reply.code(503).send({ status: 'schema-differs', schema, expected: deps.newestMigration });
-    } catch {
+    } catch (error) {
+      if (codeOf(error) === INSUFFICIENT_PRIVILEGE) return reply.code(503).send({ status: 'no-rights' });
       return reply.code(503).header('retry-after', '2').send({ status: 'no-database' });
     }
   });

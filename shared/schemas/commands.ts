@@ -165,8 +165,10 @@ export const answerQuestion = z
     for (const name of ['cylinder', 'valve'].filter((each) => came(ctx, each)))
       faultAt(ctx, [name], 'not-allowed', 'goes with the answer that it is one valve alone');
   }, evenIfFaulty)
-  .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
+  .superRefine(({ code, questionId, answer, found, value, lean }, ctx) => {
     if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
+    if ((lean?.value ?? 0) > 0 && found === false)
+      faultAt(ctx, ['lean'], 'not-allowed', 'does not go with an answer that nothing was found');
     if (code === 'read-back' && !came(ctx, 'found') && foundSaid(String(answer)) === undefined)
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
     if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)

@@ -35,8 +35,19 @@ async function asked() {
       answer: 'the small hand stood at five',
       ...body,
     });
-  return { question, send };
+  const questions = async () => {
+    const { json } = await sendJson(service, desk.bearer, 'GET', `${url}/sheet`);
+    return asList(at(json, 'questions')).map((each) => ({
+      id: String(at(each, 'id')),
+      code: String(at(each, 'code')),
+      ask: String(at(each, 'ask')),
+      answers: asList(at(each, 'answers')).map((one) => String(at(one, 'code'))),
+    }));
+  };
+  return { question, questions, send };
 }
+
+const asList = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
 test.each([
   ['under the id of the question', {}],
@@ -59,4 +70,51 @@ test('an answer that is the code of a yes or a no settles the question by itself
   const { question, send } = await asked();
   expect((await send({ answer: 'not-found' })).status).toBe(201);
   expect(at(await question(), 'answered', 'found')).toBe(false);
+});
+
+const refusedAnswer = async (answer: string, found?: boolean) => {
+  const { question, send } = await asked();
+  const sent = await send({ answer, ...(found === undefined ? {} : { found }) });
+  return { sent, question };
+};
+
+test('the label of an answer is no answer: it is refused with the codes, and nothing is kept', async () => {
+  const { sent, question } = await refusedAnswer('Looked: it does not fit');
+  expect(sent.status).toBe(422);
+  expect(at(sent.json, 'errors', 0)).toMatchObject({ pointer: '/answer', code: 'not-allowed' });
+  expect(String(at(sent.json, 'errors', 0, 'detail'))).toMatch(
+    /begins with the code of one of the answers to turn-miscounted: found \(.*\), not-found \(Looked: it does not fit\)/,
+  );
+  expect(at(await question(), 'answered')).toBeUndefined();
+});
+
+test('beside a yes or a no the words are free', async () => {
+  const { sent, question } = await refusedAnswer('Looked: it does not fit', false);
+  expect(sent.status).toBe(201);
+  expect(at(await question(), 'answered', 'found')).toBe(false);
+});
+
+test('a question with words of its own takes one of them, and says which', async () => {
+  const { send, questions } = await asked();
+  const own = (await questions()).find((each) => each.code === 'lash-not-said');
+  if (own === undefined) throw new Error('nobody asks for the lash of the sheet');
+  const body = { question: own.ask, questionId: own.id };
+  const refused = await send({ ...body, answer: 'some of it' });
+  expect(refused.status).toBe(422);
+  const [zero = ''] = own.answers;
+  expect(String(at(refused.json, 'errors', 0, 'detail'))).toContain(`to lash-not-said: ${zero} (`);
+  expect((await send({ ...body, answer: zero })).status).toBe(201);
+});
+
+test('how far a plunger leaned does not go with the answer that it did not', async () => {
+  const { send } = await asked();
+  const leaning = {
+    question: 'Does it lean?',
+    questionId: undefined,
+    code: 'plunger-tilted',
+    lean: '12 deg',
+  };
+  const refused = await send({ ...leaning, answer: 'not-found', found: false });
+  expect(refused.status).toBe(422);
+  expect(at(refused.json, 'errors', 0)).toMatchObject({ pointer: '/lean' });
 });

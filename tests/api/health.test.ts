@@ -64,6 +64,15 @@ describe('live and ready', () => {
     expect((await app.inject({ url: '/health/live' })).statusCode).toBe(200);
   });
 
+  test('on tables that came without the rights of its role it is not ready', async () => {
+    await service.database.asOwner('revoke select on event from benchcall_service');
+    onTestFinished(
+      async () => void (await service.database.asOwner('grant select on event to benchcall_service')),
+    );
+    const ready = await service.app.inject({ url: '/health/ready' });
+    expect([ready.statusCode, ready.json()]).toEqual([503, { status: 'no-rights' }]);
+  });
+
   test('while it is ending it is not ready, and every request but health is 503', async () => {
     const app = await buildApp({ ...service.deps, lifecycle: { draining: true } });
     onTestFinished(async () => app.close());

@@ -40,6 +40,28 @@ test('a query as the service with no shop set sees no row of any table', async (
   expect(builds.rows[0]?.n, 'there must be rows for this test to mean anything').toBeGreaterThan(1);
 });
 
+test('a session of the service that says it reads the whole sees nothing by it, and the owner reads every table', async () => {
+  const { rows: policies } = await service.database.asOwner(
+    `select tablename, roles::text from pg_policies where policyname = 'whole_read'`,
+  );
+  const own = (await tables()).filter((table) => !SHARED.includes(table));
+  expect(
+    policies.map(({ tablename }) => tablename).sort(),
+    'a new table is not backed up without it',
+  ).toEqual(own);
+  expect([...new Set(policies.map(({ roles }) => roles))]).toEqual(['{benchcall_owner}']);
+  for (const table of own) {
+    const client = await service.database.db.pool.connect();
+    try {
+      await client.query("begin; set local app.whole = 'read'");
+      expect((await client.query(`select 1 from ${table}`)).rowCount, table).toBe(0);
+      await client.query('rollback');
+    } finally {
+      client.release();
+    }
+  }
+});
+
 test('every table has forced row-level security, and the service owns nothing and bypasses nothing', async () => {
   const { rows } = await service.database.asOwner(
     `select c.relname from pg_class c join pg_namespace n on n.oid = c.relnamespace

@@ -1,5 +1,5 @@
 import { once } from 'node:events';
-import { readdir } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { ifPresent } from '../../server/database/embedded/data-folder.ts';
@@ -49,4 +49,20 @@ test('a start killed before it made the database makes it at the next one', asyn
   const server = await startEmbedded({ dataDir, log: quiet });
   expect(await query(server.ownerUrl, 'SELECT current_database()')).toEqual([['benchcall']]);
   await server.stop();
+}, 40_000);
+
+test('a data folder of another major version is left alone, and the way on is said', async () => {
+  const dataDir = await dataFolder();
+  const first = await startEmbedded({ dataDir, log: quiet });
+  await first.stop();
+  const version = path.join(dataDir, 'postgres', 'cluster', 'PG_VERSION');
+  const here = await readFile(version, 'utf8');
+  await writeFile(version, '9\n');
+  await expect(startEmbedded({ dataDir, log: quiet })).rejects.toThrow(
+    /is of PostgreSQL 9, and this program brings \d+\. With the program that made it: npm run backup/,
+  );
+  await writeFile(version, here);
+  const again = await startEmbedded({ dataDir, log: quiet });
+  expect(await query(again.ownerUrl, 'SELECT 1')).toEqual([[1]]);
+  await again.stop();
 }, 40_000);

@@ -112,6 +112,7 @@ describe('imports', () => {
 
   test('only the process itself reads the environment, and whoever starts a program its search path', () => {
     expect(uses(server, /\bprocess\.env\b/)).toEqual([
+      'server/backup/on-server.ts',
       'server/database/embedded/programs.ts',
       'server/main.ts',
     ]);

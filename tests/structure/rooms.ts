@@ -184,6 +184,12 @@ const WRITTEN: readonly Written[] = [
     ],
   },
   {
+    name: 'backup',
+    at: ['server/backup/'],
+    holds: 'all shops into a folder of files and back, as commands of the terminal',
+    uses: ['config', 'database', 'shared'],
+  },
+  {
     name: 'process',
     at: ['server/main.ts', 'server/app.ts', 'server/routes.ts'],
     holds: 'the process, and the list of what it serves',

@@ -1,12 +1,17 @@
+import { defined } from '../../../shared/defined.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { isAnswered } from '../../mechanics/assessment/common/asked.ts';
 import { loadBuildRecord } from '../../records/whole-build/load-build.ts';
 import { assessed } from '../assessed.ts';
 
-interface Named {
+interface Said {
   readonly code?: string | undefined;
   readonly questionId?: string | undefined;
+  readonly answer: string;
+  readonly found?: boolean | undefined;
 }
 
 /** The word of a question, as its id has it: `question:turn-miscounted:5-intake:…`. */
@@ -24,25 +29,44 @@ function refuse(code: string, allowed: string): never {
   ]);
 }
 
+const plain = (text: string): string => text.trim().toLowerCase();
+
+/** An answer that this question has no use for: it would be kept, and change nothing. */
+function refuseUnfit({ answers, code }: AssessedQuestion, said: Said): void {
+  const isLabel = answers.some(({ label }) => plain(label) === plain(said.answer));
+  if (isAnswered({ answer: said.answer, ...defined({ found: said.found }) }, answers) && !isLabel) return;
+  if (isLabel && said.found !== undefined) return;
+  throw new InputFaults([
+    {
+      pointer: '/answer',
+      code: 'not-allowed',
+      detail: `begins with the code of one of the answers to ${code}: ${answers
+        .map((each) => `${each.code} (${each.label})`)
+        .join(', ')}`,
+      received: said.answer,
+    },
+  ]);
+}
+
 /**
- * Refuses an answer that is sent under the code of an answer instead of the word of its question: it would be kept, and
- * no question would know it for its own.
+ * Refuses an answer that no question would know for its own: one sent under the code of an answer instead of the word of
+ * its question, or one that is none of those its question has.
  */
-export async function refuseAnswersCode(
+export async function refuseUnknownAnswer(
   tx: Tx,
   principal: Principal,
   buildId: string,
-  { code = '', questionId }: Named,
+  said: Said,
 ): Promise<void> {
-  if (code === '') return;
+  const { code = '', questionId } = said;
+  if (code === '' && questionId === undefined) return;
   const word = wordOf(questionId);
-  if (word !== undefined) {
-    if (code !== word) refuse(code, `: ${word}`);
-    return;
-  }
+  if (code !== '' && word !== undefined && code !== word) refuse(code, `: ${word}`);
   const record = await loadBuildRecord(tx, principal, { buildId }, { access: 'write' });
   const { questions } = assessed(record);
-  if (questions.some((each) => each.code === code)) return;
+  const own = questions.find(({ id }) => id === questionId);
+  if (own !== undefined) refuseUnfit(own, said);
+  if (word !== undefined || questions.some((each) => each.code === code)) return;
   const meant = questions.filter(({ answers }) => answers.some((each) => each.code === code));
   if (meant.length > 0) refuse(code, `: ${[...new Set(meant.map((each) => each.code))].join(', ')}`);
 }

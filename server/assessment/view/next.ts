@@ -12,6 +12,10 @@ export const nextView = z
     about: subjectView,
     sentence: z.string(),
     reason: z.string(),
+    corrects: z
+      .array(z.string())
+      .meta({ description: 'entries that were found wrong, where it is to correct them' })
+      .optional(),
     minutes: z.number().optional(),
     turns: z.boolean().meta({ description: 'it turns the engine; never true under a stop' }),
   })
@@ -25,6 +29,7 @@ export const showNext = (next: NextAction) =>
     about: showSubject(next.about),
     sentence: next.sentence,
     reason: next.reason,
+    corrects: next.corrects === undefined ? undefined : [...next.corrects],
     minutes: next.minutes,
     turns: next.turns,
   });

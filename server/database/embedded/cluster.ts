@@ -80,7 +80,7 @@ export async function createClusterOnce(cluster: Cluster): Promise<void> {
       () => undefined,
     );
   }
-  if (await ifPresent(stat(folder.cluster))) return;
+  if (await ifPresent(stat(folder.cluster))) return refuseOtherMajor(cluster);
   log(`Making a new database in ${folder.cluster}.`);
   const draft = await mkdtemp(path.join(folder.home, UNFINISHED));
   await runInitdb(draft, cluster);
@@ -88,6 +88,23 @@ export async function createClusterOnce(cluster: Cluster): Promise<void> {
   await rename(path.join(draft, 'cluster'), folder.cluster);
   await syncFolder(folder.home);
   await rm(draft, { recursive: true, force: true });
+}
+
+/**
+ * A data folder is of one major version of PostgreSQL, and no other reads it.
+ *
+ * @throws Error with the way on, before anything is started
+ */
+async function refuseOtherMajor({ folder, programs }: Cluster): Promise<void> {
+  const made = (await readFile(path.join(folder.cluster, 'PG_VERSION'), 'utf8')).trim();
+  const { stdout } = await runProgram(programs.postgres, ['--version'], { cwd: '/', ...folder.account });
+  const here = /(\d+)/.exec(stdout)?.[1];
+  if (made === here) return;
+  throw new Error(
+    `The database in ${folder.cluster} is of PostgreSQL ${made}, and this program brings ${here}. ` +
+      `With the program that made it: npm run backup -- {folder}. Then move ${folder.home} away, ` +
+      'and with this one: npm run restore -- {folder}.',
+  );
 }
 
 async function runInitdb(draft: string, { folder, programs, password }: Cluster): Promise<void> {

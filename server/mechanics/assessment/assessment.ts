@@ -147,6 +147,8 @@ export interface NextAction {
   readonly reason: string;
   /** Code of the question that it settles, where the reason is not that question itself. */
   readonly settles?: string;
+  /** Entries that are wrong, where it is to correct them. */
+  readonly corrects?: readonly string[];
   readonly minutes?: number;
   /** It asks for a photograph: a page leads to where one is kept. */
   readonly photograph?: true;

@@ -8,7 +8,7 @@ export type CutRows =
   | { readonly ok: true; readonly rows: readonly CutRow[] }
   | { readonly ok: false; readonly line: number; readonly detail: string };
 
-export interface HowToCut {
+interface HowToCut {
   /** One sign. */
   readonly delimiter: string;
   readonly rowEnd: string;

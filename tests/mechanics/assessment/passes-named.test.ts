@@ -44,7 +44,7 @@ describe('a pass is named with its lift', () => {
     ],
     [['valve-lift', 'valve-lift'], 'pass 2 entered again or struck out: so'],
   ] as const)('pass 2 of %s', (kinds, said) => {
-    const passes = kinds.map((kind) => ({ kind, pass: 2 }));
+    const passes = kinds.map((kind) => ({ id: kind, kind, pass: 2 }));
     expect(lackSaid(againOf(passes, false, 'so'))).toBe(said);
   });
 });

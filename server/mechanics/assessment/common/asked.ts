@@ -128,7 +128,10 @@ function foundOf(
 }
 
 /** A question with words of its own is answered by one of them, and by nothing else. */
-function isAnswered({ answer, found }: AnswerEvidence, choices: AssessedQuestion['answers']): boolean {
+export function isAnswered(
+  { answer, found }: Pick<AnswerEvidence, 'answer' | 'found'>,
+  choices: AssessedQuestion['answers'],
+): boolean {
   return (
     choices.some(({ code }) => isAnswer(answer, code)) ||
     (found !== undefined && choices.some(({ code }) => code === (found ? 'found' : 'not-found'))) ||

@@ -1,3 +1,4 @@
+import type { Subject } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
 
 /** One thing that a step asks for. */
@@ -21,9 +22,15 @@ export interface Need {
   readonly begun: boolean;
   /** It is set up for, and nothing of it was read yet: whoever stands there reads it before anything is looked up. */
   readonly started: boolean;
+  /** What it is asked of, where that is no more than a part of the build. */
+  readonly about?: Subject;
+  /** Code of the question whose answer gives it. */
+  readonly settles?: string;
+  /** Entries that are wrong, and that it is to correct. */
+  readonly corrects?: readonly string[];
 }
 
-type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer' | 'askAtBench' | 'begun' | 'started'>>;
+type More = Partial<Omit<Need, 'code' | 'what' | 'ask' | 'have'>>;
 
 export const need = (code: string, what: string, ask: string, have: boolean, more: More = {}): Need => ({
   code,

@@ -2,6 +2,7 @@ import { placeOf } from '../common/said.ts';
 import type { Group } from '../ratio/compared/groups.ts';
 import { isSaid, type LackCode, type RatioLack, turnsNothing } from '../ratio/read/lack.ts';
 import { lackSaid, passesSaid } from '../ratio/read/lack-said.ts';
+import { type SetUpNow, setUpSubject } from '../ratio/read/set-ups.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
@@ -64,13 +65,31 @@ function askFor(at: string, lack: RatioLack): string {
   return TAKEN.has(lack.code) ? `${at}: take ${lackSaid(lack)}.` : `Wanted for ${at}: ${lackSaid(lack)}.`;
 }
 
-/** What a set-up lacks, as something that is asked for. `begun`: it is what the headline names first. */
-export function ofLack(lack: RatioLack, group: Group, begun: boolean): Need {
+/** What a set-up does not say, and the question about it that settles it. */
+const SETTLED_BY: Readonly<Partial<Record<LackCode, string>>> = {
+  'which-spring': 'spring-not-said',
+  'which-lifter': 'lifter-not-said',
+  'lash-not-said': 'lash-not-said',
+};
+
+/** By which way on the page it is given: the answer to a question about the set-up, or entries that are corrected. */
+function wayOf(lack: RatioLack, setUp: SetUpNow | undefined): Pick<Need, 'about' | 'settles' | 'corrects'> {
+  if (lack.code === 'enter-again') return { corrects: lack.entryIds };
+  const settles = SETTLED_BY[lack.code];
+  return settles === undefined || setUp === undefined ? {} : { settles, about: setUpSubject(setUp) };
+}
+
+/**
+ * What a set-up lacks, as something that is asked for. `setUp`: the one that is judged; `begun`: it is what the
+ * headline names first.
+ */
+export function ofLack(lack: RatioLack, group: Group, setUp: SetUpNow | undefined, begun: boolean): Need {
   const at = placeOf(group);
   const said = lackSaid(lack);
   return need(`${codeOf(lack)}:${group.key}`, `${at}: ${said}`, askFor(at, lack), false, {
     ...(turnsNothing(lack) ? MUST : MUST_TURN),
     begun,
+    ...wayOf(lack, setUp),
     ...(isSaid(lack) ? { askAtBench: `Say for ${at} ${said}.` } : {}),
   });
 }

@@ -96,7 +96,7 @@ function ofLacks(evidence: Evidence, explained: GroupExplained): Need[] {
   const begun = explained.known.some(wasRead) && lacks[0] === all[0];
   const goesOn = setUp !== undefined && lacks.some(meets) ? [goOn(explained, setUp)] : [];
   const left = goesOn.length === 0 ? lacks : lacks.filter((lack) => !meets(lack));
-  return [...goesOn, ...left.map((lack) => ofLack(lack, explained.group, begun))];
+  return [...goesOn, ...left.map((lack) => ofLack(lack, explained.group, resting?.read.setUp, begun))];
 }
 
 /** A lobe well under its card: those beside it tell whether it is the lobe or the card. */

@@ -16,9 +16,13 @@ export function lackingNext(lacking: readonly Lacking[]): NextAction | undefined
     id: `next:${step}:${need.code}`,
     action: need.code,
     step,
-    about: BUILD,
+    about: need.about ?? BUILD,
     sentence: need.ask,
-    ...defined({ sentenceAtBench: need.askAtBench }),
+    ...defined({
+      sentenceAtBench: need.askAtBench,
+      settles: need.settles,
+      corrects: need.corrects,
+    }),
     reason: need.must ? 'The answer of this call needs it.' : 'It comes next in this call.',
     turns: need.turns,
   };

@@ -11,20 +11,12 @@ import { answerTo, codeOf } from '../read/answers.ts';
 import { armElsewhereAsked } from '../read/arm-elsewhere.ts';
 import { SPRINGS_SWAPPED, withSayings } from '../read/sayings.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
-import type { SetUpNow } from '../read/set-ups.ts';
+import { setUpSubject } from '../read/set-ups.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { choicesOf, type SetUpDoubt } from './choices.ts';
 import { answeredBeside, foundOn } from './found-on.ts';
 import { questionInput } from './question-input.ts';
 import { isSlip, isToldTwice } from './told-by-swap.ts';
-
-export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject => ({
-  of: 'set-up',
-  cylinder,
-  valve,
-  setUpId: id,
-  number,
-});
 
 /** Doubts that only a dial and its plunger raise. */
 const OF_A_DIAL: ReadonlySet<string> = new Set([

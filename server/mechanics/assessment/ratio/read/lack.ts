@@ -66,6 +66,8 @@ export interface PassOf {
 export interface EnteredAgain {
   readonly code: 'enter-again';
   readonly passes: readonly PassOf[];
+  /** The entries themselves. */
+  readonly entryIds: readonly string[];
   readonly byOthers: boolean;
   readonly why: string;
 }

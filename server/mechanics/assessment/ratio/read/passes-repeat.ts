@@ -28,13 +28,14 @@ export const liftOf = ({ kind }: Pick<PassEvidence, 'kind'>): LiftRead =>
 
 /** Passes that only a person enters again or strikes out; lobe and valve have passes of one number. */
 export function againOf(
-  passes: readonly Pick<PassEvidence, 'pass' | 'kind'>[],
+  passes: readonly Pick<PassEvidence, 'id' | 'pass' | 'kind'>[],
   byOthers: boolean,
   why: string,
 ): RatioLack {
   const all = passes.map((each) => ({ lift: liftOf(each), pass: each.pass }));
   const once = new Map(all.map((each) => [`${each.lift} ${each.pass}`, each]));
-  return { code: 'enter-again', passes: [...once.values()], byOthers, why };
+  const entryIds = passes.map(({ id }) => id);
+  return { code: 'enter-again', passes: [...once.values()], entryIds, byOthers, why };
 }
 
 /** What passes of one lift lack where they lie further apart than they should. */

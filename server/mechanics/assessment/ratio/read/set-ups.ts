@@ -1,3 +1,4 @@
+import type { Subject } from '../../assessment.ts';
 import { placeOf } from '../../common/said.ts';
 import type { AnswerEvidence, Evidence, SetUpEvidence } from '../../evidence.ts';
 import { answersOf } from './answers.ts';
@@ -57,3 +58,12 @@ export function setUpsNow(evidence: Evidence): SetUpNow[] {
     })
     .sort((a, b) => a.number - b.number);
 }
+
+/** What a question or a wish about one set-up is about. */
+export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject => ({
+  of: 'set-up',
+  cylinder,
+  valve,
+  setUpId: id,
+  number,
+});

@@ -2,12 +2,12 @@ import { allowance } from '../../../kit/allowances.ts';
 import type { LobeSource } from '../../../kit/lift-tools.ts';
 import type { AssessedQuantity, Basis } from '../../assessment.ts';
 import { RATIO_NAMES } from '../../common/said.ts';
-import { setUpSubject } from '../asked/asked.ts';
 import { conditionsSaid } from '../asked/conditions-said.ts';
 import type { SetUpKnown } from '../compared/known.ts';
 import { halfWidthOf } from '../read/intervals.ts';
 import type { RatioLack } from '../read/lack.ts';
 import { lackSaid } from '../read/lack-said.ts';
+import { setUpSubject } from '../read/set-ups.ts';
 
 /** How far a lash may be from its setting: locking it alone shifts about .001 in, the feeler as much. */
 const lashWithin = (): number => allowance('repeat');

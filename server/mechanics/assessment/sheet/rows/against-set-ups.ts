@@ -11,6 +11,7 @@ const lackOf = (question: AssessedQuestion): RatioLack =>
     ? {
         code: 'enter-again',
         passes: [],
+        entryIds: question.restsOn,
         byOthers: false,
         why: askedSaid(question.ask, answerSaid(question)),
       }

@@ -38,6 +38,7 @@ begin
     execute format('alter table %I enable row level security', t);
     execute format('alter table %I force row level security', t);
     execute format('create policy shop_only on %I using (shop_id = app_shop()) with check (shop_id = app_shop())', t);
+    execute format('create policy whole_read on %I for select to %I using (app_whole())', t, current_user);
   end loop;
 end $$;
 create policy by_secret on staff_device for select using (token_hash = app_lookup());
