@@ -415,6 +415,18 @@ create table reading (
 alter table reading enable row level security;
 alter table reading force row level security;
 
+create table security_event (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  kind text not null,
+  who text not null,
+  about text not null default ''::text,
+  from_address text not null default ''::text,
+  happened_at timestamp with time zone not null default now()
+);
+alter table security_event enable row level security;
+alter table security_event force row level security;
+
 create table set_up (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -506,6 +518,17 @@ create table staff (
 );
 alter table staff enable row level security;
 alter table staff force row level security;
+
+create table staff_device (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  staff_id uuid not null,
+  token_hash text not null,
+  created_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null
+);
+alter table staff_device enable row level security;
+alter table staff_device force row level security;
 
 create table staff_session (
   shop_id uuid not null,
@@ -747,6 +770,9 @@ alter table reading add constraint reading_shop_id_replaces_fkey FOREIGN KEY (sh
 alter table reading add constraint reading_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table reading add constraint reading_pkey PRIMARY KEY (shop_id, id);
 alter table reading add constraint reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
+alter table security_event add constraint security_event_kind_check CHECK ((kind = ANY (ARRAY['signed-in'::text, 'sign-in-failed'::text, 'first-link-used'::text, 'password-changed'::text, 'password-refused'::text, 'person-added'::text, 'person-left'::text, 'key-made'::text, 'key-ended'::text, 'link-made'::text, 'link-ended'::text])));
+alter table security_event add constraint security_event_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table security_event add constraint security_event_pkey PRIMARY KEY (shop_id, id);
 alter table set_up add constraint set_up_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table set_up add constraint set_up_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table set_up add constraint set_up_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
@@ -779,6 +805,9 @@ alter table staff add constraint staff_roles_check CHECK (((cardinality(roles) >
 alter table staff add constraint staff_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table staff add constraint staff_pkey PRIMARY KEY (shop_id, id);
 alter table staff add constraint staff_shop_id_email_key_key UNIQUE (shop_id, email_key);
+alter table staff_device add constraint staff_device_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
+alter table staff_device add constraint staff_device_shop_id_staff_id_fkey FOREIGN KEY (shop_id, staff_id) REFERENCES staff(shop_id, id);
+alter table staff_device add constraint staff_device_pkey PRIMARY KEY (shop_id, id);
 alter table staff_session add constraint staff_session_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
 alter table staff_session add constraint staff_session_shop_id_staff_id_fkey FOREIGN KEY (shop_id, staff_id) REFERENCES staff(shop_id, id);
 alter table staff_session add constraint staff_session_pkey PRIMARY KEY (shop_id, id);
@@ -826,6 +855,7 @@ CREATE INDEX arm_placement_build ON public.arm_placement USING btree (shop_id, b
 CREATE INDEX builder_session_link ON public.builder_session USING btree (shop_id, share_link_id);
 CREATE INDEX builder_session_token ON public.builder_session USING btree (token_hash);
 CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
+CREATE UNIQUE INDEX first_administrator_link_open ON public.first_administrator_link USING btree (((used_at IS NULL))) WHERE (used_at IS NULL);
 CREATE INDEX gap_scan_build ON public.gap_scan USING btree (shop_id, build_id, seq);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
 CREATE INDEX lash_log_build ON public.lash_log USING btree (shop_id, build_id);
@@ -836,10 +866,13 @@ CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, bui
 CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_set_up ON public.reading USING btree (shop_id, set_up_id, seq);
+CREATE INDEX security_event_newest ON public.security_event USING btree (shop_id, happened_at DESC, id DESC);
 CREATE INDEX set_up_statement_build ON public.set_up_statement USING btree (shop_id, build_id, seq);
 CREATE INDEX share_link_build ON public.share_link USING btree (shop_id, build_id);
 CREATE INDEX share_link_token ON public.share_link USING btree (token_hash);
 CREATE INDEX staff_email_key ON public.staff USING btree (email_key);
+CREATE INDEX staff_device_staff ON public.staff_device USING btree (shop_id, staff_id);
+CREATE INDEX staff_device_token ON public.staff_device USING btree (token_hash);
 CREATE INDEX staff_session_staff ON public.staff_session USING btree (shop_id, staff_id);
 CREATE INDEX staff_session_token ON public.staff_session USING btree (token_hash);
 CREATE INDEX tip_mark_build ON public.tip_mark USING btree (shop_id, build_id, seq);
@@ -860,6 +893,7 @@ create policy whole_read on build for SELECT using app_whole() with check -;
 create policy shop_only on build_revision for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on build_revision for SELECT using app_whole() with check -;
 create policy by_secret on builder_session for SELECT using (token_hash = app_lookup()) with check -;
+create policy past_its_time on builder_session for DELETE using (expires_at < (now() - '30 days'::interval)) with check -;
 create policy shop_only on builder_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on builder_session for SELECT using app_whole() with check -;
 create policy shop_only on call for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -867,9 +901,11 @@ create policy whole_read on call for SELECT using app_whole() with check -;
 create policy shop_only on event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on event for SELECT using app_whole() with check -;
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
+create policy open_ones on first_administrator_link for DELETE using (used_at IS NULL) with check -;
 create policy whole_read on first_administrator_link for SELECT using app_whole() with check -;
 create policy shop_only on gap_scan for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on gap_scan for SELECT using app_whole() with check -;
+create policy past_its_time on idempotency for DELETE using (created_at < (now() - '30 days'::interval)) with check -;
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on idempotency for SELECT using app_whole() with check -;
 create policy shop_only on lash_log for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -888,6 +924,9 @@ create policy shop_only on presence for ALL using (shop_id = app_shop()) with ch
 create policy whole_read on presence for SELECT using app_whole() with check -;
 create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on reading for SELECT using app_whole() with check -;
+create policy past_its_time on security_event for DELETE using (happened_at < (now() - '365 days'::interval)) with check -;
+create policy shop_only on security_event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on security_event for SELECT using app_whole() with check -;
 create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on set_up for SELECT using app_whole() with check -;
 create policy shop_only on set_up_statement for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -902,7 +941,12 @@ create policy whole_read on shop_limit for SELECT using app_whole() with check -
 create policy by_secret on staff for SELECT using (email_key = app_lookup()) with check -;
 create policy shop_only on staff for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on staff for SELECT using app_whole() with check -;
+create policy by_secret on staff_device for SELECT using (token_hash = app_lookup()) with check -;
+create policy past_its_time on staff_device for DELETE using (expires_at < now()) with check -;
+create policy shop_only on staff_device for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on staff_device for SELECT using app_whole() with check -;
 create policy by_secret on staff_session for SELECT using (token_hash = app_lookup()) with check -;
+create policy past_its_time on staff_session for DELETE using (LEAST(expires_at, COALESCE(ended_at, expires_at)) < (now() - '30 days'::interval)) with check -;
 create policy shop_only on staff_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on staff_session for SELECT using app_whole() with check -;
 create policy shop_only on tip_mark for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -921,7 +965,7 @@ grant INSERT, SELECT on build_revision to benchcall_service;
 grant DELETE, INSERT, SELECT on builder_session to benchcall_service;
 grant INSERT, SELECT, UPDATE on call to benchcall_service;
 grant INSERT, SELECT on event to benchcall_service;
-grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
+grant DELETE, INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
 grant INSERT, SELECT on gap_scan to benchcall_service;
 grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
 grant SELECT on kysely_migration to benchcall_service;
@@ -934,13 +978,15 @@ grant INSERT, SELECT on photograph to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;
 grant INSERT, SELECT on reading to benchcall_service;
+grant DELETE, INSERT, SELECT on security_event to benchcall_service;
 grant INSERT, SELECT on set_up to benchcall_service;
 grant INSERT, SELECT on set_up_statement to benchcall_service;
 grant INSERT, SELECT, UPDATE on share_link to benchcall_service;
 grant INSERT, SELECT, UPDATE on shop to benchcall_service;
 grant INSERT, SELECT on shop_limit to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff to benchcall_service;
-grant INSERT, SELECT, UPDATE on staff_session to benchcall_service;
+grant DELETE, INSERT, SELECT, UPDATE on staff_device to benchcall_service;
+grant DELETE, INSERT, SELECT, UPDATE on staff_session to benchcall_service;
 grant INSERT, SELECT on tip_mark to benchcall_service;
 grant INSERT, SELECT on valve_reading to benchcall_service;
 grant INSERT, SELECT on working to benchcall_service;

@@ -13,6 +13,7 @@ import { bodyKinds } from './web/http/body-kinds.ts';
 import { answerBrokenRequest, frameworkErrors } from './web/http/broken-requests.ts';
 import { cleanAddress } from './web/http/clean-address.ts';
 import { draining } from './web/http/draining.ts';
+import { forwarded } from './web/http/forwarded.ts';
 
 import { jsonBodies } from './web/http/json-bodies.ts';
 import { problems } from './web/http/problems.ts';
@@ -60,6 +61,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
   });
   await app.register(securityHeaders);
   await app.register(draining, { lifecycle: deps.lifecycle });
+  await app.register(forwarded);
   await app.register(cleanAddress);
   await app.register(bodyKinds);
   await app.register(cookie);

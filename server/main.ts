@@ -13,6 +13,7 @@ import { openHub } from './events/hub.ts';
 import { announce } from './start/announce.ts';
 import { endService } from './start/ending.ts';
 import { firstRun } from './start/first-run.ts';
+import { openRetention, type Retention } from './start/retention.ts';
 import { loadAssets } from './web/pages/assets.ts';
 import { openWork } from './work/work.ts';
 
@@ -59,9 +60,11 @@ async function main(): Promise<void> {
   const app = await buildApp(deps);
 
   let ending = false;
+  let retention: Retention | undefined;
   const end = async (signal: string): Promise<void> => {
     if (ending) return;
     ending = true;
+    retention?.close();
     say(`${signal}: no new requests; ending`);
     await endService({
       lifecycle,
@@ -83,6 +86,7 @@ async function main(): Promise<void> {
   }
 
   const first = await firstRun(deps, ownerUrl);
+  retention = openRetention(db.pool, say);
   await app.listen({ host: config.HOST, port: config.PORT });
   const address = app.server.address();
   const port = typeof address === 'object' && address !== null ? address.port : config.PORT;

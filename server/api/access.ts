@@ -6,8 +6,22 @@ import { someWords } from '../../shared/schemas/texts.ts';
 import { apiKeyView, listApiKeys, makeApiKey, newKey, revokeApiKey } from '../auth/api-keys.ts';
 import { passwordFault } from '../auth/password-rules.ts';
 import { requireStaff } from '../auth/principal.ts';
+import {
+  listSecurityEvents,
+  SECURITY_DAYS,
+  securityEventView,
+  showSecurityEvent,
+} from '../auth/security-events.ts';
 import { endSessions, signIn } from '../auth/sign-in.ts';
-import { addStaff, disableStaff, listStaff, newStaff, showStaff, staffView } from '../auth/staff.ts';
+import {
+  addStaff,
+  disableStaff,
+  firstPasswordHash,
+  listStaff,
+  newStaff,
+  showStaff,
+  staffView,
+} from '../auth/staff.ts';
 import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
 import { problemResponses, shownOnce } from '../web/api-schemas.ts';
 import type { Deps } from '../web/deps.ts';
@@ -174,14 +188,15 @@ function staffRoutes(app: FastifyInstance, deps: Deps): void {
     body: newStaff,
     status: 201,
     answer: staffView,
-    run: async (tx, { principal, body }) => {
+    before: async ({ principal, body }) => {
       const weak = passwordFault(body.password, [body.email, body.name]);
       if (weak.length > 0) {
         throw new InputFaults(
           weak.map(({ detail }) => ({ pointer: '/password', code: 'not-allowed', detail })),
         );
       }
-      return { body: showStaff(await addStaff(tx, principal, body)) };
+      const hash = await firstPasswordHash(principal, body.password);
+      return async (tx) => ({ body: showStaff(await addStaff(tx, principal, body, hash)) });
     },
   });
   commandRoute(app, deps, {
@@ -201,10 +216,39 @@ function staffRoutes(app: FastifyInstance, deps: Deps): void {
   });
 }
 
+const eventsView = z.object({ events: z.array(securityEventView), next: z.uuid().optional() });
+
+const eventsQuery = z.strictObject({
+  after: z.uuid().optional().meta({ description: 'next of the page before' }),
+  limit: z.coerce.number().int().min(1).max(200).default(50),
+});
+
+/** What happened to the ways in. */
+function securityRoute(app: FastifyInstance, deps: Deps): void {
+  readRoute(app, deps, {
+    operationId: 'listSecurityEvents',
+    tag: 'access',
+    summary: `Sign-ins, passwords, keys and links of the shop, the newest first; kept for ${SECURITY_DAYS} days`,
+    url: '/api/v1/security-events',
+    params: noParams,
+    query: eventsQuery,
+    answer: eventsView,
+    read: async (tx, { principal, query }) => {
+      const found = await listSecurityEvents(tx, principal, { ...query, limit: query.limit + 1 });
+      const events = found.slice(0, query.limit);
+      return answer(eventsView, {
+        events: events.map(showSecurityEvent),
+        next: found.length > events.length ? events.at(-1)?.id : undefined,
+      });
+    },
+  });
+}
+
 /** JSON routes of who may do what: sessions, keys, people of the desk. */
 export function accessApi(app: FastifyInstance, deps: Deps): void {
   sessionRoutes(app, deps);
   principalRoute(app, deps);
   keyRoutes(app, deps);
   staffRoutes(app, deps);
+  securityRoute(app, deps);
 }

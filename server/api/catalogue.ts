@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { importCatalogue } from '../../shared/schemas/catalogue.ts';
+import { FILE_BODY, importCatalogue } from '../../shared/schemas/catalogue.ts';
 import { exportCatalogue } from '../records/catalogue/export.ts';
 import { getFamily, listFamilies } from '../records/catalogue/families.ts';
 import { loadCatalogue } from '../records/catalogue/import.ts';
@@ -53,6 +53,7 @@ export function catalogueApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/catalogue/loads',
     params: noParams,
     body: importCatalogue,
+    bodyLimit: FILE_BODY,
     status: 200,
     answer: loadedView,
     run: async (tx, { principal, body }) => ({

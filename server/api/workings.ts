@@ -6,8 +6,9 @@ import { BEFORE_STOP } from '../../shared/schemas/before-stop.ts';
 import { strikeWorking as strikeInput } from '../../shared/schemas/commands.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
+import { requireBuild } from '../auth/principal.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
-import { keepWorking, listWorkings, strikeWorking } from '../records/workings/workings.ts';
+import { keepWorking, listWorkings, strikeWorking, workOut } from '../records/workings/workings.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -20,6 +21,12 @@ const newWorking = z.strictObject({
     .meta({ description: 'its inputs, as the computation takes them' }),
   ...BEFORE_STOP,
 });
+
+/** Faults of a computation, at the member that holds its inputs. */
+function atInputs(error: unknown): never {
+  if (!(error instanceof InputFaults)) throw error;
+  throw new InputFaults(error.faults.map((fault) => ({ ...fault, pointer: `/inputs${fault.pointer}` })));
+}
 
 /** JSON routes of workings: computations kept with a build. */
 export function workingsApi(app: FastifyInstance, deps: Deps): void {
@@ -44,7 +51,7 @@ export function workingsApi(app: FastifyInstance, deps: Deps): void {
     body: newWorking,
     status: 201,
     answer: workingView,
-    run: async (tx, { principal, params, body }) => {
+    before: async ({ principal, params, body, request }) => {
       const computation = deps.computations.get(body.computation);
       if (computation === undefined) {
         const fault = {
@@ -55,18 +62,15 @@ export function workingsApi(app: FastifyInstance, deps: Deps): void {
         };
         throw new InputFaults([fault]);
       }
-      try {
-        return {
-          body: showWorking(
-            (await keepWorking(tx, principal, params.id, computation, body.inputs, refuseTurning)).working,
-          ),
-        };
-      } catch (error) {
-        if (!(error instanceof InputFaults)) throw error;
-        throw new InputFaults(
-          error.faults.map((fault) => ({ ...fault, pointer: `/inputs${fault.pointer}` })),
-        );
-      }
+      requireBuild(principal, params.id, 'write');
+      await deps.computeLimits.take(request.ip);
+      const spent = (ms: number) => deps.computeLimits.charge(request.ip, ms);
+      const made = await workOut(computation, body.inputs, (inputs) =>
+        deps.work.answer(computation, inputs, 'inch', spent, 'engine'),
+      ).catch(atInputs);
+      return async (tx) => ({
+        body: showWorking((await keepWorking(tx, principal, params.id, made, refuseTurning)).working),
+      });
     },
   });
   commandRoute(app, deps, {

@@ -5,6 +5,7 @@ import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Principal, requireAdministrator } from './principal.ts';
 import { isId, newSecret } from './secrets.ts';
+import { noteSecurityOf } from './security-events.ts';
 
 export const newKey = z.strictObject({
   name: someWords('what the key is for'),
@@ -86,6 +87,7 @@ export async function makeApiKey(
     })
     .returningAll()
     .executeTakeFirstOrThrow();
+  await noteSecurityOf(tx, principal, 'key-made', input.name);
   return { key: toApiKey(row), secret };
 }
 
@@ -98,7 +100,8 @@ export async function revokeApiKey(tx: Tx, principal: Principal, id: string, now
     .where('shop_id', '=', principal.shopId)
     .where('id', '=', id)
     .where('revoked_at', 'is', null)
-    .returning('id')
+    .returning('name')
     .executeTakeFirst();
   if (row === undefined) throw notFound('key');
+  await noteSecurityOf(tx, principal, 'key-ended', row.name);
 }

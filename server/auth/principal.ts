@@ -4,7 +4,10 @@ export type Role = 'desk' | 'quality' | 'administrator';
 export const ROLES: readonly Role[] = ['desk', 'quality', 'administrator'];
 
 /** Who makes a request, resolved from a cookie, a link or a key; never from what the request says of itself. */
-export type Principal =
+export type Principal = {
+  /** The address that the request came from. */
+  readonly from?: string;
+} & (
   | {
       readonly kind: 'staff';
       readonly shopId: string;
@@ -29,7 +32,8 @@ export type Principal =
       readonly id: string;
       readonly name: string;
       readonly scopes: readonly string[];
-    };
+    }
+);
 
 /** Desk work: staff with the desk or administrator role, or a program; `write` asks a key for that scope. */
 export function requireDesk(principal: Principal, access: 'read' | 'write'): void {

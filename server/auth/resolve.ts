@@ -32,7 +32,7 @@ export async function asPrincipal<T>(
   access: Access = 'write',
 ): Promise<{ readonly answer: T } | undefined> {
   const kind = kindOfSecret(secret);
-  if (kind === undefined || kind === 'first') return undefined;
+  if (kind === undefined || kind === 'first' || kind === 'device') return undefined;
   const use: Use = {};
   try {
     return await RESOLVERS[kind]({ db, hash: hashOf(secret), now, access, use }, async (tx, principal) => ({

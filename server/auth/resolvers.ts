@@ -158,7 +158,7 @@ const programByKey: Resolve = ({ db, hash, now, access }, work) =>
     access,
   );
 
-export const RESOLVERS: Readonly<Record<Exclude<SecretKind, 'first'>, Resolve>> = {
+export const RESOLVERS: Readonly<Record<Exclude<SecretKind, 'first' | 'device'>, Resolve>> = {
   session: staffBySession,
   link: builderByLink,
   builder: builderBySession,

@@ -7,6 +7,7 @@ export const SECRET_KINDS = {
   builder: 'bcb',
   key: 'bck',
   first: 'bcf',
+  device: 'bcd',
 } as const;
 export type SecretKind = keyof typeof SECRET_KINDS;
 
@@ -27,7 +28,7 @@ const SHAPE = /^(bc[a-z])_[A-Za-z0-9_-]{43}$/;
 export function kindOfSecret(text: string): SecretKind | undefined {
   const prefix = SHAPE.exec(text)?.[1];
   if (prefix === undefined) return undefined;
-  const kinds: readonly SecretKind[] = ['session', 'link', 'builder', 'key', 'first'];
+  const kinds: readonly SecretKind[] = ['session', 'link', 'builder', 'key', 'first', 'device'];
   return kinds.find((kind) => SECRET_KINDS[kind] === prefix);
 }
 

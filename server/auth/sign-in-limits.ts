@@ -1,55 +1,73 @@
 import type { Pool } from 'pg';
-import { RateLimiterPostgres, RateLimiterRes } from 'rate-limiter-flexible';
-import { busyWhenUnreachable } from '../database/busy.ts';
 import { Failure } from '../problems/failure.ts';
 import { addressKey } from './address-key.ts';
-import { hashOf } from './secrets.ts';
+import { type Slowing, slowing } from './slowing.ts';
 
-export interface SignInLimits {
-  /** Counts an attempt; refuses when the address, or the address with this account, has made too many. */
-  take(address: string, account: string): Promise<void>;
-  /** It was the right person: the attempt counts for nothing. */
-  forgive(address: string, account: string): Promise<void>;
+/** Where an attempt comes from and what it is made on. */
+interface Attempt {
+  readonly address: string;
+  /** The key of the e-mail address that was typed, whether anybody has it or not. */
+  readonly account: string;
+  /** The browser, where this very account has signed in with it before. */
+  readonly device?: string | undefined;
 }
 
-/** Attempts by one address on any account, and by one address on one account. */
-const BY_ADDRESS = { points: 50, duration: 900 };
-const BY_PAIR = { points: 8, duration: 900 };
+export interface SignInLimits {
+  /** Counts an attempt at signing in; refuses one that comes too early after others. */
+  take(attempt: Attempt): Promise<void>;
+  /** It was the right person: the attempt counts for nothing. */
+  forgive(attempt: Attempt): Promise<void>;
+  /** Counts an attempt at a person’s own current password, made while they are signed in. */
+  takeCurrent(staffId: string): Promise<void>;
+  forgiveCurrent(staffId: string): Promise<void>;
+}
+
+const A_QUARTER = 900;
+const AN_HOUR = 3600;
+
+/** Many people may come from one address, all of them where a proxy is not named: they wait, and not for long. */
+const BY_ADDRESS = { free: 50, memory: A_QUARTER, first: 15, longest: 15 };
+/** However many addresses try one account, they come by in turn. */
+const BY_ACCOUNT = { free: 8, memory: AN_HOUR, first: 15, longest: 120 };
+/** Of a browser that is known, and of a person who is signed in, their own attempts alone count. */
+const BY_DEVICE = BY_ACCOUNT;
+
+function refuse(seconds: number, what: string): never {
+  const wait = seconds < 60 ? `${seconds} s` : `${Math.ceil(seconds / 60)} min`;
+  throw new Failure('quota-exceeded', `too many attempts ${what}; try again in ${wait}`, {
+    headers: { 'retry-after': String(seconds) },
+  });
+}
+
+async function take(counter: Slowing, key: string, what: string): Promise<void> {
+  const seconds = await counter.take(key);
+  if (seconds !== undefined) refuse(seconds, what);
+}
 
 /**
- * Counters in the database, shared by all processes. Nothing is counted by account alone: a stranger who tries
- * somebody's account from elsewhere must not lock its owner out.
+ * Attempts by account and by address, counted in the database for all processes. A stranger who tries somebody's account
+ * must not lock its owner out: further attempts are slowed down and never refused for good, and in a browser where the
+ * owner has signed in before they wait for nobody else's.
  */
 export function signInLimits(pool: Pool): SignInLimits {
-  const shared = { storeClient: pool, storeType: 'pool', tableName: 'rate_limit', tableCreated: true };
-  const byAddress = new RateLimiterPostgres({ ...shared, ...BY_ADDRESS, keyPrefix: 'sign-in-address' });
-  const byPair = new RateLimiterPostgres({ ...shared, ...BY_PAIR, keyPrefix: 'sign-in-pair' });
-  const pairKey = (address: string, account: string) => hashOf(`${addressKey(address)} ${account}`);
+  const byAddress = slowing(pool, 'sign-in-address', BY_ADDRESS);
+  const byAccount = slowing(pool, 'sign-in-account', BY_ACCOUNT);
+  const byDevice = slowing(pool, 'sign-in-device', BY_DEVICE);
+  const byPerson = slowing(pool, 'current-password', BY_DEVICE);
+  const TO_SIGN_IN = 'to sign in';
   return {
-    async take(address, account) {
-      try {
-        await byAddress.consume(addressKey(address));
-        await byPair.consume(pairKey(address, account));
-      } catch (error) {
-        if (!(error instanceof RateLimiterRes)) throw busyWhenUnreachable(error);
-        const seconds = Math.max(1, Math.ceil(error.msBeforeNext / 1000));
-        throw new Failure(
-          'quota-exceeded',
-          `too many attempts to sign in; try again in ${Math.ceil(seconds / 60)} min`,
-          {
-            headers: { 'retry-after': String(seconds) },
-          },
-        );
-      }
+    async take({ address, account, device }) {
+      if (device !== undefined) return take(byDevice, device, TO_SIGN_IN);
+      await take(byAddress, addressKey(address), TO_SIGN_IN);
+      await take(byAccount, account, TO_SIGN_IN);
     },
-    async forgive(address, account) {
-      try {
-        await byPair.delete(pairKey(address, account));
-        // Only attempts that failed are counted: a whole desk signs in from one address.
-        await byAddress.reward(addressKey(address));
-      } catch (error) {
-        throw busyWhenUnreachable(error);
-      }
+    async forgive({ address, account, device }) {
+      if (device !== undefined) return byDevice.forget(device);
+      await byAccount.forget(account);
+      // Only attempts that failed are counted: a whole desk signs in from one address.
+      await byAddress.reward(addressKey(address));
     },
+    takeCurrent: (staffId) => take(byPerson, staffId, 'at the current password'),
+    forgiveCurrent: (staffId) => byPerson.forget(staffId),
   };
 }

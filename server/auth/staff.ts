@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
-import type { Tx } from '../database/database.ts';
+import type { Database, Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
 import { hashPassword, verifyPassword } from './passwords.ts';
 import { personRow } from './person-row.ts';
 import { type Principal, ROLES, requireAdministrator, requireStaff } from './principal.ts';
 import { isId } from './secrets.ts';
+import { noteSecurityOf } from './security-events.ts';
+import type { SignInLimits } from './sign-in-limits.ts';
 
 export const newStaff = z.strictObject({
   name: someWords('their name'),
@@ -61,15 +63,21 @@ export async function listStaff(tx: Tx, principal: Principal): Promise<StaffMemb
   }));
 }
 
+/** The hash of a first password: for an administrator, and before the transaction that keeps it. */
+export async function firstPasswordHash(principal: Principal, password: string): Promise<string> {
+  requireAdministrator(principal);
+  return hashPassword(password);
+}
+
 export async function addStaff(
   tx: Tx,
   principal: Principal,
-  input: z.output<typeof newStaff>,
+  input: Omit<z.output<typeof newStaff>, 'password'>,
+  passwordHash: string,
 ): Promise<StaffMember> {
   requireAdministrator(principal);
   const roles = [...ROLES_OF[input.role]];
   const email = input.email.trim();
-  const passwordHash = await hashPassword(input.password);
   const row = await tx
     .insertInto('staff')
     .values(personRow(principal.shopId, { name: input.name, email, passwordHash, roles }))
@@ -78,6 +86,7 @@ export async function addStaff(
     .executeTakeFirst();
   if (row === undefined)
     throw new Failure('conflict', 'somebody with this e-mail address is at the desk already');
+  await noteSecurityOf(tx, principal, 'person-added', input.name);
   return { id: row.id, name: input.name, email, roles };
 }
 
@@ -92,9 +101,10 @@ export async function disableStaff(tx: Tx, principal: Principal, staffId: string
     .where('shop_id', '=', principal.shopId)
     .where('id', '=', staffId)
     .where('disabled_at', 'is', null)
-    .returning('id')
+    .returning('name')
     .executeTakeFirst();
   if (row === undefined) throw notFound('person at the desk');
+  await noteSecurityOf(tx, principal, 'person-left', row.name);
   await endAllSessions(tx, principal.shopId, staffId, now, undefined);
 }
 
@@ -115,27 +125,62 @@ async function endAllSessions(
     .execute();
 }
 
+/** A password that is to take the place of another. */
+interface PasswordChange {
+  /** What was looked at; if it is another by then, nothing is changed. */
+  readonly stored: string;
+  readonly hash: string;
+}
+
+/**
+ * Looks at the current password and hashes the new one, before the transaction that keeps it; undefined where the current
+ * one does not fit. It can't be guessed at faster than at the sign-in.
+ */
+export async function preparePassword(
+  db: Database,
+  limits: SignInLimits,
+  principal: Principal,
+  input: z.output<typeof newPassword>,
+): Promise<PasswordChange | undefined> {
+  const { shopId, id } = requireStaff(principal);
+  await limits.takeCurrent(id);
+  const { password_hash: stored } = await db.shopTransaction(
+    shopId,
+    (tx) =>
+      tx
+        .selectFrom('staff')
+        .select('password_hash')
+        .where('shop_id', '=', shopId)
+        .where('id', '=', id)
+        .executeTakeFirstOrThrow(),
+    'read',
+  );
+  if (!(await verifyPassword(stored, input.current, 'known'))) {
+    await db.shopTransaction(shopId, (tx) => noteSecurityOf(tx, principal, 'password-refused'));
+    return undefined;
+  }
+  await limits.forgiveCurrent(id);
+  return { stored, hash: await hashPassword(input.password) };
+}
+
 /** Changes one's own password; every other session of one's own ends. */
 export async function changePassword(
   tx: Tx,
   principal: Principal,
-  input: z.output<typeof newPassword>,
+  { stored, hash }: PasswordChange,
   now: Date,
 ): Promise<boolean> {
   const staff = requireStaff(principal);
   const row = await tx
-    .selectFrom('staff')
-    .select('password_hash')
-    .where('shop_id', '=', principal.shopId)
-    .where('id', '=', staff.id)
-    .executeTakeFirstOrThrow();
-  if (!(await verifyPassword(row.password_hash, input.current))) return false;
-  await tx
     .updateTable('staff')
-    .set({ password_hash: await hashPassword(input.password) })
+    .set({ password_hash: hash })
     .where('shop_id', '=', principal.shopId)
     .where('id', '=', staff.id)
-    .execute();
+    .where('password_hash', '=', stored)
+    .returning('id')
+    .executeTakeFirst();
+  if (row === undefined) return false;
+  await noteSecurityOf(tx, principal, 'password-changed');
   await endAllSessions(tx, principal.shopId, staff.id, now, staff.sessionId);
   return true;
 }

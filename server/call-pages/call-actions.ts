@@ -4,12 +4,12 @@ import {
   liftHold as liftInput,
 } from '../../shared/schemas/commands.ts';
 import { liftStop } from '../assessment/stops/lift-stop.ts';
-import { type StepForm, stepForm } from '../call/step-form.ts';
+import { stepForm } from '../call/step-form.ts';
 import { closeCall } from '../records/calls/change-call.ts';
 import { setHold } from '../records/calls/hold.ts';
 
 /** Said from either side; a stop without a reason is a stop all the same. */
-export const holdForm: StepForm = stepForm({
+export const holdForm = stepForm({
   path: '/hold',
   schema: holdInput,
   fields: ({ reason = '' }, { principal }) => ({
@@ -21,7 +21,7 @@ export const holdForm: StepForm = stepForm({
   },
 });
 
-export const liftForm: StepForm = stepForm({
+export const liftForm = stepForm({
   path: '/hold/lift',
   side: 'desk',
   schema: liftInput,
@@ -31,7 +31,7 @@ export const liftForm: StepForm = stepForm({
   },
 });
 
-export const closeForm: StepForm = stepForm({
+export const closeForm = stepForm({
   path: '/close',
   side: 'desk',
   schema: closeInput,

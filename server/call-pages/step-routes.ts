@@ -10,7 +10,7 @@ import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
 import { noticeComponent } from '../web/components.ts';
 import type { Deps } from '../web/deps.ts';
-import { postForm } from '../web/form-route.ts';
+import { postForm, type Running } from '../web/form-route.ts';
 import { type PageRequest, type PageSide, pathOf, receive } from '../web/page-request.ts';
 import { getPage } from '../web/page-route.ts';
 import type { Page } from '../web/pages/render.ts';
@@ -97,8 +97,11 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, s
     for (const form of step.forms) {
       if (form.side !== undefined && form.side !== side) continue;
       const page = pageOfForm(frame, deps, step);
-      const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps);
-      postForm(app, deps, { url: `${base}${form.path}`, side, page, run });
+      const how: Running =
+        'post' in form
+          ? { run: (tx, req) => form.post(tx, req, deps) }
+          : { before: (req) => form.before(req, deps) };
+      postForm(app, deps, { url: `${base}${form.path}`, side, page, ...how });
     }
     for (const correction of step.corrections) {
       const route = {

@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { chooseUnits as unitsInput } from '../../shared/schemas/commands.ts';
 import { type CallContext, loadContext } from '../call/context.ts';
 import type { PageForm, RejectedForm } from '../call/forms.ts';
-import { type StepForm, stepForm } from '../call/step-form.ts';
+import { stepForm } from '../call/step-form.ts';
 import type { Tx } from '../database/database.ts';
 import { chooseUnits } from '../records/builds/units.ts';
 import type { Deps } from '../web/deps.ts';
@@ -28,7 +28,7 @@ export const unitsForm = ({ base, build }: CallContext, step: string): PageForm 
   buttons: [{ label: ASKED[OTHER[build.units]], kind: 'plain' }],
 });
 
-const form: StepForm = stepForm({
+const form = stepForm({
   path: '/units',
   schema: unitsInput,
   beside: ['step'],

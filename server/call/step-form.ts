@@ -8,7 +8,7 @@ import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import type { Deps } from '../web/deps.ts';
 import type { FormAnswer } from '../web/form-route.ts';
-import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
+import { type Fields, type FormFault, type FormOptions, readForm } from '../web/forms/read-form.ts';
 import type { PageRequest } from '../web/page-request.ts';
 import { baseOf, callIdOf } from './context.ts';
 
@@ -25,8 +25,8 @@ export interface FormSource {
   readonly now: Date;
 }
 
-/** A form that a step posts: its path below the call, and what it does. */
-export interface StepForm {
+/** A form that a step posts: its path below the call, and what names its fields. */
+interface NamedForm {
   /** Below `/calls/{id}` and `/bench`: `/readings`. */
   readonly path: string;
   /** Left out, both sides have it. */
@@ -35,8 +35,22 @@ export interface StepForm {
   readonly schema?: z.ZodObject;
   /** Fields that it reads by itself beside those of the schema. */
   readonly beside: readonly string[];
+}
+
+/** One that is done in its transaction. */
+interface PostedForm extends NamedForm {
   post(tx: Tx, req: PageRequest, served: Served): Promise<FormAnswer>;
 }
+
+/** What a form may use that works before its transaction. */
+export type ServedBefore = Pick<Deps, 'computations' | 'db' | 'work' | 'computeLimits'>;
+
+/** One that works before its transaction, and gives what is done in it. */
+interface PreparedForm extends NamedForm {
+  before(req: PageRequest, served: ServedBefore): Promise<(tx: Tx, req: PageRequest) => Promise<FormAnswer>>;
+}
+
+export type StepForm = PostedForm | PreparedForm;
 
 /** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
 export type Destination = { readonly step: string } | { readonly page: string };
@@ -60,23 +74,27 @@ export function addressOf(req: PageRequest, to: Destination, kept?: number): For
   return { goTo: withKept('step' in to ? `${base}/steps/${to.step}` : `${base}${to.page}`, kept) };
 }
 
+/** Faults that a command finds, at the fields of the form. */
+export const asFormFaults = ({ faults }: InputFaults): FormFault[] =>
+  faults.map(({ pointer, detail, ambiguities }) => ({
+    field: pointer.slice(1).replaceAll('/', '.'),
+    detail,
+    ...defined({ ambiguities }),
+  }));
+
 /** Faults that a command finds are told beside their fields, like those of the form itself. */
 async function atFields(req: PageRequest, work: () => Promise<FormAnswer>): Promise<FormAnswer> {
   try {
     return await work();
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    const faults = error.faults.map(({ pointer, detail, ambiguities }) => ({
-      field: pointer.slice(1).replaceAll('/', '.'),
-      detail,
-      ...defined({ ambiguities }),
-    }));
-    return { faults, typed: req.fields };
+    return { faults: asFormFaults(error), typed: req.fields };
   }
 }
 
-/** The tick that it was read before the stop, as JSON says it. */
-const saidOf = ({ beforeStop }: Fields) => ({ beforeStop: beforeStop === 'yes' });
+/** Notes the tick that it was read before the stop, as JSON says it. */
+export const noteSaid = (tx: Tx, { beforeStop }: Fields): void =>
+  noteBeforeStop(tx, { beforeStop: beforeStop === 'yes' });
 
 /** A form read by the schema that its JSON twin has. */
 export function stepForm<Schema extends z.ZodObject>(form: {
@@ -91,7 +109,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
   /** How numbers without a unit are read; left out, as the call is spoken. */
   units?(source: FormSource): FormOptions | Promise<FormOptions>;
   run(input: z.output<Schema>, source: FormSource): Promise<Destination | FormAnswer>;
-}): StepForm {
+}): PostedForm {
   return {
     path: form.path,
     beside: form.beside ?? [],
@@ -106,7 +124,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
         (await form.units?.(source)) ?? (await spokenIn(tx, req.principal, call)),
       );
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
-      noteBeforeStop(tx, saidOf(req.fields));
+      noteSaid(tx, req.fields);
       return atFields(req, async () => {
         const done = await form.run(read.data, source);
         return 'step' in done || 'page' in done ? addressOf(req, done, noted(tx).kept) : done;
@@ -120,14 +138,14 @@ export function freeForm(form: {
   readonly path: string;
   readonly side?: 'desk';
   run(source: FormSource): Promise<Destination | FormAnswer>;
-}): StepForm {
+}): PostedForm {
   return {
     path: form.path,
     beside: [],
     ...defined({ side: form.side }),
     async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
-      noteBeforeStop(tx, saidOf(req.fields));
+      noteSaid(tx, req.fields);
       return atFields(req, async () => {
         const done = await form.run({ tx, req, principal: req.principal, call, computations, now: now() });
         return 'step' in done || 'page' in done ? addressOf(req, done, noted(tx).kept) : done;

@@ -36,7 +36,8 @@ function detailOf(issue: Issue, code: FaultCode): string {
   if (issue.code === 'custom') return issue.message;
   if (code === 'required') return missingDetail(issue);
   if (issue.code === 'invalid_value') return `must be one of ${issue.values.map(String).join(', ')}`;
-  if (issue.code === 'too_big') return `must be ${issue.maximum} or fewer`;
+  if (issue.code === 'too_big')
+    return `must be ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''} or fewer`;
   if (issue.code === 'too_small') return `must be ${issue.minimum} or more`;
   if (issue.code === 'invalid_type') return `must be of type ${issue.expected}`;
   return issue.message;

@@ -34,7 +34,7 @@ const settings = z.object({
   TRUSTED_PROXIES: z
     .string()
     .optional()
-    .describe('addresses or ranges, comma between, whose X-Forwarded-For is believed'),
+    .describe('addresses or ranges, comma between, whose X-Forwarded-For is believed; name every proxy'),
   COMPUTE_PER_MINUTE: z.coerce
     .number()
     .int()

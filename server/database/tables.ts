@@ -7,7 +7,9 @@ import type { PartFamilyTable, PartInHandTable, PartReadingTable } from './table
 import type {
   ApiKeyTable,
   FirstAdministratorLinkTable,
+  SecurityEventTable,
   ShopTable,
+  StaffDeviceTable,
   StaffSessionTable,
   StaffTable,
 } from './tables/people.ts';
@@ -26,6 +28,8 @@ export interface Tables {
   staff: StaffTable;
   staff_session: StaffSessionTable;
   api_key: ApiKeyTable;
+  security_event: SecurityEventTable;
+  staff_device: StaffDeviceTable;
   idempotency: IdempotencyTable;
   first_administrator_link: FirstAdministratorLinkTable;
   build: BuildTable;

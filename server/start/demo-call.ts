@@ -21,7 +21,7 @@ import type { CleanImage } from '../records/photographs/re-encode.ts';
 import { keepReading } from '../records/readings/readings.ts';
 import { startSetUp } from '../records/set-ups/set-ups.ts';
 import { keepSheetReadings } from '../records/sheet/sheet-readings.ts';
-import { keepWorking } from '../records/workings/workings.ts';
+import { keepWorking, workOut } from '../records/workings/workings.ts';
 
 const DAY = 86_400_000;
 
@@ -91,7 +91,13 @@ export async function seedCall(tx: Tx, desk: Principal, tools: DemoTools): Promi
   await seedSheet(tx, desk, buildId);
   const computation = tools.computations.get(demo.working.computation);
   if (computation !== undefined)
-    await keepWorking(tx, desk, buildId, computation, demo.working.inputs, refuseTurning);
+    await keepWorking(
+      tx,
+      desk,
+      buildId,
+      await workOut(computation, demo.working.inputs, (inputs) => computation.run(inputs, 'inch', 'engine')),
+      refuseTurning,
+    );
   for (const { days, ...note } of demo.notes) {
     const due =
       days === undefined

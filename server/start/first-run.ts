@@ -1,5 +1,5 @@
 import pg from 'pg';
-import { newSecret } from '../auth/secrets.ts';
+import { makeFirstLink } from '../auth/first-administrator.ts';
 import type { Deps } from '../web/deps.ts';
 import { demoCallLink, seedDemo } from './demo.ts';
 
@@ -33,22 +33,17 @@ async function shops(ownerUrl: string): Promise<{ any: boolean; demo: string | u
   }
 }
 
-async function firstAdministratorLink(deps: Deps): Promise<FirstRun> {
-  const { secret, hash } = newSecret('first');
-  await deps.db.bySecret(hash, (tx) =>
-    tx
-      .insertInto('first_administrator_link')
-      .values({ token_hash: hash, expires_at: new Date(deps.now().getTime() + DAY) })
-      .execute(),
-  );
-  return { kind: 'first-administrator', secret };
+async function firstAdministratorLink(deps: Deps, ownerUrl: string): Promise<FirstRun> {
+  const anyShop = async () => (await shops(ownerUrl)).any;
+  const secret = await makeFirstLink(deps.db, anyShop, new Date(deps.now().getTime() + DAY));
+  return secret === undefined ? { kind: 'nothing' } : { kind: 'first-administrator', secret };
 }
 
 /** An empty database gets the demo shop in development, and a one-time link for its first administrator in production. */
 export async function firstRun(deps: Deps, ownerUrl: string): Promise<FirstRun> {
   const found = await shops(ownerUrl);
   if (deps.config.NODE_ENV === 'production')
-    return found.any ? { kind: 'nothing' } : firstAdministratorLink(deps);
+    return found.any ? { kind: 'nothing' } : firstAdministratorLink(deps, ownerUrl);
   if (deps.config.NODE_ENV === 'test') return { kind: 'nothing' };
   if (!found.any) return seedDemo(deps);
   return found.demo === undefined ? { kind: 'nothing' } : demoCallLink(deps, found.demo);

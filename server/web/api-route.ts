@@ -9,7 +9,8 @@ import { Failure, RefusedWith } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
 import { problemResponses } from './api-schemas.ts';
 import type { Deps } from './deps.ts';
-import { asApiPrincipal } from './principals.ts';
+import { largeBody } from './large-body.ts';
+import { apiPrincipal, asApiPrincipal } from './principals.ts';
 import { idempotencyKey, runOnce } from './run-once.ts';
 import { checked, checkedParams } from './validate.ts';
 
@@ -121,12 +122,36 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     readonly body: B;
     readonly status: 200 | 201;
     readonly answer: A;
-    run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>>;
+    /** Bytes of its body, where that may be more than usual: it is then read of nobody who is not known. */
+    readonly bodyLimit?: number;
     /** Questions that go along with a refusal, of the body as it came. */
     asked?(tx: Tx, req: Given<z.output<P>, undefined, unknown>): Promise<readonly object[]>;
-  },
+  } & (
+      | { run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>> }
+      | {
+          /**
+           * What takes long is done before the transaction, for whoever is known by then, and holds up no lock; it gives
+           * what is run in the transaction.
+           */
+          before(
+            req: Given<z.output<P>, undefined, z.output<B>>,
+          ): Promise<(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>) => Promise<Done<A>>>;
+        }
+    ),
 ): void {
   const { body } = route;
+  const runOf = async (request: FastifyRequest) => {
+    if ('run' in route) return route.run;
+    const principal = await apiPrincipal(request, deps);
+    const params = checkedParams(route.params, request.params);
+    return route.before({
+      principal,
+      params,
+      query: undefined,
+      body: checked(body, request.body ?? {}),
+      request,
+    });
+  };
   app.route({
     method: route.method,
     url: route.url,
@@ -136,7 +161,9 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
       route.status,
       route.answer,
     ),
+    ...largeBody(route.bodyLimit, (request) => apiPrincipal(request, deps)),
     handler: async (request, reply) => {
+      const run = await runOf(request);
       const outcome = await asApiPrincipal(
         request,
         deps,
@@ -155,7 +182,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
             noteBeforeStop(tx, req.body);
             return await runOnce(tx, principal, command, async () => ({
               status: route.status,
-              ...(await deps.guard(tx, principal, () => route.run(tx, req))),
+              ...(await deps.guard(tx, principal, () => run(tx, req))),
             }));
           } catch (error) {
             throw route.asked === undefined

@@ -8,9 +8,11 @@ import type { Deps } from './deps.ts';
 import { keepDraft } from './forms/drafts.ts';
 import type { Fields, FormFault } from './forms/read-form.ts';
 import { keptAlone, refusedAlone, shownAlone, wantsOutcomeAlone } from './http/outcome-alone.ts';
-import { type PageRequest, type PageSide, pathOf, receive } from './page-request.ts';
+import { largeBody } from './large-body.ts';
+import { type PageRequest, type PageSide, pathOf, receive, received } from './page-request.ts';
 import type { PageRoute } from './page-route.ts';
 import { type Page, renderPage } from './pages/render.ts';
+import { asPagePrincipal } from './principals.ts';
 import { refusedPage } from './refused-page.ts';
 import { idempotencyKey, runOnce } from './run-once.ts';
 
@@ -18,6 +20,11 @@ import { idempotencyKey, runOnce } from './run-once.ts';
 export type FormAnswer =
   | { readonly goTo: string }
   | { readonly faults: readonly FormFault[]; readonly typed: Fields };
+
+type Run = (tx: Tx, req: PageRequest) => Promise<FormAnswer>;
+
+/** What a form does: in its transaction, and what takes long before it, which then gives what is run in it. */
+export type Running = { readonly run: Run } | { before(req: PageRequest): Promise<Run> };
 
 /**
  * A form on a page. What it posts runs as one command; success answers 303, a fault answers 422 with the same
@@ -31,13 +38,17 @@ export function postForm(
   route: PageRoute & {
     /** The address the form posts to; left out, that of the page. */
     readonly action?: string;
-    run(tx: Tx, req: PageRequest): Promise<FormAnswer>;
-  },
+    /** Bytes of what it posts, where that may be more than usual: it is then read of nobody who is not signed in. */
+    readonly bodyLimit?: number;
+  } & Running,
 ): void {
   const action = route.action ?? route.url;
   const hasPage = app.hasRoute({ method: 'GET', url: action });
   if (!hasPage) refusedPage(app, deps, route, action);
-  app.post(action, { schema: { hide: true } }, async (request, reply) => {
+  const large = largeBody(route.bodyLimit, (request) =>
+    asPagePrincipal(request, deps, route.side, async () => undefined, 'read'),
+  );
+  app.post(action, { schema: { hide: true }, ...large }, async (request, reply) => {
     const { req, answer } = await postedForm(request, reply, deps, route);
     const alone = wantsOutcomeAlone(request);
     if ('goTo' in answer && alone) return keptAlone(reply, answer.goTo);
@@ -131,10 +142,16 @@ async function postedForm(
   request: FastifyRequest,
   reply: FastifyReply,
   deps: Deps,
-  route: { readonly side: PageSide; run(tx: Tx, req: PageRequest): Promise<FormAnswer> },
+  route: { readonly side: PageSide } & Running,
 ): Promise<{ readonly req: PageRequest; readonly answer: FormAnswer }> {
   const posted: { req?: PageRequest } = {};
   try {
+    let run: Run;
+    if ('run' in route) run = route.run;
+    else {
+      posted.req = await received(request, reply, deps, route.side);
+      run = await route.before(posted.req);
+    }
     return await receive(
       request,
       reply,
@@ -144,7 +161,7 @@ async function postedForm(
         posted.req = req;
         const typed = typedOn(request);
         if (typed !== undefined) note(tx, { typedAt: typed });
-        return { req, answer: await performForm(tx, req, deps, route.run) };
+        return { req, answer: await performForm(tx, req, deps, run) };
       },
       'write',
     );

@@ -28,6 +28,22 @@ export function setSecretCookie(
   });
 }
 
+/** The cookie of a browser in which somebody has signed in before; it opens nothing, and stays when they sign out. */
+const knownCookie = (secure: boolean): string => (secure ? '__Host-benchcall-known' : 'benchcall-known');
+
+export const knownSecret = (request: FastifyRequest, deps: Deps): string | undefined =>
+  request.cookies[knownCookie(deps.secure)];
+
+export function setKnownCookie(reply: FastifyReply, deps: Deps, secret: string, expires: Date): void {
+  reply.setCookie(knownCookie(deps.secure), secret, {
+    path: '/',
+    httpOnly: true,
+    secure: deps.secure,
+    sameSite: 'strict',
+    expires,
+  });
+}
+
 /** The cookie that says a page with a secret address was opened in this browser; see `sameSite`. */
 export function openingCookie(secure: boolean): string {
   return secure ? '__Host-benchcall-opening' : 'benchcall-opening';
@@ -93,7 +109,7 @@ export async function asPagePrincipal<T>(
     deps.now(),
     (tx, principal) => {
       if (!belongs(principal, side) || isOfAnotherLink(request, principal)) throw nobody();
-      return work(tx, principal);
+      return work(tx, { ...principal, from: request.ip });
     },
     access,
   );
@@ -112,7 +128,15 @@ export async function asApiPrincipal<T>(
 ): Promise<T> {
   const secret = BEARER.exec(request.headers.authorization ?? '')?.[1];
   const done =
-    secret === undefined ? undefined : await asPrincipal(deps.db, secret, deps.now(), work, access);
+    secret === undefined
+      ? undefined
+      : await asPrincipal(
+          deps.db,
+          secret,
+          deps.now(),
+          (tx, principal) => work(tx, { ...principal, from: request.ip }),
+          access,
+        );
   if (done !== undefined) return done.answer;
   throw new Failure('sign-in-required', 'send Authorization: Bearer with a key, a session or a share link', {
     headers: { 'www-authenticate': 'Bearer realm="benchcall"' },

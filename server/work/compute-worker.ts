@@ -4,7 +4,7 @@ import { type Answer, loadComputations } from '../compute/registry.ts';
 import { type Refusal, readBytes } from './unread-body.ts';
 
 /** What is to be computed, as it goes from thread to thread: a body, or the bytes of one that nobody has read yet. */
-export type ComputeTask = { readonly name: string; readonly system: UnitSystem } & (
+export type ComputeTask = { readonly name: string; readonly system: UnitSystem; readonly of?: 'engine' } & (
   | { readonly body: unknown }
   | { readonly bytes: Uint8Array }
 );
@@ -24,7 +24,7 @@ function outcomeOf(task: ComputeTask): Outcome {
   if (each === undefined) throw new Error(`no computation ${task.name}`);
   try {
     const read = 'bytes' in task ? readBytes(task.bytes) : task;
-    return 'refusal' in read ? read : { answer: each.run(read.body, task.system) };
+    return 'refusal' in read ? read : { answer: each.run(read.body, task.system, task.of) };
   } catch (error) {
     // A class does not cross between threads: what it says does.
     if (error instanceof InputFaults) return { faults: error.faults };

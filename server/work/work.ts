@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Piscina } from 'piscina';
+import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import type { Answer, Registered } from '../compute/registry.ts';
@@ -20,9 +21,15 @@ export interface Work {
   /**
    * Answers at once what takes microseconds; what is declared heavy, or comes with long lists, is done on a thread of
    * its own. Where too many wait already it is refused as busy. `spent` is told the milliseconds of that thread, also
-   * of a body that was refused.
+   * of a body that was refused. `of` an engine of a call, an answer that no engine can have is refused.
    */
-  answer(each: Registered, body: unknown, system: UnitSystem, spent: (ms: number) => void): Promise<Answer>;
+  answer(
+    each: Registered,
+    body: unknown,
+    system: UnitSystem,
+    spent: (ms: number) => void,
+    of?: 'engine',
+  ): Promise<Answer>;
   close(): Promise<void>;
 }
 
@@ -61,10 +68,10 @@ export function openWork(say: (message: string) => void): Work {
     return threads.run(task, { signal: AbortSignal.timeout(LONGEST_MS) });
   };
   return {
-    async answer(each, body, system, spent) {
-      const task = { name: each.name, system };
+    async answer(each, body, system, spent, of) {
+      const task = { name: each.name, system, ...defined({ of }) };
       const isUnread = body instanceof UnreadBody;
-      if (!isUnread && !each.heavy && !isLarge(body)) return each.run(body, system);
+      if (!isUnread && !each.heavy && !isLarge(body)) return each.run(body, system, of);
       const done = await beside(isUnread ? { ...task, bytes: body.bytes } : { ...task, body });
       spent(done.ms);
       return answerIn(done);

@@ -1,7 +1,7 @@
 import { verify } from '@node-rs/argon2';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { passwordFault } from '../../server/auth/password-rules.ts';
-import { hashPassword } from '../../server/auth/passwords.ts';
+import { hashPassword, verifyPassword } from '../../server/auth/passwords.ts';
 import { sendJson } from '../tools/call.ts';
 import { PASSWORD, type TestService, testService } from '../tools/service.ts';
 
@@ -29,6 +29,20 @@ describe('passwords', () => {
     expect(refused.length).toBeLessThanOrEqual(30);
     for (const each of refused) expect(each.reason).toMatchObject({ code: 'service-busy' });
     expect(await verify(await hashPassword('after the flood'), 'after the flood')).toBe(true);
+  }, 120_000);
+
+  test('strangers who flood the sign-in hold up nobody who is known: they keep a place of their own', async () => {
+    const ended: string[] = [];
+    const strangers = Array.from({ length: 40 }, async () => {
+      await verifyPassword(undefined, 'whatever it is', 'anybody');
+      ended.push('stranger');
+    });
+    const known = Array.from({ length: 3 }, async () => {
+      await verifyPassword(undefined, 'whatever it is', 'known');
+      ended.push('known');
+    });
+    await Promise.all([...strangers, ...known]);
+    expect(ended.lastIndexOf('known')).toBeLessThan(10);
   }, 120_000);
 
   test.each([

@@ -92,7 +92,7 @@ const STRANGERS: readonly Stranger[] = [
 
 /** A stranger's own lists and account are theirs to see: what matters there is that nothing of ours is in them. */
 const OWN_PLACES =
-  /^\/(api\/v1\/(calls|me|keys|sessions\/current|staff|limits|catalogue|account)|calls|calls\/new|account|desk|bench)(\/|$|\?)/;
+  /^\/(api\/v1\/(calls|me|keys|security-events|sessions\/current|staff|limits|catalogue|account)|calls|calls\/new|account|desk|bench)(\/|$|\?)/;
 
 describe('strangers get nothing', () => {
   test('every declared route refuses them', async () => {

@@ -212,7 +212,7 @@ describe('the catalogue as a file', () => {
               [guarded(text), 'x'],
             ]),
           );
-          expect(read.ok && unguarded(read.rows[1]?.[0] ?? '')).toBe(text);
+          expect(read.ok && unguarded(read.rows[1]?.cells[0] ?? '')).toBe(text);
         }),
       );
     expect(holds).not.toThrow();

@@ -170,7 +170,7 @@ export const OF_CHANGE: readonly Call[] = [
       headline: /With the planned 1\.7.*\.068 in/,
       says: [/with the planned 1\.6: \.079 in/],
       never: [/With the planned 1\.\d[^.]*: clear, \.090/],
-      next: 'do-not-fit',
+      next: 'lobe-lift-exhaust',
     },
   },
   {

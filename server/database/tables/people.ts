@@ -48,6 +48,25 @@ export interface ApiKeyTable {
   revoked_at: MaybeMoment;
 }
 
+export interface SecurityEventTable {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  kind: Fixed<string>;
+  who: Fixed<string>;
+  about: Fixed<string>;
+  from_address: Fixed<string>;
+  happened_at: Created;
+}
+
+export interface StaffDeviceTable {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  staff_id: Fixed<string>;
+  token_hash: Fixed<string>;
+  created_at: Created;
+  expires_at: Moment;
+}
+
 export interface FirstAdministratorLinkTable {
   token_hash: Fixed<string>;
   created_at: Created;

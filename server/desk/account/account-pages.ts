@@ -1,11 +1,12 @@
 import type { FastifyInstance } from 'fastify';
 import { passwordFault } from '../../auth/password-rules.ts';
 import { requireStaff } from '../../auth/principal.ts';
-import { changePassword, newPassword, setShortcuts } from '../../auth/staff.ts';
+import { changePassword, newPassword, preparePassword, setShortcuts } from '../../auth/staff.ts';
+import { Failure } from '../../problems/failure.ts';
 import type { Deps } from '../../web/deps.ts';
 import { postForm } from '../../web/form-route.ts';
 import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
-import { readForm } from '../../web/forms/read-form.ts';
+import { type FormFault, readForm } from '../../web/forms/read-form.ts';
 import type { PageRequest } from '../../web/page-request.ts';
 import { getPage } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -70,6 +71,15 @@ function error(shown: FormState, name: 'current' | 'password'): { error?: string
   return fault === undefined ? {} : { error: `${LABELS[name]} ${fault.detail}` };
 }
 
+/** What is wrong, for the page; nothing of it is typed there again. */
+const refusal = (faults: readonly FormFault[]) => async () => ({ faults, typed: {} });
+
+/** That it was tried too often is told on the page; anything else is no matter of the form. */
+function tooFast(error: unknown): Failure {
+  if (error instanceof Failure && error.code === 'quota-exceeded') return error;
+  throw error;
+}
+
 /** One's own account: sign out, password, shortcuts. */
 export function accountPages(app: FastifyInstance, deps: Deps): void {
   const route = {
@@ -81,16 +91,18 @@ export function accountPages(app: FastifyInstance, deps: Deps): void {
   postForm(app, deps, {
     ...route,
     action: '/account/password',
-    run: async (tx, { principal, fields }) => {
+    before: async ({ principal, fields }) => {
       const { key: _, ...typed } = fields;
       const read = readForm(newPassword, typed, { lengths: 'in' });
-      if (!read.ok) return { faults: read.faults, typed: {} };
+      if (!read.ok) return refusal(read.faults);
       const weak = passwordFault(read.data.password, [principal.name]);
-      if (weak.length > 0) return { faults: weak, typed: {} };
-      const changed = await changePassword(tx, principal, read.data, deps.now());
-      return changed
-        ? { goTo: '/account' }
-        : { faults: [{ field: 'current', detail: 'does not fit' }], typed: {} };
+      if (weak.length > 0) return refusal(weak);
+      const change = await preparePassword(deps.db, deps.signInLimits, principal, read.data).catch(tooFast);
+      if (change instanceof Failure) return refusal([{ field: '', detail: change.detail }]);
+      return async (tx) =>
+        change !== undefined && (await changePassword(tx, principal, change, deps.now()))
+          ? { goTo: '/account' }
+          : { faults: [{ field: 'current', detail: 'does not fit' }], typed: {} };
     },
   });
   postForm(app, deps, {

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { InputFaults } from '../../../shared/problems/faults.ts';
-import { importCatalogue } from '../../../shared/schemas/catalogue.ts';
+import { FILE_BODY, importCatalogue } from '../../../shared/schemas/catalogue.ts';
 import { Failure } from '../../problems/failure.ts';
 import { exportCatalogue } from '../../records/catalogue/export.ts';
 import { loadCatalogue } from '../../records/catalogue/import.ts';
@@ -12,6 +12,10 @@ import { pagePrincipal } from '../../web/principals.ts';
 import { familyPage } from './family-page.ts';
 import { cataloguePage } from './list-page.ts';
 import { loadFaults, loadPage } from './load-page.ts';
+
+/** What is wrong with a file that was not even looked into. */
+const wrongFile = (csv = '', issues: readonly { readonly message: string }[]): string =>
+  csv === '' ? 'must have a header and at least one row' : issues.map(({ message }) => message).join('; ');
 
 /** Pages of the catalogue: finding a family, one family, and loading a file. */
 export function cataloguePages(app: FastifyInstance, deps: Deps): void {
@@ -25,12 +29,13 @@ export function cataloguePages(app: FastifyInstance, deps: Deps): void {
   postForm(app, deps, {
     url: '/catalogue/load',
     side: 'desk',
+    bodyLimit: FILE_BODY,
     page: (tx, req, rejected) => loadPage(tx, req, rejected ?? FRESH),
     run: async (tx, { principal, fields }) => {
       const read = importCatalogue.safeParse({ csv: fields.csv ?? '', partial: fields.do === 'partial' });
       if (!read.success)
         return {
-          faults: [{ field: 'csv', detail: 'must have a header and at least one row' }],
+          faults: [{ field: 'csv', detail: wrongFile(fields.csv, read.error.issues) }],
           typed: fields,
         };
       // A dry run changes nothing: it is answered as the page again, with what the file would do.

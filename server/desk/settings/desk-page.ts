@@ -1,3 +1,4 @@
+import type { Component } from '../../../views/parts/components.ts';
 import { listApiKeys } from '../../auth/api-keys.ts';
 import { requireAdministrator } from '../../auth/principal.ts';
 import { listStaff } from '../../auth/staff.ts';
@@ -8,6 +9,11 @@ import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { keyComponents, LABELS, peopleComponents } from './desk-forms.ts';
 import { keysTable, peopleTable } from './desk-tables.ts';
+
+const securityLink: Component = {
+  template: '/parts/button',
+  data: { label: 'Who came in', href: '/desk/security' },
+};
 
 export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?: string): Promise<Page> {
   requireAdministrator(req.principal);
@@ -23,6 +29,7 @@ export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?
       errors: summaryOf(shown, LABELS),
       sections: [
         ...(news === undefined ? [] : [noticeComponent(news, { id: 'news' })]),
+        securityLink,
         tableComponent(peopleTable(people)),
         ...peopleComponents(people, shown, req.principal.id),
         tableComponent(keysTable(keys)),

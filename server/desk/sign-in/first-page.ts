@@ -83,8 +83,9 @@ export function firstAdministratorRoutes(app: FastifyInstance, deps: Deps): void
       if (!read.ok || faults.length > 0)
         return firstPage(deps, request, reply, secret, { typed: withoutPassword(fields), faults }, 422);
       const link = hashOf(secret);
+      const person = { ...read.data, from: request.ip };
       const made =
-        (await createFirstAdministrator(deps.db, link, read.data, deps.now())) ||
+        (await createFirstAdministrator(deps.db, link, person, deps.now())) ||
         (await wasMadeJustNow(deps.db, link, read.data, deps.now()));
       if (!made) {
         throw new Failure('not-found', 'this link has been used, or has ended');

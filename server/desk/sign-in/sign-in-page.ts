@@ -9,7 +9,14 @@ import type { Deps } from '../../web/deps.ts';
 import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
 import { fieldsOf, readForm } from '../../web/forms/read-form.ts';
 import { renderPage } from '../../web/pages/render.ts';
-import { clearSecretCookie, pagePrincipal, pageSecret, setSecretCookie } from '../../web/principals.ts';
+import {
+  clearSecretCookie,
+  knownSecret,
+  pagePrincipal,
+  pageSecret,
+  setKnownCookie,
+  setSecretCookie,
+} from '../../web/principals.ts';
 import { LABELS, withoutPassword } from '../settings/access-fields.ts';
 
 const credentials = z.strictObject({
@@ -97,12 +104,14 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
       const signed = await signIn(
         deps.db,
         deps.signInLimits,
-        { ...read.data, address: request.ip },
+        { ...read.data, address: request.ip, browser: { secret: knownSecret(request, deps) } },
         deps.now(),
       );
       if (before?.kind === 'staff')
         await endSessions(deps.db, before.shopId, { sessionId: before.sessionId }, deps.now());
       setSecretCookie(reply, deps, 'desk', signed.secret, signed.expiresAt);
+      if (signed.device !== undefined)
+        setKnownCookie(reply, deps, signed.device.secret, signed.device.expiresAt);
       return await reply.code(303).header('location', target).header('cache-control', 'no-store').send();
     } catch (error) {
       if (

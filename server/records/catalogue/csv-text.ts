@@ -1,6 +1,5 @@
-import { CsvError, parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
-import { memberOf } from '../../../shared/member.ts';
+import { type CutRows, cutRows } from '../pasted/cut-rows.ts';
 
 /** What a spreadsheet would run as a formula when a cell begins with it (tab and carriage return too). */
 const RUNS = /^'*[=+\-@\t\r]/;
@@ -21,32 +20,17 @@ export function writeCsv(rows: readonly (readonly string[])[]): string {
 
 /** Commas by the standard; a sheet copied from the screen has tabs, and some countries' files have semicolons. */
 function delimiterOf(text: string): string {
-  const head = text.split(/\r?\n/, 1)[0] ?? '';
+  const head = text.slice(0, LONGEST_ROW).split(/\r?\n/, 1)[0] ?? '';
   const count = (mark: string) => head.split(mark).length;
   return [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
 }
 
-type CsvReading =
-  | { readonly ok: true; readonly rows: readonly (readonly string[])[] }
-  | { readonly ok: false; readonly line: number; readonly detail: string };
+/** Rows end as the first does: what else would end one stands in a cell. */
+const rowEndOf = (text: string): string => /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
+
+/** Many times a family with the longest notes. */
+const LONGEST_ROW = 20_000;
 
 /** The rows of a file, every cell as text; a file that can't be cut into rows is told by its line. */
-export function readCsv(text: string): CsvReading {
-  try {
-    const rows: string[][] = parse(text, {
-      bom: true,
-      delimiter: delimiterOf(text),
-      relax_column_count: true,
-      skip_empty_lines: false,
-    });
-    return { ok: true, rows };
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    const lines = memberOf(error, 'lines');
-    return {
-      ok: false,
-      line: typeof lines === 'number' ? lines : 1,
-      detail: 'has a quote mark that does not open or close a cell as it should',
-    };
-  }
-}
+export const readCsv = (text: string): CutRows =>
+  cutRows(text, { delimiter: delimiterOf(text), rowEnd: rowEndOf(text), longestRow: LONGEST_ROW });

@@ -31,6 +31,10 @@ interface FileReading {
 
 const MOST_ROWS = 5000;
 const MOST_FAULTS = 500;
+/** A header with more that is wrong is no header of such a file. */
+const MOST_HEAD_FAULTS = 40;
+/** Of what stands there so much is told again. */
+const TOLD = 200;
 
 const isBlank = (cells: readonly string[]) => cells.every((cell) => cell.trim() === '');
 
@@ -43,12 +47,18 @@ function headFaults(names: readonly string[]): RowFault[] {
     typed: field,
   });
   const allowed = COLUMNS.map((column) => column.name);
+  const before = new Set<string>();
+  const wrong = names.flatMap((name) => {
+    if (!allowed.includes(name))
+      return [
+        fault(name.slice(0, TOLD), 'unknown-field', `is no column; the columns are ${allowed.join(', ')}`),
+      ];
+    if (before.has(name)) return [fault(name, 'not-allowed', 'stands there twice')];
+    before.add(name);
+    return [];
+  });
   return [
-    ...names.flatMap((name, index) => {
-      if (!allowed.includes(name))
-        return [fault(name, 'unknown-field', `is no column; the columns are ${allowed.join(', ')}`)];
-      return names.indexOf(name) < index ? [fault(name, 'not-allowed', 'stands there twice')] : [];
-    }),
+    ...wrong.slice(0, MOST_HEAD_FAULTS),
     ...COLUMNS.filter((column) => column.holds === 'text' && column.required)
       .filter((column) => !names.includes(column.name))
       .map((column) => ({ ...fault(column.name, 'required', 'is a column that must be there'), typed: '' })),
@@ -64,14 +74,21 @@ function cellsOf(row: number, cells: readonly string[], columns: readonly Column
     const detail = `has ${cells.length} cells; the header has ${columns.length}`;
     return {
       values,
-      faults: [{ row, field: '', code: 'not-allowed', detail, typed: cells.join(',').slice(0, 200) }],
+      faults: [{ row, field: '', code: 'not-allowed', detail, typed: cells.join(',').slice(0, TOLD) }],
     };
   }
   columns.forEach((column, index) => {
     const typed = cells[index] ?? '';
     const read = readCell(typed, column);
     if (read.ok) values[column.name] = read.value;
-    else faults.push({ row, field: column.name, code: read.code, detail: read.detail, typed });
+    else
+      faults.push({
+        row,
+        field: column.name,
+        code: read.code,
+        detail: read.detail,
+        typed: typed.slice(0, TOLD),
+      });
   });
   return { values, faults };
 }
@@ -83,8 +100,8 @@ export function readFile(text: string): FileReading {
     const fault: RowFault = { row: cut.line, field: '', code: 'not-allowed', detail: cut.detail, typed: '' };
     return { rows: [], faults: [fault], count: 0, unreadable: true };
   }
-  const names = (cut.rows[0] ?? []).map((name) => name.trim().toLowerCase());
-  const body = cut.rows.map((cells, index) => ({ row: index + 1, cells })).slice(1);
+  const names = (cut.rows[0]?.cells ?? []).map((name) => name.trim().toLowerCase());
+  const body = cut.rows.map(({ cells }, index) => ({ row: index + 1, cells })).slice(1);
   const filled = body.filter(({ cells }) => !isBlank(cells));
   const head = headFaults(names);
   if (head.length > 0) return { rows: [], faults: head, count: filled.length, unreadable: true };

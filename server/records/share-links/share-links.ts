@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { shareBuild } from '../../../shared/schemas/commands.ts';
 import { type Principal, requireStaff } from '../../auth/principal.ts';
 import { newSecret } from '../../auth/secrets.ts';
+import { noteSecurityOf } from '../../auth/security-events.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ShareLinkTable } from '../../database/tables/calls.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
@@ -50,6 +51,7 @@ export async function shareCall(
       )
       .returning(['id', 'created_at', 'expires_at'])
       .executeTakeFirstOrThrow();
+    await noteSecurityOf(tx, principal, 'link-made', input.holder);
     await emit(SHARE_LINK_EVENTS['link-made'], {
       linkId: row.id,
       holder: input.holder,
@@ -112,6 +114,7 @@ export async function revokeShareLink(
       .where('shop_id', '=', principal.shopId)
       .where('share_link_id', '=', linkId)
       .execute();
+    await noteSecurityOf(tx, principal, 'link-ended', row.holder);
     await emit(SHARE_LINK_EVENTS['link-revoked'], { linkId, holder: row.holder });
   });
 }

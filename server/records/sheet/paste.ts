@@ -1,5 +1,3 @@
-import { parse } from 'csv-parse/sync';
-import { z } from 'zod';
 import type { Quantity } from '../../../shared/quantities/units.ts';
 import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
 import {
@@ -12,6 +10,7 @@ import {
   type SheetKind,
 } from '../../../shared/schemas/sheet.ts';
 import { keysOf, type ValveName, valveSaid } from '../../../shared/schemas/words.ts';
+import { type CutRow, type CutRows, cutRows } from '../pasted/cut-rows.ts';
 import { type Column, readHeading, readValveName, readValveOnly } from './paste-headings.ts';
 
 type Entry = Omit<NewSheetReadings['readings'][number], 'reading'> & { readonly reading: Gauged };
@@ -47,29 +46,21 @@ function delimiterOf(text: string): string {
   return text.includes(';') ? ';' : ',';
 }
 
-interface Row {
-  readonly line: number;
-  readonly cells: readonly string[];
-}
+type Row = CutRow;
 
-function rowsOf(text: string): readonly Row[] {
-  const records = z
-    .array(z.object({ record: z.array(z.string()), info: z.object({ lines: z.number() }) }))
-    .parse(
-      parse(text, {
-        delimiter: delimiterOf(text),
-        relax_column_count: true,
-        relax_quotes: true,
-        skip_empty_lines: true,
-        trim: true,
-        info: true,
-        bom: true,
-      }),
-    );
-  return records
-    .map(({ record, info }) => ({ line: info.lines, cells: record }))
-    .filter(({ cells }) => cells.some((cell) => cell !== ''));
-}
+/** Many times a row with every kind of reading for every valve of its cylinder. */
+const LONGEST_ROW = 4_000;
+/** More faults than anybody mends in one go. */
+const MOST_FAULTS = 100;
+
+const rowsOf = (text: string): CutRows =>
+  cutRows(text.replaceAll('\r\n', '\n').replaceAll('\r', '\n'), {
+    delimiter: delimiterOf(text),
+    rowEnd: '\n',
+    longestRow: LONGEST_ROW,
+    skipsEmpty: true,
+    asTyped: true,
+  });
 
 interface Heading {
   readonly text: string;
@@ -193,9 +184,14 @@ export function readPasted(
   { text, unit }: Pick<PasteSheet, 'text' | 'unit'>,
   perTurn: Quantity | undefined,
 ): Pasted {
-  const [first, ...rows] = rowsOf(text);
+  const cut = rowsOf(text);
+  if (!cut.ok) {
+    const { line, detail } = cut;
+    return { readings: [], faults: [{ line, column: 'row', detail, received: '' }] };
+  }
+  const [first, ...rows] = cut.rows;
   const { headings, faults } = headingsOf(first);
-  if (faults.length > 0) return { readings: [], faults };
+  if (faults.length > 0) return { readings: [], faults: faults.slice(0, MOST_FAULTS) };
   if (rows.length > MOST_ROWS) {
     const detail = `has ${rows.length} rows; ${MOST_ROWS} at the most`;
     return { readings: [], faults: [{ line: 1, column: 'rows', detail, received: '' }] };
@@ -208,5 +204,5 @@ export function readPasted(
       readings,
       faults: [{ line: 1, column: 'rows', detail: 'there is no reading below the headings', received: '' }],
     };
-  return { readings, faults: found.sort((a, b) => a.line - b.line) };
+  return { readings, faults: found.sort((a, b) => a.line - b.line).slice(0, MOST_FAULTS) };
 }

@@ -40,20 +40,37 @@ export const WORKINGS = {
   }),
 };
 
-/** Computes, and keeps inputs and answer on the record of the build. Under a stop what takes turning it is refused. */
+/** A computation of a build with its answer, ready to be kept. */
+export interface WorkedOut {
+  readonly computation: Registered;
+  readonly inputs: unknown;
+  readonly answer: Answer;
+}
+
+/**
+ * Computes what is to be kept with a build, before the transaction that keeps it: no lock is held meanwhile. `run` says
+ * where it is done.
+ */
+export async function workOut(
+  computation: Registered,
+  given: unknown,
+  run: (inputs: unknown) => Answer | Promise<Answer>,
+): Promise<WorkedOut> {
+  const { inputs, faults } = saidInputs(computation.input, given);
+  if (faults.length > 0) throw new InputFaults(faults.map((fault) => withReceived(fault, given)));
+  return { computation, inputs, answer: await run(inputs) };
+}
+
+/** Keeps inputs and answer on the record of the build. Under a stop what takes turning it is refused. */
 export async function keepWorking(
   tx: Tx,
   principal: Principal,
   buildId: string,
-  computation: Registered,
-  given: unknown,
+  { computation, inputs, answer }: WorkedOut,
   refuseTurning: TurningCheck,
 ): Promise<{ working: Working; answer: Answer }> {
-  const { inputs, faults } = saidInputs(computation.input, given);
-  if (faults.length > 0) throw new InputFaults(faults.map((fault) => withReceived(fault, given)));
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
     if (isTurning(computation.name)) await refuseTurning(tx, principal, buildId);
-    const answer = computation.run(inputs, 'inch', 'engine');
     const { name, title } = computation;
     const seq = await emit(WORKING_EVENTS['working-kept'], { computation: name, title });
     const row = await tx

@@ -92,7 +92,8 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, ProblemWords>> = {
   'key-reused': {
     meaning:
       'The idempotency key came before with another request. It makes one request count once, and no other.',
-    advice: 'Make a new key for each new request; keep the key for a repeat of the same one.',
+    advice:
+      'Make a new key for each new request; keep the key for a repeat of the same one. It is remembered for 30 days.',
   },
   'version-required': {
     meaning: 'A change here needs to name the version that it was made on.',

@@ -43,13 +43,19 @@ function codeOf(error: unknown): ProblemCode {
   return typeof status === 'number' && status >= 400 && status < 500 ? 'bad-request' : 'internal-error';
 }
 
+/** How much an address takes, where more was sent. */
+const tooLarge = (code: ProblemCode, { bodyLimit }: FastifyRequest['routeOptions']): string | undefined =>
+  code === 'body-too-large' && bodyLimit !== undefined
+    ? `this address takes ${Math.floor(bodyLimit / 1024)} kB at the most`
+    : undefined;
+
 /** The problem that a client is told of; the text of an internal error stays here. */
-function problemOf(error: unknown, requestId: string): Problem {
+function problemOf(error: unknown, request: FastifyRequest): Problem {
   if (error instanceof RefusedWith)
-    return { ...problemOf(error.refusal, requestId), questions: error.questions };
+    return { ...problemOf(error.refusal, request), questions: error.questions };
   const code = codeOf(error);
   const { status, title } = PROBLEMS[code];
-  const base = { type: `/problems/${code}`, title, status, code, requestId };
+  const base = { type: `/problems/${code}`, title, status, code, requestId: request.id };
   if (error instanceof Failure) return { ...base, detail: error.detail, ...defined({ line: error.line }) };
   if (error instanceof InputFaults) {
     const count = error.faults.length;
@@ -59,11 +65,11 @@ function problemOf(error: unknown, requestId: string): Problem {
       errors: error.faults,
     };
   }
-  return base;
+  return { ...base, ...defined({ detail: tooLarge(code, request.routeOptions) }) };
 }
 
 export async function sendProblem(reply: FastifyReply, error: unknown): Promise<FastifyReply> {
-  const problem = problemOf(error, reply.request.id);
+  const problem = problemOf(error, reply.request);
   const refusal = error instanceof RefusedWith ? error.refusal : error;
   if (refusal instanceof Failure) reply.headers(refusal.headers);
   return reply.code(problem.status).type('application/problem+json').send(JSON.stringify(problem));
@@ -80,6 +86,8 @@ function logFailure(request: FastifyRequest, error: unknown, status: number): vo
 interface DeclaredRoute {
   readonly method: string;
   readonly url: string;
+  /** What its body is read by, where it takes one of JSON. */
+  readonly body: unknown;
 }
 
 declare module 'fastify' {
@@ -100,7 +108,7 @@ export const problems = fp(
       request.url.startsWith('/health') ||
       wantsOutcomeAlone(request);
     const answer = async (request: FastifyRequest, reply: FastifyReply, error: unknown) => {
-      const problem = problemOf(error, request.id);
+      const problem = problemOf(error, request);
       logFailure(request, error, problem.status);
       if (takesProblem(request)) return sendProblem(reply, error);
       if (error instanceof Failure) reply.headers(error.headers);
@@ -113,7 +121,8 @@ export const problems = fp(
     app.addHook('onRoute', (route) => {
       const escaped = route.url.replace(/[.+?^${}()|[\]\\]/g, '\\$&').replace(/:[A-Za-z]+/g, '[^/]+');
       const matches = new RegExp(`^${escaped.replace(/\*$/, '.*')}/?$`);
-      for (const method of [route.method].flat()) patterns.push({ matches, method, url: route.url });
+      for (const method of [route.method].flat())
+        patterns.push({ matches, method, url: route.url, body: route.schema?.body });
     });
     app.setNotFoundHandler((request, reply) => {
       const path = request.url.split('?')[0] ?? '';

@@ -37,6 +37,29 @@ describe('pasted from a spreadsheet', () => {
     expect(at(again.json, 'readings', 0, 'already')).toBe('.350 in');
   });
 
+  test('a quotation mark left open is told by its line', async () => {
+    const { buildId } = await openCall(open().service, open().person);
+    const text = `cylinder,valve,lobe lift\n1,intake,".350\n${'2,intake,.350\n'.repeat(3000)}`;
+    const detail = expect.stringContaining(
+      'has a quote mark that does not open or close a cell as it should',
+    );
+    const look = await post(`/api/v1/builds/${buildId}/sheet/paste`, { ...HOW, text });
+    expect([look.status, at(look.json, 'faults')]).toMatchObject([200, [{ line: 2, detail }]]);
+    const kept = await post(`/api/v1/builds/${buildId}/sheet/paste`, { ...HOW, text, keep: true });
+    expect([kept.status, at(kept.json, 'errors')]).toMatchObject([422, [{ pointer: '/text', detail }]]);
+  });
+
+  test('blank lines, of whichever kind, before, between and after the rows say nothing', async () => {
+    const { buildId } = await openCall(open().service, open().person);
+    for (const blank of ['\n', '\r\n', '\r', ' \n', ',,\n']) {
+      const lines = blank.repeat(10_000 / blank.length);
+      const text = `${lines}cylinder,valve,lobe lift${blank}${lines}1,intake,.350\r\n${lines}`;
+      const look = await post(`/api/v1/builds/${buildId}/sheet/paste`, { ...HOW, text });
+      expect([look.status, at(look.json, 'faults')]).toEqual([200, []]);
+      expect(at(look.json, 'readings', 0, 'readAs')).toBe('.350 in');
+    }
+  });
+
   test('every fault with its line and column, and none of it kept', async () => {
     const { buildId } = await openCall(open().service, open().person);
     const text =
