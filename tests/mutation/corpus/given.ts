@@ -44,7 +44,13 @@ export async function takeDownGiven(say: (line: string) => void): Promise<void> 
   const builds = await allBuilds();
   const search = new Search(whole, asPlain(usualEvidence()), vocabularyOf(builds), 1, say);
   search.learnFrom(builds);
-  await writeFile(POOL, `[\n${search.known().map((build) => JSON.stringify(build)).join(',\n')}\n]\n`);
+  await writeFile(
+    POOL,
+    `[\n${search
+      .known()
+      .map((build) => JSON.stringify(build))
+      .join(',\n')}\n]\n`,
+  );
 }
 
 export async function given(): Promise<Given> {

@@ -40,7 +40,8 @@ export async function mutated(name: string, sources: readonly string[]): Promise
   const folder = path.resolve('reports/corpus', name);
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
-  for (const each of ['server', 'shared', 'seeds']) await cp(each, path.join(folder, each), { recursive: true });
+  for (const each of ['server', 'shared', 'seeds'])
+    await cp(each, path.join(folder, each), { recursive: true });
   const texts = await Promise.all(
     sources.map(async (file) => ({ name: file, mutate: true, content: await readFile(file, 'utf8') })),
   );
@@ -51,12 +52,12 @@ export async function mutated(name: string, sources: readonly string[]): Promise
   });
   for (const { name: file, content } of files) await writeFile(path.join(folder, file), content);
 
-  const state: InstrumenterContext = {};
+  const coverage: MutantCoverage = { static: {}, perTest: {} };
+  const state: InstrumenterContext = { mutantCoverage: coverage };
   globalThis.__stryker__ = state;
   const { assess }: { assess: typeof Assess } = await import(
     pathToFileURL(path.join(folder, 'server/mechanics/assessment/assess.ts')).href
   );
-  const coverage: MutantCoverage = (state.mutantCoverage ??= { static: {}, perTest: {} });
 
   const run = (evidence: Evidence): Assessment | undefined => {
     try {

@@ -74,13 +74,7 @@ export class Search {
   readonly #kept: Known[] = [];
   readonly #say: (line: string) => void;
 
-  constructor(
-    mutated: Mutated,
-    usual: Plain,
-    words: Vocabulary,
-    seed: number,
-    say: (line: string) => void,
-  ) {
+  constructor(mutated: Mutated, usual: Plain, words: Vocabulary, seed: number, say: (line: string) => void) {
     this.#mutated = mutated;
     this.#usual = usual;
     this.#words = words;
@@ -173,7 +167,11 @@ export class Search {
     const open: string[] = [];
     const sized = this.#known.toSorted((a, b) => a.size - b.size);
     for (const { id } of this.#mutated.mutants) {
-      if (!this.#reached.has(id) || this.#noticing(id, this.#coming(id, this.#kept).slice(0, most)) !== undefined) continue;
+      if (
+        !this.#reached.has(id) ||
+        this.#noticing(id, this.#coming(id, this.#kept).slice(0, most)) !== undefined
+      )
+        continue;
       const coming = this.#coming(id, sized);
       const few = coming.filter((_, at) => at % Math.ceil(coming.length / most) === 0);
       const by = this.#noticing(id, few);
@@ -200,11 +198,14 @@ export class Search {
     const others = [...left].filter((id) => id !== first && drawn.reached.has(id));
     const from = Math.floor(this.#chance.between(0, others.length));
     const neighbours = others.slice(from, from + NEIGHBOURS);
-    const noticed = [first, ...neighbours].find((id) => drawn.reached.has(id) && this.#notices(drawn.build, id));
+    const noticed = [first, ...neighbours].find(
+      (id) => drawn.reached.has(id) && this.#notices(drawn.build, id),
+    );
     if (noticed === undefined) return;
     this.#keep(drawn, noticed);
     const [kept] = this.#kept;
     left.delete(noticed);
-    for (const id of left) if (kept?.reached.has(id) === true && this.#notices(kept.build, id)) left.delete(id);
+    for (const id of left)
+      if (kept?.reached.has(id) === true && this.#notices(kept.build, id)) left.delete(id);
   }
 }

@@ -178,7 +178,8 @@ const answered: Vary = (build, chance) => {
   const question = anyOf(chance, questions);
   const choice = question === undefined ? undefined : anyOf(chance, question.answers);
   if (question === undefined || choice === undefined) return undefined;
-  const value = choice.value ?? (choice.takesValue === true ? Math.round(chance.between(8, 26)) * THOU * 10 : undefined);
+  const value =
+    choice.value ?? (choice.takesValue === true ? Math.round(chance.between(8, 26)) * THOU * 10 : undefined);
   const found = { found: true, 'not-found': false }[choice.code];
   const { about } = question;
   return entered(
@@ -189,7 +190,9 @@ const answered: Vary = (build, chance) => {
       ...(value === undefined ? {} : { value }),
       ...(found === undefined ? {} : { found }),
       ...(choice.takesLean === true && chance.happens(0.7) ? { lean: 0.2 } : {}),
-      ...(choice.takesValve === true ? { place: { cylinder: chance.pick([1, 2, 3]), valve: chance.pick(['intake', 'exhaust']) } } : {}),
+      ...(choice.takesValve === true
+        ? { place: { cylinder: chance.pick([1, 2, 3]), valve: chance.pick(['intake', 'exhaust']) } }
+        : {}),
       ...(about.of === 'set-up' && chance.happens(0.5)
         ? { setUpId: about.setUpId }
         : { questionId: question.id }),

@@ -1,4 +1,13 @@
-import { isList, isMembers, kindOf, type Path, type Plain, type PlainObject, pathsIn, valueAt } from './plain-data.ts';
+import {
+  isList,
+  isMembers,
+  kindOf,
+  type Path,
+  type Plain,
+  type PlainObject,
+  pathsIn,
+  valueAt,
+} from './plain-data.ts';
 
 /** Values that stand for nothing by themselves: names of entries and their places on the record. */
 const NAMES = /(?:^|\.)(?:id|line|number|setUpId|armId|partId|questionId|entryId)$/;

@@ -8,6 +8,8 @@ export function blocksIn(text: string): Map<string, string> {
 
 /** As they are kept, each with more beside its heading where something is given. */
 export function blocksText(blocks: Blocks, beside: ReadonlyMap<string, string> = new Map()): string {
-  const texts = [...blocks].map(([of, lines]) => `${of} ${beside.get(of) ?? ''}`.trimEnd().concat(`\n${lines}`));
+  const texts = [...blocks].map(([of, lines]) =>
+    `${of} ${beside.get(of) ?? ''}`.trimEnd().concat(`\n${lines}`),
+  );
   return `${texts.join('\n\n')}\n`;
 }

@@ -1,12 +1,12 @@
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
+import { isWithin } from '../../kit/within.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { allKept } from './kept.ts';
 
 export type Heat = 'cold' | 'hot';
 
-export const isNearLash = (a: number, b: number): boolean =>
-  Math.abs(a - b) <= allowance('one-feeler') + 1e-9;
+export const isNearLash = (a: number, b: number): boolean => isWithin(a - b, allowance('one-feeler'));
 
 /** The lashes of the card, of these sides, each once. */
 export const printedLashes = ({ card }: Evidence, sides: readonly Side[] = SIDES): number[] => [

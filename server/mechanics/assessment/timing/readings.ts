@@ -1,4 +1,5 @@
 import { allowance } from '../../kit/allowances.ts';
+import { isAtLeast, isWithin } from '../../kit/within.ts';
 import type { Evidence, Side, StopEvidence } from '../evidence.ts';
 import { type HeldPeak, held } from './against-card.ts';
 import { degrees, type Lined } from './degrees.ts';
@@ -48,7 +49,7 @@ export const ofSide = ({ peaks }: TimingRead, side: Side): readonly HeldPeak[] =
   peaks.filter((peak) => peak.side === side);
 
 /** The pointer is further out than a wheel is read; less than that is nobody’s to shift. */
-export const isPointerOut = (correction: number): boolean => Math.abs(correction) >= READ - 1e-9;
+export const isPointerOut = (correction: number): boolean => isAtLeast(Math.abs(correction), READ);
 
 export const isOut = (stop: StopEvidence | undefined): stop is StopEvidence =>
   stop !== undefined && isPointerOut(stop.correction);
@@ -71,7 +72,7 @@ export function withoutError(peak: HeldPeak, { correction }: StopEvidence): Held
 }
 
 /** Off the card by no more than a centreline is good to: which way, or at all, is not known. */
-export const isWithinWheel = (advance: number): boolean => Math.abs(advance) <= WHEEL + 1e-9;
+export const isWithinWheel = (advance: number): boolean => isWithin(advance, WHEEL);
 
 /** How the cam stands against its card; empty where the card says nothing. */
 export function againstSaid(advance: number | undefined): string {
