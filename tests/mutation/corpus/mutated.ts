@@ -3,12 +3,13 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { InstrumenterContext, Mutant, MutantCoverage } from '@stryker-mutator/api/core';
 import { Instrumenter } from '@stryker-mutator/instrumenter';
-import type { assess as Assess } from '../../../server/mechanics/assessment/assess.ts';
-import type { Assessment } from '../../../server/mechanics/assessment/assessment.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { everything as AllOf, Everything } from '../../tools/told/everything.ts';
 
 /** More often than any build comes by one place: a mutant that goes round for ever is broken off. */
 const MOST_HITS = 300_000;
+
+const EVERYTHING = 'tests/tools/told/everything.ts';
 
 const SILENT = {
   isTraceEnabled: () => false,
@@ -30,9 +31,9 @@ export interface Mutated {
   /** Those that a build can come by; what runs while files load is left out, as it is of every run. */
   readonly mutants: readonly Mutant[];
   /** What is said of it, and by which mutants it comes; nothing where such a build breaks the assessment. */
-  readonly by: (evidence: Evidence) => { said: Assessment; reached: ReadonlySet<string> } | undefined;
+  readonly by: (evidence: Evidence) => { said: Everything; reached: ReadonlySet<string> } | undefined;
   /** What is said with a fault; nothing where it breaks. */
-  readonly with: (mutant: string, evidence: Evidence) => Assessment | undefined;
+  readonly with: (mutant: string, evidence: Evidence) => Everything | undefined;
 }
 
 /** A copy of what the assessment is made of, with these files mutated; it runs from there. */
@@ -55,13 +56,13 @@ export async function mutated(name: string, sources: readonly string[]): Promise
   const coverage: MutantCoverage = { static: {}, perTest: {} };
   const state: InstrumenterContext = { mutantCoverage: coverage };
   globalThis.__stryker__ = state;
-  const { assess }: { assess: typeof Assess } = await import(
-    pathToFileURL(path.join(folder, 'server/mechanics/assessment/assess.ts')).href
+  const { everything }: { everything: typeof AllOf } = await import(
+    pathToFileURL(path.join(folder, EVERYTHING)).href
   );
 
-  const run = (evidence: Evidence): Assessment | undefined => {
+  const run = (evidence: Evidence): Everything | undefined => {
     try {
-      return assess(evidence);
+      return everything(evidence);
     } catch {
       return undefined;
     }

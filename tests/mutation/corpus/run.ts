@@ -7,7 +7,7 @@
 import { existsSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import process from 'node:process';
-import { besideUsual, keptBuilds, writeBuilds } from '../../tools/told/corpus.ts';
+import { besideUsual, keptBuilds, writeBuilds, writeToldOfBuilds } from '../../tools/told/corpus.ts';
 import { usualEvidence } from '../../tools/told/kept.ts';
 import { ASSESSMENT_SLICES, partOf } from '../assessment-slices.ts';
 import { filesOf } from '../fingerprint.ts';
@@ -53,6 +53,7 @@ async function choose(part: string, from: Given, effort: Effort, before: boolean
     part,
     found.builds.map((build) => besideUsual(asEvidence(build))),
   );
+  writeToldOfBuilds(part);
   await writeFile(`reports/corpus/${part}.txt`, linesOf(faults, found));
   const left = found.neverReached.length + found.notNoticed.length;
   const share = (100 * (found.mutants - left)) / found.mutants;

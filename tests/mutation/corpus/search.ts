@@ -181,15 +181,23 @@ export class Search {
     return open;
   }
 
-  /** Variations of what comes by it, each tried on some of its neighbours too. */
+  /**
+   * Variations of what comes by it, each tried on some of its neighbours too. Every second one goes on from the one
+   * before: what takes an answer, and an entry after it, is not found in one step.
+   */
   #tryVariations(open: readonly string[], variations: number): string[] {
     const left = new Set(open);
+    const walks = new Map<string, Plain>();
     for (let time = 0; time < variations; time++)
       for (const id of open) {
         const coming = left.has(id) ? this.#coming(id, [...this.#kept, ...this.#known]) : [];
         if (coming.length === 0) continue;
-        const drawn = this.#look(varied(this.#chance.pick(coming).build, this.#chance, this.#words));
-        if (drawn !== undefined) this.#tryOn(drawn, id, left);
+        const from = time % 2 === 1 ? walks.get(id) : undefined;
+        const build = from ?? this.#chance.pick(coming).build;
+        const drawn = this.#look(varied(build, this.#chance, this.#words));
+        if (drawn === undefined) continue;
+        if (drawn.reached.has(id)) walks.set(id, drawn.build);
+        this.#tryOn(drawn, id, left);
       }
     return [...left];
   }

@@ -14,7 +14,7 @@ import { filesOf } from '../fingerprint.ts';
 
 declare global {
   /** What was assessed while a test ran. */
-  var assessedBuilds: Evidence[] | undefined;
+  var assessedBuilds: Set<Evidence> | undefined;
 }
 
 const FOLDER = 'reports/corpus/seen';
@@ -24,10 +24,20 @@ const WRAPPER = `import type { Assessment } from './assessment.ts';
 import type { Evidence } from './evidence.ts';
 import { assess as assessed } from './assess-itself.ts';
 export const assess = (evidence: Evidence): Assessment => {
-  globalThis.assessedBuilds?.push(evidence);
-  return assessed(evidence);
+  const builds = globalThis.assessedBuilds;
+  builds?.add(evidence);
+  // What its parts are given of it is no build of its own.
+  globalThis.assessedBuilds = undefined;
+  try {
+    return assessed(evidence);
+  } finally {
+    globalThis.assessedBuilds = builds;
+  }
 };
 `;
+
+/** Parts that tests call by themselves, with the whole evidence. */
+const PART = /(export function \w+(?:Part|Read)\(\s*evidence: Evidence\b[\s\S]*?\{\n)/;
 
 async function copied(): Promise<void> {
   await rm(FOLDER, { recursive: true, force: true });
@@ -39,6 +49,13 @@ async function copied(): Promise<void> {
   const assess = path.join(FOLDER, 'server/mechanics/assessment/assess.ts');
   await rename(assess, assess.replace('assess.ts', 'assess-itself.ts'));
   await writeFile(assess, WRAPPER);
+  const folder = path.dirname(assess);
+  for (const name of await readdir(folder, { recursive: true })) {
+    const file = path.join(folder, name);
+    const text = name.endsWith('.ts') ? await readFile(file, 'utf8') : '';
+    if (PART.test(text))
+      await writeFile(file, text.replace(PART, '$1  globalThis.assessedBuilds?.add(evidence);\n'));
+  }
 }
 
 /** Takes them down, as JSON, the same in every run. */
@@ -47,20 +64,22 @@ export async function takeDownSeen(): Promise<void> {
   const files = [...new Set(slices.flatMap(({ tests }) => tests))].filter((file) => !/\/told\//.test(file));
   await copied();
   fc.configureGlobal({ seed: 20, endOnFailure: true, numRuns: 20 });
-  globalThis.assessedBuilds = [];
-  const builds = new Map<string, string>();
+  const found = new Set<Evidence>();
+  globalThis.assessedBuilds = found;
+  const builds = new Set<string>();
   const home = process.cwd();
   process.chdir(FOLDER);
   for (const test of await collectedTests(files)) {
     await test.run().catch(() => undefined);
-    for (const evidence of globalThis.assessedBuilds.splice(0)) {
+    for (const evidence of found) {
       const text = JSON.stringify(inOwnNumbers(evidence));
-      builds.set(text, text);
+      builds.add(text);
     }
+    found.clear();
   }
   process.chdir(home);
   globalThis.assessedBuilds = undefined;
-  await writeFile(SEEN, `[\n${[...builds.keys()].toSorted((a, b) => a.length - b.length).join(',\n')}\n]\n`);
+  await writeFile(SEEN, `[\n${[...builds].toSorted((a, b) => a.length - b.length).join(',\n')}\n]\n`);
 }
 
 export async function seenBuilds(): Promise<Evidence[]> {

@@ -182,20 +182,25 @@ const answered: Vary = (build, chance) => {
     choice.value ?? (choice.takesValue === true ? Math.round(chance.between(8, 26)) * THOU * 10 : undefined);
   const found = { found: true, 'not-found': false }[choice.code];
   const { about } = question;
+  // As a program may send it: by the words of the question alone.
+  const byWords = chance.happens(0.15);
   return entered(
     build,
     'answers',
     {
-      ...{ id: '', line: 0, code: question.code, question: question.ask, answer: choice.code },
+      ...{ id: '', line: 0, code: byWords ? '' : question.code, question: question.ask },
+      answer: chance.happens(0.1) ? choice.label : choice.code,
       ...(value === undefined ? {} : { value }),
       ...(found === undefined ? {} : { found }),
       ...(choice.takesLean === true && chance.happens(0.7) ? { lean: 0.2 } : {}),
       ...(choice.takesValve === true
         ? { place: { cylinder: chance.pick([1, 2, 3]), valve: chance.pick(['intake', 'exhaust']) } }
         : {}),
-      ...(about.of === 'set-up' && chance.happens(0.5)
-        ? { setUpId: about.setUpId }
-        : { questionId: question.id }),
+      ...(byWords
+        ? {}
+        : about.of === 'set-up' && chance.happens(0.5)
+          ? { setUpId: about.setUpId }
+          : { questionId: question.id }),
     },
     chance,
   );

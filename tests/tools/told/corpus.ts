@@ -1,7 +1,8 @@
-import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { memberOf } from '../../../shared/member.ts';
-import { digest } from './inline.ts';
+import { blocksText } from './blocks.ts';
+import { everything } from './everything.ts';
+import { digest, inline } from './inline.ts';
 import { isThere, readTold, usualEvidence, writeTold } from './kept.ts';
 import { shortly } from './shortly.ts';
 
@@ -40,7 +41,17 @@ export function besideUsual(evidence: Evidence): KeptBuild {
 
 /** What is told of it: the sentences, and a digest of each part of what stands behind them. */
 export function toldOfBuild(build: KeptBuild, usual: Evidence): string {
-  const assessment = assess({ ...usual, ...build });
+  const { assessment, chosen } = everything({ ...usual, ...build });
   const judged = assessment.judgements.map(({ word = 'no word', sentence }) => `${word}: ${sentence}`);
-  return [...judged, shortly(assessment)].join('\n');
+  const beside = Object.entries(chosen).map(([of, value]) => `${of} ${digest(inline(value)).slice(0, 6)}`);
+  return [...judged.map((line) => line.replaceAll('\n', ' / ')), shortly(assessment), beside.join(', ')].join(
+    '\n',
+  );
+}
+
+/** Writes down what is told of those that are kept for this part. */
+export function writeToldOfBuilds(part: string): void {
+  const usual = usualEvidence();
+  const told = new Map(keptBuilds(part).map((build) => [nameOf(build), toldOfBuild(build, usual)]));
+  writeTold(toldOf(part), blocksText(told));
 }

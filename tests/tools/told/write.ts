@@ -29,10 +29,8 @@ const run = (files: readonly string[]): Promise<void> =>
   node(['tests/run.ts', ...files], { ...process.env, WRITE_TOLD: 'yes' });
 
 const [what, ...words] = process.argv.slice(2);
-if (what === 'corpus') {
-  await node(['tests/mutation/corpus/run.ts', ...words], process.env);
-  await run(['tests/mechanics/assessment/told/corpus/']);
-} else {
+if (what === 'corpus') await node(['tests/mutation/corpus/run.ts', ...words], process.env);
+else {
   if (what !== 'quick') await run(['tests/calls/']);
   await run([...(await telling('tests/mechanics/assessment')), ...(await telling('tests/assessment'))]);
 }

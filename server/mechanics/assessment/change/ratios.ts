@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { byText } from '../../kit/by-text.ts';
 import { plansOf } from '../common/plans.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
@@ -57,7 +58,7 @@ const unfit = ({ spring, lashIn, lacks }: ValveRatio): number =>
 
 export const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
   ratios.toSorted(
-    (a, b) => unfit(a) - unfit(b) || a.high - a.low - (b.high - b.low) || (a.setUpId < b.setUpId ? -1 : 1),
+    (a, b) => unfit(a) - unfit(b) || a.high - a.low - (b.high - b.low) || byText(a.setUpId, b.setUpId),
   )[0];
 
 export function measured(ratio: ValveRatio): ChangeRatio {

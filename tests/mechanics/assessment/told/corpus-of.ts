@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { blocksIn, blocksText } from '../../../tools/told/blocks.ts';
-import { keptBuilds, nameOf, toldOf, toldOfBuild } from '../../../tools/told/corpus.ts';
-import { AGAIN, isThere, isWriting, readTold, usualEvidence, writeTold } from '../../../tools/told/kept.ts';
+import { blocksIn } from '../../../tools/told/blocks.ts';
+import { keptBuilds, nameOf, toldOf, toldOfBuild, writeToldOfBuilds } from '../../../tools/told/corpus.ts';
+import { AGAIN, isThere, isWriting, readTold, usualEvidence } from '../../../tools/told/kept.ts';
 
 /**
  * What is told of the builds that were chosen for a part of the assessment is what was written down. It notices a
@@ -13,8 +13,7 @@ export function corpusOf(part: string): void {
   describe(`builds chosen for ${part}`, () => {
     if (isWriting) {
       test('what is told of them is written down', () => {
-        const told = new Map([...builds].map(([name, build]) => [name, toldOfBuild(build, usual)]));
-        writeTold(toldOf(part), blocksText(told));
+        writeToldOfBuilds(part);
       });
       return;
     }
