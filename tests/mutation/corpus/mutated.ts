@@ -6,6 +6,8 @@ import { Instrumenter } from '@stryker-mutator/instrumenter';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import type { everything as AllOf, Everything } from '../../tools/told/everything.ts';
 
+import { weighed } from './weighed.ts';
+
 /** More often than any build comes by one place: a mutant that goes round for ever is broken off. */
 const MOST_HITS = 300_000;
 
@@ -30,7 +32,9 @@ const SILENT = {
 export interface Mutated {
   /** Those that a build can come by; what runs while files load is left out, as it is of every run. */
   readonly mutants: readonly Mutant[];
-  /** What is said of it, and by which mutants it comes; nothing where such a build breaks the assessment. */
+  /** Those that any build came by so far, whether or not something would be otherwise there. */
+  readonly passed: ReadonlySet<string>;
+  /** What is said of it, and where a mutant may act; nothing where such a build breaks the assessment. */
   readonly by: (evidence: Evidence) => { said: Everything; reached: ReadonlySet<string> } | undefined;
   /** What is said with a fault; nothing where it breaks. */
   readonly with: (mutant: string, evidence: Evidence) => Everything | undefined;
@@ -41,7 +45,7 @@ export async function mutated(name: string, sources: readonly string[]): Promise
   const folder = path.resolve('reports/corpus', name);
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
-  for (const each of ['server', 'shared', 'seeds'])
+  for (const each of ['server', 'shared', 'seeds', EVERYTHING])
     await cp(each, path.join(folder, each), { recursive: true });
   const texts = await Promise.all(
     sources.map(async (file) => ({ name: file, mutate: true, content: await readFile(file, 'utf8') })),
@@ -51,7 +55,12 @@ export async function mutated(name: string, sources: readonly string[]): Promise
     excludedMutations: ['StringLiteral'],
     ignorers: [],
   });
-  for (const { name: file, content } of files) await writeFile(path.join(folder, file), content);
+  const isWeighed = new Set<string>();
+  for (const { name: file, content } of files) {
+    const { text, ids } = weighed(file, content);
+    for (const id of ids) isWeighed.add(id);
+    await writeFile(path.join(folder, file), text);
+  }
 
   const coverage: MutantCoverage = { static: {}, perTest: {} };
   const state: InstrumenterContext = { mutantCoverage: coverage };
@@ -67,16 +76,23 @@ export async function mutated(name: string, sources: readonly string[]): Promise
       return undefined;
     }
   };
+  const passed = new Set<string>();
   return {
+    passed,
     mutants: mutants.filter(({ id, status }) => status === undefined && coverage.static[id] === undefined),
     by: (evidence) => {
       state.currentTestId = 'build';
       delete state.hitCount;
+      const otherwise = new Set<string>();
+      globalThis.comesOutOtherwise = otherwise;
       const said = run(evidence);
-      const reached = new Set(Object.keys(coverage.perTest.build ?? {}));
+      globalThis.comesOutOtherwise = undefined;
+      const reached = Object.keys(coverage.perTest.build ?? {});
       delete coverage.perTest.build;
       delete state.currentTestId;
-      return said === undefined ? undefined : { said, reached };
+      for (const id of reached) passed.add(id);
+      const acted = reached.filter((id) => !isWeighed.has(id) || otherwise.has(id));
+      return said === undefined ? undefined : { said, reached: new Set(acted) };
     },
     with: (mutant, evidence) => {
       state.activeMutant = mutant;

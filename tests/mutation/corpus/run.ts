@@ -26,7 +26,7 @@ const say = (line: string) => {
 };
 
 /** Faults that no build notices, each in one line. */
-function linesOf({ mutants }: Mutated, { neverReached, notNoticed }: Found): string {
+function linesOf({ mutants, passed }: Mutated, { neverReached, notNoticed }: Found): string {
   const by = new Map(mutants.map((mutant) => [mutant.id, mutant]));
   const line = (why: string) => (id: string) => {
     const mutant = by.get(id);
@@ -35,7 +35,8 @@ function linesOf({ mutants }: Mutated, { neverReached, notNoticed }: Found): str
     const short = replacement.replaceAll(/\s+/g, ' ').slice(0, 100);
     return `${why} ${fileName}:${location.start.line + 1}:${location.start.column + 1} ${mutatorName} ${short}`;
   };
-  return `${[...neverReached.map(line('never')), ...notNoticed.map(line('same'))].join('\n')}\n`;
+  const why = (id: string) => line(passed.has(id) ? 'always so' : 'never')(id);
+  return `${[...neverReached.map(why), ...notNoticed.map(line('same'))].join('\n')}\n`;
 }
 
 async function choose(part: string, from: Given, effort: Effort, before: boolean): Promise<void> {

@@ -36,7 +36,7 @@ function askedOf(
     {
       about: { of: 'side', valve: side },
       step: 'timing',
-      among: [...(id === '' ? [] : [id]), keyOfFigures('pointer', correction, pointerOff)].join(':'),
+      among: `${id}:${keyOfFigures('pointer', correction, pointerOff)}`,
       answers,
       choices: [
         { code: 'stop', label: `${stop}, as the stop has it`, changes: 'That is taken off instead.' },

@@ -25,7 +25,7 @@ export function durationOff(
       {
         about: { of: 'side', valve: side },
         step: 'timing',
-        ...(id === '' ? {} : { among: id }),
+        among: id,
         answers,
         choices: [
           {

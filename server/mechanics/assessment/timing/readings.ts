@@ -23,10 +23,10 @@ export interface TimingRead {
 export function readOf(evidence: Evidence): TimingRead {
   const lined = evidence.workings.toSorted((a, b) => a.line - b.line);
   return {
-    stops: lined.flatMap(({ id = '', line, timing }): Lined<StopEvidence>[] =>
+    stops: lined.flatMap(({ id, line, timing }): Lined<StopEvidence>[] =>
       timing?.of === 'stop' ? [{ ...timing, id, line }] : [],
     ),
-    peaks: lined.flatMap(({ id = '', line, timing }): HeldPeak[] =>
+    peaks: lined.flatMap(({ id, line, timing }): HeldPeak[] =>
       timing?.of === 'peak' ? [held({ ...timing, id, line }, evidence)] : [],
     ),
   };

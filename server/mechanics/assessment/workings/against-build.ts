@@ -147,7 +147,7 @@ export function againstBuild(
       {
         about: BUILD,
         step: STEPS[set.of],
-        among: [...(id === undefined ? [] : [id]), ...off.map(({ key }) => key)].join(':'),
+        among: [id, ...off.map(({ key }) => key)].join(':'),
         answers: evidence.answers,
         choices: CHOICES,
       },

@@ -157,9 +157,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     ];
   });
   const { questions, stop } = bottomed(sumsTooFar(evidence), evidence);
-  const aside = evidence.workings.flatMap(({ id, onlyWorkedOut }) =>
-    onlyWorkedOut === true && id !== undefined ? [id] : [],
-  );
+  const aside = evidence.workings.flatMap(({ id, onlyWorkedOut }) => (onlyWorkedOut === true ? [id] : []));
   const all = [
     ...questions,
     ...sums.flatMap((sum) => [...sum.questions, ...sum.over]),
