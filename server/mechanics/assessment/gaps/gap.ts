@@ -36,9 +36,6 @@ export interface JudgedGap {
   readonly asksLash: boolean;
 }
 
-const lifterOf = ({ engine }: Evidence) =>
-  engine.lifter === undefined ? undefined : isSolidLifter(engine.lifter) ? 'solid' : 'hydraulic';
-
 /** What a gap still needs that may read too large, because the lifter under it sinks. */
 export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): Lack[] {
   if (lifter === 'hydraulic')
@@ -48,7 +45,7 @@ export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence
         'a reading on a solid or locked lifter: a hydraulic one sinks, and this reads too large',
       ),
     ];
-  if (lifter === 'not-said' && lifterOf(evidence) !== 'solid')
+  if (lifter === 'not-said' && !isSolidLifter(evidence.engine.lifter))
     return [
       toSay(
         'which-lifter',
