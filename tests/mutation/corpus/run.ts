@@ -39,6 +39,13 @@ function linesOf({ mutants, passed }: Mutated, { neverReached, notNoticed }: Fou
   return `${[...neverReached.map(why), ...notNoticed.map(line('same'))].join('\n')}\n`;
 }
 
+/** The test that holds them to what is told, where the part has none yet. */
+async function withTest(part: string): Promise<void> {
+  const file = `tests/mechanics/assessment/told/corpus/${part}.test.ts`;
+  if (!existsSync(file))
+    await writeFile(file, `import { corpusOf } from '../corpus-of.ts';\n\ncorpusOf('${part}');\n`);
+}
+
 async function choose(part: string, from: Given, effort: Effort, before: boolean): Promise<void> {
   const slice = ASSESSMENT_SLICES.find((each) => partOf(each) === part);
   if (slice === undefined) throw new Error(`no part ${part}: ${PARTS.join(', ')}`);
@@ -55,6 +62,7 @@ async function choose(part: string, from: Given, effort: Effort, before: boolean
     found.builds.map((build) => besideUsual(asEvidence(build))),
   );
   writeToldOfBuilds(part);
+  await withTest(part);
   await writeFile(`reports/corpus/${part}.txt`, linesOf(faults, found));
   const left = found.neverReached.length + found.notNoticed.length;
   const share = (100 * (found.mutants - left)) / found.mutants;

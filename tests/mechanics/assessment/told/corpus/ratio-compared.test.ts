@@ -1,3 +1,0 @@
-import { corpusOf } from '../corpus-of.ts';
-
-corpusOf('ratio-compared');
