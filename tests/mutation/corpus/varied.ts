@@ -25,6 +25,15 @@ const leaves = (build: Plain): Path[] =>
     return !isList(value) && !isMembers(value) && path[0] !== 'limits' && !isName(path);
   });
 
+const isFilled = (build: Plain, [name = '']: Path): boolean =>
+  leaves(valueAt(build, [name]) ?? null).length > 0;
+
+/** Mostly of what the build has something of: the rest is there because every build has it. */
+function mostlyFilled(build: Plain, chance: Chance, paths: readonly Path[]): Path | undefined {
+  const filled = chance.happens(0.75) ? paths.filter((path) => isFilled(build, path)) : [];
+  return anyOf(chance, filled.length > 0 ? filled : paths);
+}
+
 const anyOf = <T>(chance: Chance, items: readonly T[]): T | undefined =>
   items.length === 0 ? undefined : chance.pick(items);
 
@@ -94,19 +103,19 @@ const struck: Vary = (build, chance) => {
 
 const notSaid: Vary = (build, chance, words) => {
   const paths = pathsIn(build).filter((path) => path[0] !== 'limits' && words.isOptional(path));
-  const path = anyOf(chance, paths);
+  const path = mostlyFilled(build, chance, paths);
   return path === undefined ? undefined : withAt(build, path, undefined);
 };
 
 const saidOtherwise: Vary = (build, chance, words) => {
-  const path = anyOf(chance, leaves(build));
+  const path = mostlyFilled(build, chance, leaves(build));
   const value = path === undefined ? undefined : anyOf(chance, words.seen(path));
   return path === undefined || value === undefined ? undefined : withAt(build, path, value);
 };
 
 const otherFigure: Vary = (build, chance) => {
   const numbers = leaves(build).filter((path) => typeof valueAt(build, path) === 'number');
-  const path = anyOf(chance, numbers);
+  const path = mostlyFilled(build, chance, numbers);
   const was = path === undefined ? undefined : valueAt(build, path);
   if (path === undefined || typeof was !== 'number') return undefined;
   const near = numbers
@@ -128,7 +137,7 @@ const saidToo: Vary = (build, chance, words) => {
   const objects: Path[] = [[], ...pathsIn(build)].filter(
     (path) => path[0] !== 'limits' && isMembers(valueAt(build, path)),
   );
-  const at = anyOf(chance, objects);
+  const at = mostlyFilled(build, chance, objects);
   if (at === undefined) return undefined;
   const names = words.mayHave(at).filter((name) => valueAt(build, [...at, name]) === undefined);
   const name = anyOf(chance, names);

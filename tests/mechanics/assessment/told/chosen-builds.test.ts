@@ -14,7 +14,7 @@ describe('a condition with faults is weighed', () => {
   test('with what it would be, but for what has to be called for it', () => {
     const { text, ids } = weighed('a.ts', put);
     expect(ids).toEqual(['3', '2']);
-    expect(text).toContain('(stryCov_9fa48("1", "2", "3"), weighCondition(x <= y, "3", x < y, "2", false)))');
+    expect(text).toContain('(stryCov_9fa48("1", "2", "3"), weighCondition(x <= y, "3", x < y, "2", false))');
   });
 
   test('and is what it was', () => {
