@@ -4,6 +4,7 @@ import { evidenceIn } from '../../tools/told/evidence-text.ts';
 import { namesIn, readTold, usualEvidence } from '../../tools/told/kept.ts';
 import { ASSESSMENT_SLICES } from '../assessment-slices.ts';
 import { filesOf } from '../fingerprint.ts';
+import { moreBuilds } from './more-builds.ts';
 import { mutated } from './mutated.ts';
 import type { Plain } from './plain-data.ts';
 import { Search } from './search.ts';
@@ -31,7 +32,7 @@ async function allBuilds(): Promise<Plain[]> {
     ),
   );
   const drawn = Array.from({ length: GENERATED }, (_, at) => buildOf(at + 1));
-  return [...(await seenBuilds()), ...played, ...drawn].map((evidence) =>
+  return [...(await seenBuilds()), ...moreBuilds(), ...played, ...drawn].map((evidence) =>
     asPlain({ ...evidence, limits: usual.limits }),
   );
 }
@@ -55,5 +56,9 @@ export async function takeDownGiven(say: (line: string) => void): Promise<void> 
 
 export async function given(): Promise<Given> {
   const builds: Plain[] = JSON.parse(await readFile(POOL, 'utf8'));
-  return { usual: asPlain(usualEvidence()), builds, words: vocabularyOf(await allBuilds()) };
+  return {
+    usual: asPlain(usualEvidence()),
+    builds: [...builds, ...moreBuilds().map(asPlain)],
+    words: vocabularyOf(await allBuilds()),
+  };
 }
