@@ -56,12 +56,13 @@ async function choose(part: string, from: Given, effort: Effort, before: boolean
   const usual = usualEvidence();
   if (before) search.keepOf(keptBuilds(part).map((build) => asPlain({ ...usual, ...build })));
   search.learnFrom(from.builds);
-  const found = search.find(effort);
-  writeBuilds(
-    part,
-    found.builds.map((build) => besideUsual(asEvidence(build))),
-  );
-  writeToldOfBuilds(part);
+  const found = search.find(effort, (builds) => {
+    writeBuilds(
+      part,
+      builds.map((build) => besideUsual(asEvidence(build))),
+    );
+    writeToldOfBuilds(part);
+  });
   await withTest(part);
   await writeFile(`reports/corpus/${part}.txt`, linesOf(faults, found));
   const left = found.neverReached.length + found.notNoticed.length;

@@ -144,7 +144,8 @@ export class Search {
   /** The builds that are in mind: together they come by all that any did. */
   known = (): readonly Plain[] => this.#known.map(({ build }) => build);
 
-  find(effort: Effort): Found {
+  /** `keep` is given what was found so far, time and again: a search that is broken off goes on from there. */
+  find(effort: Effort, keep: (builds: readonly Plain[]) => void): Found {
     const { mutants } = this.#mutated;
     this.#say(`${this.#known.length} builds come by ${this.#reached.size} of ${mutants.length}`);
     for (let drawn = 0; drawn < effort.drawn; drawn++)
@@ -152,10 +153,14 @@ export class Search {
     this.#say(`with ${effort.drawn} variations ${this.#known.length} come by ${this.#reached.size}`);
     const open = this.#tryKnown(effort.tried);
     this.#say(`${this.#kept.length} kept, ${open.length} not noticed`);
-    const left = this.#tryVariations(open, effort.variations);
+    const found = () => this.#kept.map(({ build }) => build);
+    keep(found());
+    const left = this.#tryVariations(open, effort.variations, () => {
+      keep(found());
+    });
     this.#say(`${this.#kept.length} kept, ${left.length} not noticed`);
     return {
-      builds: this.#kept.map(({ build }) => build),
+      builds: found(),
       mutants: mutants.length,
       neverReached: mutants.map(({ id }) => id).filter((id) => !this.#reached.has(id)),
       notNoticed: left,
@@ -185,10 +190,10 @@ export class Search {
    * Variations of what comes by it, each tried on some of its neighbours too. Every second one goes on from the one
    * before: what takes an answer, and an entry after it, is not found in one step.
    */
-  #tryVariations(open: readonly string[], variations: number): string[] {
+  #tryVariations(open: readonly string[], variations: number, eachTime: () => void): string[] {
     const left = new Set(open);
     const walks = new Map<string, Plain>();
-    for (let time = 0; time < variations; time++)
+    for (let time = 0; time < variations; time++) {
       for (const id of open) {
         const coming = left.has(id) ? this.#coming(id, [...this.#kept, ...this.#known]) : [];
         if (coming.length === 0) continue;
@@ -199,6 +204,8 @@ export class Search {
         if (drawn.reached.has(id)) walks.set(id, drawn.build);
         this.#tryOn(drawn, id, left);
       }
+      eachTime();
+    }
     return [...left];
   }
 
