@@ -38,10 +38,8 @@ export function readOf(evidence: Evidence): TimingRead {
  * stop read since, whenever that was kept.
  */
 export function stopFor({ stops }: TimingRead, peak: HeldPeak): Lined<StopEvidence> | undefined {
-  const newest = stops.at(-1);
-  if (newest === undefined || peak.line > newest.line || peak.shifted === true || isOut(newest))
-    return newest;
-  return stops.findLast((stop) => isOut(stop)) ?? newest;
+  const isLast = peak.shifted === true || stops.every(({ line }) => peak.line > line);
+  return (isLast ? undefined : stops.findLast((stop) => isOut(stop))) ?? stops.at(-1);
 }
 
 /** Those of one lobe. */
