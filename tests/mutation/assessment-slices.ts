@@ -42,11 +42,7 @@ const OF_CHANGE = [
   ...told('change', 'others'),
 ];
 
-/**
- * The assessment of a build, each part of it with the tests of its own sentences and with what is told of the played
- * calls about it; the laws over generated builds take seconds, and what they alone would notice counts as not noticed.
- */
-export const ASSESSMENT_SLICES: readonly Slice[] = [
+const SLICES: readonly Slice[] = [
   {
     name: 'assessment-noise',
     sources: ['assessment/noise'],
@@ -129,3 +125,18 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     throughAssessment: [...OF_CHANGE, ...OF_SHEET],
   },
 ];
+
+const PREFIX = 'assessment-';
+
+/** A part of the assessment that builds are chosen for: its slice without what all begin with. */
+export const partOf = ({ name }: Slice): string => name.slice(PREFIX.length);
+
+/**
+ * The assessment of a build, each part of it with the tests of its own sentences and with what is told of the played
+ * calls about it; the laws over generated builds take seconds, and what they alone would notice counts as not noticed.
+ * Each has what is told of the builds that were chosen for it too.
+ */
+export const ASSESSMENT_SLICES: readonly Slice[] = SLICES.map((each) => ({
+  ...each,
+  throughAssessment: [...(each.throughAssessment ?? []), ...at(`told/corpus/${partOf(each)}.`)],
+}));

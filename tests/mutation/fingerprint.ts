@@ -16,13 +16,14 @@ async function filesBelow(folder: string, endings: readonly string[] = ['.ts']):
   return names.filter((name) => endings.some((ending) => name.endsWith(ending))).sort();
 }
 
-const TOLD = /\b(toldOf|assessAsTold)\('([\w-]+)'/;
+const TOLD = /\b(toldOf|assessAsTold|corpusOf)\('([\w-]+)'/;
 
 /** What a test compares with what is told: it is of the test as much as its own lines. */
 async function writtenDown(test: string): Promise<string[]> {
   const [, by, name = ''] = TOLD.exec(await readFile(test, 'utf8')) ?? [];
   if (by === undefined) return [];
   if (by === 'assessAsTold') return [`${TOLD_OF}builds/${name}.txt`];
+  if (by === 'corpusOf') return ['.json', '.txt'].map((ending) => `${TOLD_OF}corpus/${name}${ending}`);
   return (await filesBelow(TOLD_OF + name, ['.json', '.txt'])).map((file) => `${TOLD_OF}${name}/${file}`);
 }
 

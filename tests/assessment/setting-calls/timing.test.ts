@@ -7,6 +7,7 @@ const DEG = Math.PI / 180;
 const stop = (off: number): Entry => ({
   list: 'workings',
   entry: {
+    id: 'stop',
     line: 0,
     computation: 'top-dead-centre',
     timing: { of: 'stop', correction: off * DEG, trueReading: 36 * DEG },
@@ -15,6 +16,7 @@ const stop = (off: number): Entry => ({
 const peak = (side: 'intake' | 'exhaust', at: number, advance: number, righted = false): Entry => ({
   list: 'workings',
   entry: {
+    id: `peak-${side}-${at}`,
     line: 0,
     computation: 'centreline',
     // Earlier is before the card's on an intake, and further before TDC than it on an exhaust.

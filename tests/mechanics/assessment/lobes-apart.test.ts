@@ -5,6 +5,7 @@ import { PLAIN } from './plain-build.ts';
 
 const DEG = Math.PI / 180;
 const stop: Evidence['workings'][number] = {
+  id: 'stop',
   line: 1,
   computation: 'top-dead-centre',
   timing: { of: 'stop', correction: 0, trueReading: 36 * DEG },
@@ -15,6 +16,7 @@ const peak = (
   centreline: number,
   card: number,
 ): Evidence['workings'][number] => ({
+  id: `peak-${line}`,
   line,
   computation: 'centreline',
   timing: {

@@ -113,6 +113,7 @@ describe('what stands beside a mark', () => {
   test('the checker’s length is told apart from the one that is ordered', () => {
     const working = (lashOff?: true): Evidence['workings'] => [
       {
+        id: 'sum',
         computation: 'pushrod-length',
         line: 9,
         set: {

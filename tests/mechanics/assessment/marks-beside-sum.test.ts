@@ -43,7 +43,7 @@ const told = (tipMarks: readonly TipMarkEvidence[], set: PushrodEvidence, more: 
     call: { ...PLAIN.call, goal: 'geometry' },
     ...more,
     tipMarks,
-    workings: [{ computation: 'pushrod-length', line: 9, set }],
+    workings: [{ id: 'sum', computation: 'pushrod-length', line: 9, set }],
   }).headlines.find(({ id }) => id === 'headline:working:pushrod')?.sentence;
 
 const OFF = mark({ side: 'valley', off: 0.03 * IN });

@@ -201,7 +201,7 @@ describe('a rocker on an overhead cam', () => {
 
 describe('why no length stays yet is told beside the sum', () => {
   const set: PushrodEvidence = { of: 'pushrod', length: 7.85 * IN, told: 'overall' };
-  const workings: Evidence['workings'] = [{ computation: 'pushrod-length', line: 9, set }];
+  const workings: Evidence['workings'] = [{ id: 'w9', computation: 'pushrod-length', line: 9, set }];
   const at = (cylinder: number, pushrod: number, more: Partial<TipMarkEvidence> = {}) =>
     tipMark(`m${cylinder}`, 0.035, { cylinder, pushrod: pushrod * IN, line: cylinder, ...more });
   const sum = (said: ReturnType<typeof on>) =>

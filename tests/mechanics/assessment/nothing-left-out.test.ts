@@ -105,6 +105,7 @@ test('a pushrod length worked out at another length than the mark that holds is 
         ...build,
         workings: [
           {
+            id: 'w9',
             computation: 'pushrod-length',
             line: 9,
             set: { of: 'pushrod', length: inches * IN, told: 'overall' },

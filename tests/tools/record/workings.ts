@@ -16,7 +16,7 @@ const inputsOf = ({ thread, pitch, mount, ratio, preload: pressed, travel }: Pre
   ...(travel === undefined ? {} : { liftersTravel: inches(travel).readAs }),
 });
 
-function working({ id = 'working', line, set }: WorkingEvidence): Working[] {
+function working({ id, line, set }: WorkingEvidence): Working[] {
   if (set?.of !== 'preload') return [];
   const inputs = inputsOf(set);
   const answer = preload.run(inputs, 'inch');

@@ -2,18 +2,11 @@ import { expect } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../../server/mechanics/assessment/assessment.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { blocksIn, blocksText } from './blocks.ts';
 import { digest } from './inline.ts';
 import { AGAIN, isThere, isWriting, readTold, writeTold } from './kept.ts';
 import { inOwnNumbers } from './own-numbers.ts';
 import { shortly } from './shortly.ts';
-
-/** What is told of each build of a test, by the digest of its evidence. */
-type Builds = Map<string, string>;
-
-function buildsIn(text: string): Builds {
-  const blocks = text.split('\n\n').map((block) => block.trim().split('\n'));
-  return new Map(blocks.map(([heading = '', ...lines]) => [heading.split(' ')[0] ?? '', lines.join('\n')]));
-}
 
 /**
  * The assessment, held to what was written down of each build that a file of tests describes: short, with the test that
@@ -21,7 +14,8 @@ function buildsIn(text: string): Builds {
  */
 export function assessAsTold(file: string): (evidence: Evidence) => Assessment {
   const name = `builds/${file}.txt`;
-  const kept: Builds = isThere(name) && !isWriting ? buildsIn(readTold(name)) : new Map();
+  /** What is told of each build of the test, by the digest of its evidence. */
+  const kept = isThere(name) && !isWriting ? blocksIn(readTold(name)) : new Map<string, string>();
   const headings = new Map<string, string>();
   return (evidence) => {
     const own = inOwnNumbers(evidence);
@@ -31,8 +25,7 @@ export function assessAsTold(file: string): (evidence: Evidence) => Assessment {
     else if (!kept.has(of)) {
       kept.set(of, told);
       headings.set(of, (expect.getState().currentTestName ?? '').replaceAll(/\s+(?:> )?/g, ' '));
-      const blocks = [...kept].map(([each, lines]) => `${each} ${headings.get(each) ?? ''}\n${lines}`);
-      writeTold(name, `${blocks.join('\n\n')}\n`);
+      writeTold(name, blocksText(kept, headings));
     }
     return assess(evidence);
   };

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { byText } from '../../kit/by-text.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
@@ -24,7 +25,7 @@ const unfit = ({ spring, lashIn, lacks }: ValveRatio): number =>
 /** The one to calculate with: the fittest, then the narrowest. */
 export const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
   ratios.toSorted(
-    (a, b) => unfit(a) - unfit(b) || a.high - a.low - (b.high - b.low) || (a.setUpId < b.setUpId ? -1 : 1),
+    (a, b) => unfit(a) - unfit(b) || a.high - a.low - (b.high - b.low) || byText(a.setUpId, b.setUpId),
   )[0];
 
 /** As the calculation of a change takes it. */

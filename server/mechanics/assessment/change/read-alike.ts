@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { byText } from '../../kit/by-text.ts';
 import { listed, nominalSaid, placeOf } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
@@ -41,7 +42,7 @@ const isSame = (one: ChangeRatio | undefined, other: ChangeRatio | undefined): b
 /** Each ratio once, the smallest first, whatever was entered first. */
 const eachOnce = (ratios: readonly ChangeRatio[]): ChangeRatio[] =>
   ratios
-    .toSorted((a, b) => a.value - b.value || (a.said < b.said ? -1 : 1))
+    .toSorted((a, b) => a.value - b.value || byText(a.said, b.said))
     .filter((each, index, all) => all.findIndex((other) => isSame(other, each)) === index);
 
 /**

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { byText } from '../../kit/by-text.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Subject } from '../assessment.ts';
 import { forSide } from '../common/plans.ts';
@@ -35,7 +36,7 @@ export interface Spot {
 }
 
 function lobeOf(evidence: Evidence, side: Side, rows: readonly SheetRow[], ratios: readonly ValveRatio[]) {
-  const [first] = ratios.toSorted((a, b) => (a.setUpId < b.setUpId ? -1 : 1));
+  const [first] = ratios.toSorted((a, b) => byText(a.setUpId, b.setUpId));
   const read = rows.flatMap(({ lobe }) => lobe?.value ?? []);
   return first?.lobeLift ?? medianKnown(read) ?? evidence.card[side].lobeLift;
 }

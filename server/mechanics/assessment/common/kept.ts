@@ -17,7 +17,7 @@ export const STEPS: Readonly<Record<SetEvidence['of'], StepName>> = {
 
 /** Something that was set or ordered by a sum, with the entry it was kept by. */
 export interface KeptSet<Set extends SetEvidence = SetEvidence> {
-  readonly id?: string;
+  readonly id: string;
   readonly line: number;
   readonly set: Set;
 }
@@ -27,9 +27,7 @@ type Of<Name extends SetEvidence['of']> = Extract<SetEvidence, { readonly of: Na
 const countingOf = once((workings: Evidence['workings']): readonly KeptSet[] =>
   workings
     .filter(({ onlyWorkedOut }) => onlyWorkedOut !== true)
-    .flatMap(({ id, line, set }) =>
-      set === undefined ? [] : [{ line, set, ...(id === undefined ? {} : { id }) }],
-    )
+    .flatMap(({ id, line, set }) => (set === undefined ? [] : [{ id, line, set }]))
     .toSorted((a, b) => a.line - b.line),
 );
 

@@ -1,6 +1,7 @@
 import { formatRatio } from '../../../../shared/quantities/format.ts';
 import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { type ValveName, valveSaid } from '../../../../shared/schemas/words.ts';
+import { byText } from '../../kit/by-text.ts';
 import { bareInches, bareLength, inches, loadSaid, lowOrHigh } from '../../kit/say-inches.ts';
 import { IN } from '../../kit/si.ts';
 import type { Subject } from '../assessment.ts';
@@ -86,8 +87,7 @@ export const byPlace = (a: ValvePlace, b: ValvePlace): number =>
   a.cylinder - b.cylinder || ORDER.indexOf(a.valve) - ORDER.indexOf(b.valve);
 
 /** By id, for lists whose order must not hang on the order of entry. */
-export const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
-  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+export const byId = (a: { readonly id: string }, b: { readonly id: string }): number => byText(a.id, b.id);
 
 export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

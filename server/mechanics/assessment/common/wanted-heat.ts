@@ -1,14 +1,13 @@
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { EQUAL } from '../../kit/nearest.ts';
+import { isWithin } from '../../kit/within.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { allKept } from './kept.ts';
 
 export type Heat = 'cold' | 'hot';
 
 /** Nearer two lashes are one: a feeler tells no finer. */
-export const isNearLash = (a: number, b: number): boolean =>
-  Math.abs(a - b) <= allowance('lash-as-set') + EQUAL;
+export const isNearLash = (a: number, b: number): boolean => isWithin(a - b, allowance('lash-as-set'));
 
 /** The lashes of the card, of these sides, each once. */
 export const printedLashes = ({ card }: Evidence, sides: readonly Side[] = SIDES): number[] => [

@@ -34,7 +34,7 @@ export interface PeakEvidence {
 
 /** A computation that was kept with the build; only its figures that others use. */
 export interface WorkingEvidence {
-  readonly id?: string;
+  readonly id: string;
   readonly line: number;
   readonly computation: string;
   readonly pivotToTip?: number;

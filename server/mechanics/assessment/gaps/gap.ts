@@ -4,6 +4,7 @@ import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
+import { byText } from '../../kit/by-text.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
@@ -35,9 +36,6 @@ export interface JudgedGap {
   readonly asksLash: boolean;
 }
 
-const lifterOf = ({ engine }: Evidence) =>
-  engine.lifter === undefined ? undefined : isSolidLifter(engine.lifter) ? 'solid' : 'hydraulic';
-
 /** What a gap still needs that may read too large, because the lifter under it sinks. */
 export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): Lack[] {
   if (lifter === 'hydraulic')
@@ -47,7 +45,7 @@ export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence
         'a reading on a solid or locked lifter: a hydraulic one sinks, and this reads too large',
       ),
     ];
-  if (lifter === 'not-said' && lifterOf(evidence) !== 'solid')
+  if (lifter === 'not-said' && !isSolidLifter(evidence.engine.lifter))
     return [
       toSay(
         'which-lifter',
@@ -168,7 +166,7 @@ export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {
 /** The worst of several readings of one gap: it stands until a person strikes it out. */
 export const worstOf = (gaps: readonly JudgedGap[]): JudgedGap | undefined =>
   ofNow(gaps).toSorted(
-    (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || (a.entry.id < b.entry.id ? -1 : 1),
+    (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || byText(a.entry.id, b.entry.id),
   )[0];
 
 export const gapId = (name: GapName, about: Judgement['about']): string => `gap:${name}:${keyOf(about)}`;

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import { byText } from '../../kit/by-text.ts';
 import type { NextAction } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
@@ -29,7 +30,7 @@ export function readingNext(explained: readonly GroupExplained[]): NextAction | 
       const action = readingWorthTaking(each);
       return action === undefined ? [] : [{ each, action }];
     })
-    .toSorted((a, b) => chance(a.each) - chance(b.each) || (a.each.group.key < b.each.group.key ? -1 : 1))[0];
+    .toSorted((a, b) => chance(a.each) - chance(b.each) || byText(a.each.group.key, b.each.group.key))[0];
   if (open === undefined) return undefined;
   const { each, action } = open;
   const weighed = each.result?.nextReading;

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { computation as fastenerForHole, holeCautions } from '../../computations/fastener-for-hole.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { toolWithin } from '../../identify/tools.ts';
+import { byText } from '../../kit/by-text.ts';
 import { IN } from '../../kit/si.ts';
 import { DEFAULT_READING_BAND, doubtBand } from '../../threads/hole-fit.ts';
 import { THREADS } from '../../threads/thread-table.ts';
@@ -61,7 +62,7 @@ export const HOLE = 'hole-across-trunnion';
 /** The smallest first, so that the one that is named says nothing of the order of entry. */
 const bySize = <Reading extends { readonly size: number; readonly readAs: string }>(
   all: readonly Reading[],
-) => all.toSorted((a, b) => a.size - b.size || (a.readAs < b.readAs ? -1 : 1));
+) => all.toSorted((a, b) => a.size - b.size || byText(a.readAs, b.readAs));
 
 /** What each reading of the hole says of the stud or bolt; of those in reach the threads that the stud may have. */
 export const holesOf = (readings: readonly CountedReading[], stud?: StudDetail): HoleDetail[] =>

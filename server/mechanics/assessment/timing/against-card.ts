@@ -83,7 +83,7 @@ function askedOf(
     {
       about: { of: 'side', valve: peak.side },
       step: 'timing',
-      among: [...(peak.id === '' ? [] : [peak.id]), known(figures)].join(':'),
+      among: `${peak.id}:${known(figures)}`,
       answers,
       choices: [
         {

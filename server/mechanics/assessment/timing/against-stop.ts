@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../kit/within.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -35,7 +36,7 @@ function askedOf(
     {
       about: { of: 'side', valve: side },
       step: 'timing',
-      among: [...(id === '' ? [] : [id]), keyOfFigures('pointer', correction, pointerOff)].join(':'),
+      among: `${id}:${keyOfFigures('pointer', correction, pointerOff)}`,
       answers,
       choices: [
         { code: 'stop', label: `${stop}, as the stop has it`, changes: 'That is taken off instead.' },
@@ -54,7 +55,7 @@ export function againstStop(
   const { pointerOff } = peak;
   const newest = stops.at(-1);
   if (pointerOff === undefined || newest === undefined) return undefined;
-  if (stops.some(({ correction }) => Math.abs(correction - pointerOff) < READ - 1e-9)) return undefined;
+  if (stops.some(({ correction }) => !isAtLeast(Math.abs(correction - pointerOff), READ))) return undefined;
   const question = askedOf(peak, newest, evidence);
   return {
     question,

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { SIDES } from '../../../../shared/sides.ts';
+import { isWithin } from '../../kit/within.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { Evidence } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
@@ -30,12 +31,10 @@ export interface CamFound {
 }
 
 const isThere = (one: HeldPeak, other: HeldPeak): boolean => {
-  if (one.side === other.side) return Math.abs(one.centreline - other.centreline) <= APART + 1e-9;
+  if (one.side === other.side) return isWithin(one.centreline - other.centreline, APART);
   // One cam turns both lobes: what the one is early, the other is.
   return (
-    one.advance === undefined ||
-    other.advance === undefined ||
-    Math.abs(one.advance - other.advance) <= APART + 1e-9
+    one.advance === undefined || other.advance === undefined || isWithin(one.advance - other.advance, APART)
   );
 };
 

@@ -1,6 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { SIDES } from '../../../../shared/sides.ts';
-import { DEGREE } from '../../setting-order/timing.ts';
+import { isWithin } from '../../kit/within.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
@@ -24,7 +24,7 @@ const TEST =
 /** Read one way they differ where cam or wheel was moved. */
 function differ(peaks: Peaks, { answers }: Evidence): AssessedQuestion | undefined {
   const [first] = peaks;
-  if (first === undefined || span(peaks) <= APART + 1e-9 * DEGREE) return undefined;
+  if (first === undefined || isWithin(span(peaks), APART)) return undefined;
   const values = [...new Set(peaks.map(({ centreline }) => centreline))].toSorted((a, b) => a - b);
   return asked(
     {
@@ -69,7 +69,7 @@ function waysApart(read: TimingRead, side: Side, { answers }: Evidence): Assesse
   const [drop, events] = [false, true].map((way) => peaks.findLast(({ fromEvents }) => fromEvents === way));
   if (drop === undefined || events === undefined) return undefined;
   const off = Math.abs(drop.centreline - events.centreline);
-  if (off <= APART + 1e-9 * DEGREE) return undefined;
+  if (isWithin(off, APART)) return undefined;
   return asked(
     {
       code: 'centrelines-differ',

@@ -1,3 +1,4 @@
+import { isWithin } from '../../kit/within.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
@@ -9,7 +10,7 @@ export function durationOff(
   { id, side, durationOver = 0 }: HeldPeak,
   { answers }: Evidence,
 ): AssessedQuestion[] {
-  if (Math.abs(durationOver) <= APART + 1e-9) return [];
+  if (isWithin(durationOver, APART)) return [];
   return [
     asked(
       {
@@ -24,7 +25,7 @@ export function durationOff(
       {
         about: { of: 'side', valve: side },
         step: 'timing',
-        ...(id === '' ? {} : { among: id }),
+        among: id,
         answers,
         choices: [
           {

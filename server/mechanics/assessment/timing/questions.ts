@@ -1,5 +1,6 @@
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance, USUAL_CENTRELINE } from '../../kit/allowances.ts';
+import { isAtLeast, isWithin } from '../../kit/within.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { answersOf } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
@@ -24,8 +25,8 @@ const about = (side: Side): Subject => ({ of: 'side', valve: side });
 /** From the wrong side of its dead centre, or of the other lobe, a peak is where hardly any cam has one. */
 function unusual(peak: HeldPeak, { answers }: Evidence): AssessedQuestion[] {
   const { side, centreline, mayBe } = peak;
-  const usual = centreline >= USUAL.from - 1e-9 && centreline <= USUAL.to + 1e-9;
-  if (usual || mayBe.some((advance) => Math.abs(advance) <= BY_CARD)) return [];
+  const usual = isAtLeast(centreline, USUAL.from) && isAtLeast(USUAL.to, centreline);
+  if (usual || mayBe.some((advance) => isWithin(advance, BY_CARD))) return [];
   return [
     asked(
       {

@@ -1,4 +1,5 @@
 import { allowance } from '../../kit/allowances.ts';
+import { isAtLeast, isWithin } from '../../kit/within.ts';
 import type { Evidence, Side, StopEvidence } from '../evidence.ts';
 import { type HeldPeak, held } from './against-card.ts';
 import { degrees, type Lined } from './degrees.ts';
@@ -22,10 +23,10 @@ export interface TimingRead {
 export function readOf(evidence: Evidence): TimingRead {
   const lined = evidence.workings.toSorted((a, b) => a.line - b.line);
   return {
-    stops: lined.flatMap(({ id = '', line, timing }): Lined<StopEvidence>[] =>
+    stops: lined.flatMap(({ id, line, timing }): Lined<StopEvidence>[] =>
       timing?.of === 'stop' ? [{ ...timing, id, line }] : [],
     ),
-    peaks: lined.flatMap(({ id = '', line, timing }): HeldPeak[] =>
+    peaks: lined.flatMap(({ id, line, timing }): HeldPeak[] =>
       timing?.of === 'peak' ? [held({ ...timing, id, line }, evidence)] : [],
     ),
   };
@@ -37,10 +38,8 @@ export function readOf(evidence: Evidence): TimingRead {
  * stop read since, whenever that was kept.
  */
 export function stopFor({ stops }: TimingRead, peak: HeldPeak): Lined<StopEvidence> | undefined {
-  const newest = stops.at(-1);
-  if (newest === undefined || peak.line > newest.line || peak.shifted === true || isOut(newest))
-    return newest;
-  return stops.findLast((stop) => isOut(stop)) ?? newest;
+  const isLast = peak.shifted === true || stops.every(({ line }) => peak.line > line);
+  return (isLast ? undefined : stops.findLast((stop) => isOut(stop))) ?? stops.at(-1);
 }
 
 /** Those of one lobe. */
@@ -48,7 +47,7 @@ export const ofSide = ({ peaks }: TimingRead, side: Side): readonly HeldPeak[] =
   peaks.filter((peak) => peak.side === side);
 
 /** The pointer is further out than a wheel is read; less than that is nobody’s to shift. */
-export const isPointerOut = (correction: number): boolean => Math.abs(correction) >= READ - 1e-9;
+export const isPointerOut = (correction: number): boolean => isAtLeast(Math.abs(correction), READ);
 
 export const isOut = (stop: StopEvidence | undefined): stop is StopEvidence =>
   stop !== undefined && isPointerOut(stop.correction);
@@ -71,7 +70,7 @@ export function withoutError(peak: HeldPeak, { correction }: StopEvidence): Held
 }
 
 /** Off the card by no more than a centreline is good to: which way, or at all, is not known. */
-export const isWithinWheel = (advance: number): boolean => Math.abs(advance) <= WHEEL + 1e-9;
+export const isWithinWheel = (advance: number): boolean => isWithin(advance, WHEEL);
 
 /** How the cam stands against its card; empty where the card says nothing. */
 export function againstSaid(advance: number | undefined): string {

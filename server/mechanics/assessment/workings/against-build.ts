@@ -1,5 +1,6 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
+import { isWithin } from '../../kit/within.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { ratiosOfBuild } from '../common/build-ratios.ts';
@@ -45,9 +46,7 @@ function mountOff({ mount }: Threaded, { engine: { mounting } }: Evidence): Off[
 
 function ratioOff(ratio: number | undefined, evidence: Evidence): Off[] {
   const sold = ratiosOfBuild(evidence);
-  return ratio === undefined ||
-    sold.length === 0 ||
-    sold.some((each) => Math.abs(ratio / each - 1) <= ORDINARY + 1e-9)
+  return ratio === undefined || sold.length === 0 || sold.some((each) => isWithin(ratio / each - 1, ORDINARY))
     ? []
     : [
         {
@@ -148,7 +147,7 @@ export function againstBuild(
       {
         about: BUILD,
         step: STEPS[set.of],
-        among: [...(id === undefined ? [] : [id]), ...off.map(({ key }) => key)].join(':'),
+        among: [id, ...off.map(({ key }) => key)].join(':'),
         answers: evidence.answers,
         choices: CHOICES,
       },

@@ -1,6 +1,7 @@
 import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
+import { isWithin } from '../../kit/within.ts';
 import { ratiosOfBuild } from '../common/build-ratios.ts';
 import { keyOfFigures } from '../common/key-of-figures.ts';
 import { inches, listed } from '../common/said.ts';
@@ -35,8 +36,8 @@ const each = (lifts: readonly number[]): string => listed([...new Set(lifts.map(
 /** A lift of the valve that neither the card nor any reading comes to. */
 export function liftOff(netLift: number, evidence: Evidence): Off[] {
   const lifts = byCard(evidence);
-  const isThere = [...lifts, ...asRead(evidence)].some(
-    (lift) => Math.abs(lift - netLift) <= allowance('stand-lift') + 1e-9,
+  const isThere = [...lifts, ...asRead(evidence)].some((lift) =>
+    isWithin(lift - netLift, allowance('stand-lift')),
   );
   if (lifts.length === 0 || isThere) return [];
   return [
@@ -50,7 +51,7 @@ export function liftOff(netLift: number, evidence: Evidence): Off[] {
 /** Another length of the arm than the build has. */
 export function armOff(pivotToTip: number, { rockers }: Evidence): Off[] {
   const told = rockers.pivotToTip;
-  if (told === undefined || Math.abs(told - pivotToTip) <= allowance('arm-length') + 1e-9) return [];
+  if (told === undefined || isWithin(told - pivotToTip, allowance('arm-length'))) return [];
   return [
     {
       said: `The build has ${inches(told)} from pivot to tip; the sum was made with ${inches(pivotToTip)}.`,

@@ -94,8 +94,6 @@ interface Bottomed {
   readonly stop: readonly StopReason[];
 }
 
-const idOf = ({ id }: KeptSet): string => (id === undefined ? '' : `:${id}`);
-
 /** Answered, and lifted by a person. */
 const isOver = ({ stop }: Bottomed, { stopsLifted = [] }: Evidence['call']): boolean =>
   stop.every(
@@ -132,7 +130,7 @@ function ofOne(found: TooFar, answers: readonly AnswerEvidence[]): Bottomed {
     questions: [question],
     stop: [
       {
-        id: `stop:plunger-bottomed${idOf(kept)}`,
+        id: `stop:plunger-bottomed:${kept.id}`,
         code: 'plunger-bottomed',
         about: BUILD,
         sentence,

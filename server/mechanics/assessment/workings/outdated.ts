@@ -22,7 +22,7 @@ const isTurns = (kept: KeptSet): kept is KeptSet<TurnsEvidence> => kept.set.of =
 
 function ofSum({ id, line, set }: WorkingEvidence, evidence: Evidence): string[] {
   if (set === undefined) return [];
-  const kept: KeptSet = { line, set, ...(id === undefined ? {} : { id }) };
+  const kept: KeptSet = { id, line, set };
   const made = isTurns(kept) ? turnMade(kept, evidence) : NOT_MADE;
   return againstBuild(kept, made, evidence)
     .filter(inDoubt)
@@ -48,8 +48,6 @@ export function outdatedOf(evidence: Evidence): Outdated[] {
       ...(peak === undefined || chosenOf(peak) === 'reading' ? [] : [peak.size ?? '']),
     ];
     const said = [...waiting, ...ofFigures(working, evidence)];
-    return id === undefined || said.length === 0
-      ? []
-      : [{ id, sentence: said.join(' '), waits: waiting.length > 0 }];
+    return said.length === 0 ? [] : [{ id, sentence: said.join(' '), waits: waiting.length > 0 }];
   });
 }

@@ -1,4 +1,3 @@
-import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
@@ -80,9 +79,7 @@ export function sumAgainstLog(
     {
       about,
       step: 'adjuster',
-      ...defined({
-        among: [...(id === undefined ? [] : [id]), ...found.map((line) => line.id).toSorted()].join('-'),
-      }),
+      among: [id, ...found.map((line) => line.id).toSorted()].join('-'),
       answers,
       choices: choicesOf(from, found),
     },

@@ -66,7 +66,7 @@ function askedOf(
     {
       about: valveSubject(line),
       step: 'adjuster',
-      among: [...(id === undefined ? [] : [id]), line.id].join('-'),
+      among: `${id}-${line.id}`,
       answers: evidence.answers,
       choices: choicesOf(line, at),
     },

@@ -40,9 +40,7 @@ export function withOnlyWorkedOut(evidence: Evidence): Evidence {
   return {
     ...evidence,
     workings: evidence.workings.map((working) =>
-      working.id !== undefined && aside.has(working.id)
-        ? { ...working, onlyWorkedOut: true as const }
-        : working,
+      aside.has(working.id) ? { ...working, onlyWorkedOut: true as const } : working,
     ),
   };
 }

@@ -172,9 +172,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     ];
   });
   const { questions, stop } = bottomed(allTooFar, evidence);
-  const aside = evidence.workings.flatMap(({ id, onlyWorkedOut }) =>
-    onlyWorkedOut === true && id !== undefined ? [id] : [],
-  );
+  const aside = evidence.workings.flatMap(({ id, onlyWorkedOut }) => (onlyWorkedOut === true ? [id] : []));
   const all = [
     ...questions,
     ...sums.flatMap((sum) => [...sum.questions, ...sum.over]),

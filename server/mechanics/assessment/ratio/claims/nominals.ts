@@ -16,7 +16,7 @@ export function nominalsOf(evidence: Evidence): number[] {
   const named = [soldAs, planned, ...then, evidence.card.assumedRatio, ...stamps].filter(
     (ratio) => ratio !== undefined,
   );
-  const catalogue = evidence.catalogueRatios.filter((ratio) => ratio > 0 && ratio < 100).toSorted(rising);
+  const catalogue = evidence.catalogueRatios.toSorted(rising);
   const all = new Set([...named, ...NOMINAL_RATIOS, ...catalogue]);
   return [...all].slice(0, MOST_NAMES).sort(rising);
 }

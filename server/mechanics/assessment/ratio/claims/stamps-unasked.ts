@@ -1,5 +1,6 @@
 import { planOf } from '../../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
+import { byText } from '../../../kit/by-text.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { listed, nominalSaid, placeOf } from '../../common/said.ts';
 import { sameRatio } from '../../common/same-ratio.ts';
@@ -54,7 +55,7 @@ export function stampsUnasked(evidence: Evidence, asked: ReadonlySet<string>): A
     .flatMap((text) =>
       together(
         evidence,
-        marked.filter(({ stamp }) => stamp.text === text).toSorted((a, b) => (a.armId < b.armId ? -1 : 1)),
+        marked.filter(({ stamp }) => stamp.text === text).toSorted((a, b) => byText(a.armId, b.armId)),
       ),
     )
     .flatMap((own) => askedOf(evidence, own));

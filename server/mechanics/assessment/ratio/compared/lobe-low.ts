@@ -1,6 +1,7 @@
 import { defined } from '../../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance } from '../../../kit/allowances.ts';
+import { isAtLeast } from '../../../kit/within.ts';
 import { downOnOthers } from '../../../valve-sheet/lobes-down.ts';
 import type { AssessedQuestion, NotToRun, StopReason } from '../../assessment.ts';
 import { inches, placeOf, valveSubject } from '../../common/said.ts';
@@ -64,7 +65,7 @@ export function lobeOff(
 
 /** Down by the wear limit or more, and not known to be the card’s own mistake. */
 export const isDown = ({ read, printed, alike }: LobeOff): boolean =>
-  !alike && printed - read >= allowance('lobe-down') - 1e-9;
+  !alike && isAtLeast(printed - read, allowance('lobe-down'));
 
 /** What says that the lobe lift of the card is wrong; a slip of a reading rests on that reading. */
 const isCardWrong = (question: AssessedQuestion): boolean =>

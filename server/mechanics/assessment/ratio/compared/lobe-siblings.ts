@@ -1,5 +1,6 @@
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance } from '../../../kit/allowances.ts';
+import { isWithin } from '../../../kit/within.ts';
 import { figureOf } from '../../common/lot.ts';
 import { byId, placeOf } from '../../common/said.ts';
 import type { Evidence, SheetEvidence, ValvePlace } from '../../evidence.ts';
@@ -19,7 +20,7 @@ function ofSheet(evidence: Evidence, readings: readonly SheetEvidence[]): (numbe
 function together(values: readonly (number | undefined)[]): number[] {
   const known = values.filter((value) => value !== undefined);
   if (known.length === 0 || known.length < values.length) return [];
-  if (Math.max(...known) - Math.min(...known) > 2 * allowance('repeat') + 1e-9) return [];
+  if (!isWithin(Math.max(...known) - Math.min(...known), 2 * allowance('repeat'))) return [];
   return [known.reduce((sum, each) => sum + each, 0) / known.length];
 }
 

@@ -1,4 +1,5 @@
 import type { ValveName } from '../../../../../shared/schemas/words.ts';
+import { byText } from '../../../kit/by-text.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { answerSaid } from '../../common/chosen.ts';
 import { isAsked } from '../../common/is-asked.ts';
@@ -164,7 +165,7 @@ export function lackKey(lack: RatioLack): string {
     .filter(
       ([member]) => member !== 'byOthers' && member !== 'ask' && member !== 'label' && member !== 'turns',
     )
-    .toSorted(([a], [b]) => (a < b ? -1 : 1));
+    .toSorted(([a], [b]) => byText(a, b));
   return JSON.stringify(about);
 }
 

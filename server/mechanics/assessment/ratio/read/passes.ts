@@ -1,4 +1,5 @@
 import { allowance } from '../../../kit/allowances.ts';
+import { byText } from '../../../kit/by-text.ts';
 import { isDial } from '../../../kit/lift-tools.ts';
 import { IN } from '../../../kit/si.ts';
 import { passesApart } from '../../../valve-sheet/apart.ts';
@@ -29,7 +30,7 @@ function byReading(a: PassEvidence, b: PassEvidence): number {
     KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind) ||
     (a.atLobeLift ?? 0) - (b.atLobeLift ?? 0) ||
     a.pass - b.pass ||
-    (a.id < b.id ? -1 : 1)
+    byText(a.id, b.id)
   );
 }
 

@@ -1,7 +1,7 @@
 import { defined } from '../../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance } from '../../../kit/allowances.ts';
-import { IN } from '../../../kit/si.ts';
+import { isWithin } from '../../../kit/within.ts';
 import type { Headline, Judgement } from '../../assessment.ts';
 import { firstSaid } from '../../common/first-said.ts';
 import { byPlace, inches, lowerFirst, placeOf, valveSubject } from '../../common/said.ts';
@@ -24,7 +24,7 @@ function lobeWord(off: number, half: number): RatioWord {
   const band = allowance('card-lobe');
   // A rule or a guess agrees with nothing: by it the lobe may be another one as well.
   const isFine = half <= 2 * band;
-  if (isFine && Math.abs(off) <= Math.max(band, half) + 1e-9 * IN) return 'agrees';
+  if (isFine && isWithin(off, Math.max(band, half))) return 'agrees';
   return Math.abs(off) > band + half ? 'differs' : 'cannot-tell';
 }
 

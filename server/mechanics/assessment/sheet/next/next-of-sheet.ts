@@ -1,3 +1,4 @@
+import { byText } from '../../../kit/by-text.ts';
 import type { AssessedQuestion, Judgement, NextAction } from '../../assessment.ts';
 import { upperFirst } from '../../common/said.ts';
 import type { SheetDetail, SheetOddDetail } from '../rows/detail.ts';
@@ -28,7 +29,7 @@ function actionOf(said: Said | undefined): NextAction | undefined {
 
 const worstFirst = (a: SheetOddDetail, b: SheetOddDetail): number =>
   Math.abs(b.valveOff ?? b.lobeOff ?? 0) - Math.abs(a.valveOff ?? a.lobeOff ?? 0) ||
-  (a.judgementId < b.judgementId ? -1 : 1);
+  byText(a.judgementId, b.judgementId);
 
 export interface NextOfSheet {
   /** All valves of a side are off alike: that is settled before anything that one of them is asked. */
