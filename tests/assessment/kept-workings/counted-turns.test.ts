@@ -161,7 +161,7 @@ const CALLS: readonly Call[] = [
       expect(said.notToRun.map(({ id }) => id)).toEqual(['not-to-run:no-lash:2-exhaust']);
       expect(said.next).toMatchObject({ action: 'back-off', turns: false });
       expect(of(said, 'adjuster')[0]).toMatch(
-        /^No gap at 2 exhaust: how far the valve is held open is not known/,
+        /^No gap at 2 exhaust: whether the valve is held open, and how far, is not known/,
       );
     },
   },

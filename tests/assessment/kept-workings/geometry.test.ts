@@ -28,7 +28,7 @@ const CALLS: readonly Call[] = [
     ],
     check: (said) =>
       expect(of(said, 'geometry')).toEqual([
-        'The pushrod comes to 7.4475 in. The nearest in stock is 7.450 in, .0025 in longer.',
+        'The pushrod comes to 7.4475 in. The nearest in stock is 7.450 in, .0025 in longer. Whether that is end to end or as a gauge reads it is not said: the two are about .017 in apart. Ask before it is ordered.',
       ]),
   },
   {
