@@ -52,22 +52,29 @@ export function heldBackForm(
   };
 }
 
+/** The stop was what was in its way. */
+const isHeldBack = (faults: RejectedForm['faults']): boolean => faults.some(({ held }) => held);
+
 const BEFORE = 'It was read before the stop';
 
-/** The same, to be kept at once where it was read before the stop: whoever sends it says so, and that is recorded with it. */
+/**
+ * The same, to be kept at once where it was read before the stop: whoever sends it says so, and that is recorded with it.
+ * A page that still has the form, for what needs no turning, offers it beside that where the stop was all that was in
+ * the way.
+ */
 export function beforeStopForm(
   context: CallContext,
   forms: readonly PageForm[],
   rejected: RejectedForm | undefined,
 ): PageForm | undefined {
   if (rejected?.action === undefined || !isStopped(context)) return undefined;
-  const { typed, action } = rejected;
-  if (forms.some(({ name }) => name === typed.form)) return undefined;
-  const sent = Object.entries(typed).filter(
-    ([name]) => !['form', 'key', 'csrf', 'beforeStop'].includes(name),
-  );
+  const { typed, action, faults } = rejected;
+  if (typedSaid(typed) === '') return undefined;
+  const isGone = forms.every(({ name }) => name !== typed.form);
+  if (!isGone && !isHeldBack(faults)) return undefined;
+  const sent = Object.entries(typed).filter(([name]) => !['key', 'csrf', 'beforeStop'].includes(name));
   return {
-    name: typed.form ?? 'before-stop',
+    name: 'before-stop',
     action,
     title: 'Keep it, if it was read before the stop',
     labels: { beforeStop: BEFORE },
@@ -84,12 +91,16 @@ export function heldBack(
   rejected: RejectedForm | undefined,
 ) {
   const form = heldBackForm(context, forms, rejected);
-  const before = form && beforeStopForm(context, forms, rejected);
+  const before = beforeStopForm(context, forms, rejected);
   return {
     slots: [before, form].flatMap((each) => (each === undefined ? [] : [formComponent(each, undefined)])),
     ...defined({
       errorTitle:
-        form === undefined ? undefined : isStopped(context) ? 'Not kept: a stop stands' : 'Not kept',
+        form === undefined && before === undefined
+          ? undefined
+          : isStopped(context)
+            ? 'Not kept: a stop stands'
+            : 'Not kept',
     }),
   };
 }

@@ -60,11 +60,12 @@ export function namesOf(context: CallContext): TapeNames {
     valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve',
     gear: gear.gear,
     adjuster: lash.adjuster,
-    answerSaid: (questionId, answer, found) => {
+    answerSaid: (questionId, answer, found, amount) => {
       const asked = context.assessment.questions.find(({ id }) => id === questionId);
       if (asked === undefined) return undefined;
       const given = { answers: asked.answers, answered: { entryId: '', answer, ...defined({ found }) } };
-      return choiceOf(given) === undefined ? undefined : answeredText(given);
+      const value = amount === undefined ? undefined : { readAs: amount };
+      return choiceOf(given) === undefined ? undefined : answeredText(given, { value });
     },
   };
 }

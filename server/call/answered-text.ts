@@ -1,7 +1,8 @@
 import { isAnswer } from '../../shared/begins-with.ts';
+import { asEntered } from '../../shared/quantities/as-entered.ts';
 import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
 import { ALIGNMENTS, LIFTERS, RESTS_ON, SPRINGS } from '../../shared/schemas/words.ts';
-import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
+import type { AnswerChoice, AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
 import { noiseAsks } from '../mechanics/noise/noise-words.ts';
@@ -17,22 +18,16 @@ const besides = (answer: string, word: string): string =>
 const worded = (label: string, own: string, where: string): string =>
   `${label}${where}${own === '' ? '' : `, “${own}”`}`;
 
-/** What was answered in the words that were offered, with what was said beside it; a code is nothing to read. */
-export function answeredText(
-  question: Pick<AssessedQuestion, 'answers' | 'answered'>,
-  place?: Answer['place'],
-): string {
-  const said = question.answered?.answer ?? '';
-  const where = place === undefined ? '' : `, ${placeOf(place)}`;
-  const choice = choiceOf(question);
-  if (choice === undefined) return `${said}${where}`;
-  const own = isAnswer(said, choice.code) ? besides(said, choice.code) : said;
-  return worded(choice.label, own, where);
+/** What was kept with an answer: its amount, and the one valve that it names. */
+interface KeptWith {
+  readonly value?: { readonly readAs: string } | undefined;
+  readonly place?: Answer['place'];
 }
 
-const FOUND = { found: 'Yes', 'not found': 'Looked: no', 'not-found': 'Looked: no' } as const;
-
-/** How the lash was, as the log has it: the amount is told after it. */
+/**
+ * How the lash was, once that was answered. The amount is told after it from the entry: what is offered leads on to an
+ * amount that is still to be said, or goes by the card and the log as they are now.
+ */
 const LASH: Readonly<Record<string, string>> = {
   'as-card': 'Yes, as on the card',
   'as-logged': 'Yes, as in the log',
@@ -40,6 +35,32 @@ const LASH: Readonly<Record<string, string>> = {
   set: 'Left in',
   zero: 'Taken up to zero',
 };
+
+/** What was offered with a figure goes by its label alone where none was kept with the answer. */
+function wordsOf({ code, label, takesValue, value }: AnswerChoice, isAmountKept: boolean): string {
+  const isWithAmount = takesValue === true || (value !== undefined && isAmountKept);
+  return isWithAmount ? (LASH[code] ?? label) : label;
+}
+
+/**
+ * What was answered in the words that were offered, with what was said beside it and what was kept with it; a code is
+ * nothing to read.
+ */
+export function answeredText(
+  question: Pick<AssessedQuestion, 'answers' | 'answered'>,
+  { value, place }: KeptWith = {},
+): string {
+  const said = question.answered?.answer ?? '';
+  const where = place === undefined ? '' : `, ${placeOf(place)}`;
+  const amount = value === undefined ? '' : `, ${asEntered(value.readAs)}`;
+  const choice = choiceOf(question);
+  if (choice === undefined) return `${said}${where}${amount}`;
+  const own = isAnswer(said, choice.code) ? besides(said, choice.code) : said;
+  return `${worded(wordsOf(choice, value !== undefined), own, where)}${amount}`;
+}
+
+const FOUND = { found: 'Yes', 'not found': 'Looked: no', 'not-found': 'Looked: no' } as const;
+
 const ABOUT_LASH = /(^|:)lash-(not-said|left-in|setting-not-said)(:|$)/;
 
 /** How a set-up was, in the words that were offered. */

@@ -44,7 +44,7 @@ function card({ answers }: CallContext, question: AssessedQuestion, id: string):
       ...(kept === undefined
         ? {}
         : {
-            answered: { text: answeredText(question, kept.place), who: kept.by, when: momentText(kept.at) },
+            answered: { text: answeredText(question, kept), who: kept.by, when: momentText(kept.at) },
           }),
     },
   };

@@ -12,11 +12,12 @@ export type TapeText = Pick<TapeLineData, 'kind' | 'text' | 'value' | 'due'>;
 export interface TapeNames {
   /** The valve of a set-up, which events name by id: `5 intake`. */
   valveOf(setUpId: string): string;
-  /** An answer in the words that its question offers; nothing where the question is gone. */
+  /** An answer with its amount, in the words that its question offers; nothing where the question is gone. */
   readonly answerSaid?: (
     questionId: string,
     answer: string,
     found: boolean | undefined,
+    amount: string | undefined,
   ) => string | undefined;
   /** Marks and lashes are told in the words of the engine as it is described now. */
   readonly gear: ValveGear;

@@ -102,8 +102,9 @@ function refusalOf(error: unknown, req: PageRequest): FormAnswer {
   // A program is told the code of it.
   if (wantsOutcomeAlone(req.request)) throw error;
   if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
-    const { detail, line } = error;
-    return { faults: [{ field: '', detail, ...defined({ line }) }], typed: req.fields };
+    const { code, detail, line } = error;
+    const fault = { field: '', detail, held: code === 'held', ...defined({ line }) };
+    return { faults: [fault], typed: req.fields };
   }
   throw error;
 }

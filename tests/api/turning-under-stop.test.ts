@@ -136,6 +136,21 @@ describe('under a stop that readings raise, as under a hold', () => {
     expect(linesOf(page.body).join(' ')).toContain('read before the stop, as was said with it');
   });
 
+  test('a page that still has the form, for what needs no turning, offers the same tick', async () => {
+    const { callId } = await stopped('held');
+    const fields = { ...lash, form: 'lash', cylinder: '5', engine: 'cold', nut: 'held' };
+    const send = (more: object) =>
+      postForm(service, `/calls/${callId}/lash`, { ...fields, ...more }, { cookies: desk.cookies });
+    const refused = await send({});
+    const form = /<form[^>]*id="before-stop"[\s\S]*?<\/form>/.exec(refused.body)?.[0] ?? '';
+    expect(form).toContain('name="form" value="lash"');
+    expect(form).toContain('name="lash" value=".017 in"');
+    expect((await send({ beforeStop: 'yes' })).statusCode).toBe(303);
+    // What is wrong by itself is put right in its own form first.
+    const faulty = await send({ lash: '' });
+    expect([faulty.statusCode, faulty.body.includes('name="beforeStop"')]).toEqual([422, false]);
+  });
+
   test.for(['held', 'gap-short', 'other-call'] as const)(
     '%s: what needs no turning stays open',
     async (how) => {

@@ -11,12 +11,21 @@ describe('before anything is kept', () => {
     ['timing', 'The stop in the plug hole'],
     ['timing?of=centreline', 'Equal drop on either side'],
     ['timing?of=events', 'Where the intake opens'],
-    ['adjuster', 'What a turn of the adjuster does'],
     ['adjuster?of=lash', 'Lash cold and hot'],
     ['adjuster?of=lash-hot-cold', 'Lash cold and hot'],
   ])('%s has its drawing', async (at, title) => {
     await freshCall();
     expect(await page(at)).toContain(`>${title}`);
+  });
+
+  test('no adjuster is drawn before it is told where it is, and then that one', async () => {
+    const title = '>What a turn of the adjuster does';
+    await freshCall();
+    expect(await page('adjuster')).not.toContain(title);
+    await freshCall({ engine: { rockerMounting: 'stud', lifter: 'solid-flat' } });
+    const html = await page('adjuster');
+    expect(html).toContain(title);
+    expect(html).toContain('gap: pitch × (1 + ratio)');
   });
 
   test('the least sweep says what it lacks, and where to work it out', async () => {

@@ -28,7 +28,7 @@ const PUSHROD = 'the stem’s tip, the roller, both ends of the pushrod and the 
 const SCREW: Omit<AdjusterWords, 'wears'> = {
   part: 'lock nut',
   turned: 'screw',
-  lock: 'the adjusting screw and its lock nut',
+  lock: 'the adjusting screw and lock nut',
   line: 'lock nut and screw',
   letGo: 'look at the lock nut, both threads, and whether the nut was used before.',
   mend: 'Look at the screw’s thread and its lock nut, fit a new nut, and see that it holds.',

@@ -20,7 +20,7 @@ function answersTable({ assessment, answers }: CallContext): Component[] {
       rows: told.map(({ question, kept }) => ({
         cells: [
           question.ask,
-          { text: answeredText(question, kept.place), why: `${kept.by}, ${momentText(kept.at)}` },
+          { text: answeredText(question, kept), why: `${kept.by}, ${momentText(kept.at)}` },
         ],
       })),
     }),

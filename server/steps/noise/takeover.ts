@@ -10,7 +10,7 @@ export function noiseItems({ assessment, answers }: CallContext): TakeoverItem[]
     const kept = answers.find(({ id }) => id === question.answered?.entryId);
     return question.step !== 'noise' || kept === undefined
       ? []
-      : [`${question.ask} ${answeredText(question, kept.place)}`];
+      : [`${question.ask} ${answeredText(question, kept)}`];
   });
   const left = noise.candidates.filter(({ remains }) => remains);
   return [

@@ -65,9 +65,12 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer, questionId, code, found, value, cylinder, valve }, names) => ({
-      kind: 'answer',
-      text: `${names.answerSaid?.(questionId ?? '', answer, found) ?? loggedAnswer(answer, questionId, code)}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}, to: ${loggedQuestion(question, questionId, code)}`,
-    }),
+    'question-answered': ({ question, answer, questionId, code, found, value, cylinder, valve }, names) => {
+      const said =
+        names.answerSaid?.(questionId ?? '', answer, found, value) ??
+        `${loggedAnswer(answer, questionId, code)}${ifSaid(', ', told(value))}`;
+      const where = cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`;
+      return { kind: 'answer', text: `${said}${where}, to: ${loggedQuestion(question, questionId, code)}` };
+    },
   }),
 };

@@ -28,6 +28,7 @@ const stored = z.object({
     z.object({
       field: z.string(),
       detail: z.string(),
+      held: z.boolean().optional(),
       ambiguities: z
         .array(
           z.object({
@@ -99,6 +100,9 @@ export async function draftOf(tx: Tx, principal: Principal, path: string): Promi
   const { typed, faults } = read.data;
   return {
     typed,
-    faults: faults.map(({ ambiguities, ...fault }) => ({ ...fault, ...defined({ ambiguities }) })),
+    faults: faults.map(({ ambiguities, held, ...fault }) => ({
+      ...fault,
+      ...defined({ ambiguities, held }),
+    })),
   };
 }

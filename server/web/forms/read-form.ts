@@ -27,6 +27,8 @@ export interface FormFault {
   readonly detail: string;
   /** The line of the tape that it is about. */
   readonly line?: number;
+  /** A stop came before it: nothing that was typed is wrong. */
+  readonly held?: boolean;
   /** What was typed there can be read as: the person picks one. */
   readonly ambiguities?: readonly PossibleReading[];
 }

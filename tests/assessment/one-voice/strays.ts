@@ -24,6 +24,8 @@ const OTHERWISE: readonly RegExp[] = [
   /pushrod is too short/,
   /on a stud too short/,
   /clear of the rocker/,
+  // A kind of lifter.
+  /short-travel lifter/,
   /the reading stops short/,
   // A question that a program answered by its code.
   /^(gap short|lash heat differs)$/,

@@ -2,7 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 
 /**
  * A person at the desk who has no mouse: only keys are sent, and each one is counted. What is typed into a field
- * counts a key a character, a capital or a bracket one more for the shift.
+ * counts a key a character, a capital, a bracket or a way back one more for the shift.
  */
 export interface Keyboard {
   /** Presses keys one after the other, named as the browser names them. */
@@ -42,7 +42,7 @@ const MOST_TABS = 160;
 export function keyboardOf(page: Page): Keyboard {
   let count = 0;
   const press = async (key: string) => {
-    count += 1;
+    count += key.startsWith('Shift+') ? 2 : 1;
     await page.keyboard.press(key);
   };
   const leadsTo = async (key: string, to: RegExp) => {

@@ -52,7 +52,13 @@ it('the arm and its stamp, the card and the ratio it assumes', async () => {
   await keys.type('1.6');
   await keys.send(/steps\/parts(\?|$)/);
   await keys.key('n', /steps\/cam(\?|$)/);
-  await keys.press('Tab');
+  // The cursor stands in the field that is next, with the ratio that the card assumes before it.
+  expect(
+    await desk
+      .locator('input[name="cam.intake.lobeLift"]')
+      .evaluate((each) => document.activeElement === each),
+  ).toBe(true);
+  await keys.press('Shift+Tab');
   await keys.type('1.6');
   await keys.tabTo('Lobe lift, intake');
   await keys.type('.35');

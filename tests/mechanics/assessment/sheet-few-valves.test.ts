@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
-import { lobesDown } from '../../../server/mechanics/valve-sheet/lobes-down.ts';
+import { lobesApart, lobesDown } from '../../../server/mechanics/valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../../server/mechanics/valve-sheet/odd-valves.ts';
 import { PLAIN, read } from './plain-build.ts';
 import { heard } from './whole-sheet.ts';
@@ -75,8 +75,9 @@ describe('few valves of a side', () => {
       values.map((lobe, index) => ({ cylinder: index + 1, valve: 'exhaust' as const, lobeLift: lobe * IN }));
     expect(lobesDown(lobes([0.36, 0.36, 0.382]))).toEqual([]);
     expect(lobesDown(lobes([0.36, 0.36, 0.342])).map(({ cylinder }) => cylinder)).toEqual([3]);
-    // Half of them worn: they stay worn, though no middle tells it.
-    expect(lobesDown(lobes([0.358, 0.358, 0.343, 0.343])).map(({ cylinder }) => cylinder)).toEqual([3, 4]);
+    // Half of them low: no middle tells which half is worn, so that the side is stopped and no lobe is named.
+    expect(lobesDown(lobes([0.358, 0.358, 0.343, 0.343]))).toEqual([]);
+    expect(lobesApart(lobes([0.358, 0.358, 0.343, 0.343]))?.apart).toBeCloseTo(0.015 * IN, 9);
     const odd = judgeSide('exhaust', lobes([0.36, 0.36, 0.342]));
     expect(odd.odd.map(({ cylinder }) => cylinder)).toEqual([3]);
   });

@@ -66,7 +66,7 @@ describe('the sheet and a set-up of one valve do not go together', () => {
 
   test('read once more: that is next, and what it comes to holds without another answer', () => {
     const told = said('again');
-    expect(told.headlines.join(' ')).toContain('was answered “It is read once more”: read it once more');
+    expect(told.headlines.join(' ')).toContain('was answered “Another reading is wanted”: read it once more');
     expect(told.sentence).toBe('2 intake: Read it once more, the same way: the one that it comes to holds.');
     for (const [lift, holds] of [
       [0.56, 'sheet'],

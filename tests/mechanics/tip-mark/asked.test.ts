@@ -131,7 +131,7 @@ describe('what is asked', () => {
       'shaft',
       [mark(0.08, 0, stand(0)), mark(0.07, 0, stand(0.03))],
       {},
-      `${WIDE} The narrowest one beside it is .080 in, not narrower by more than ink is read to: it can’t be called wide.`,
+      `${WIDE} The narrowest one beside it is .080 in, wider than this one: it can’t be called wide by that.`,
     ],
     [
       'wide and off centre',

@@ -155,7 +155,8 @@ const OF_COMPUTATIONS: Readonly<Record<string, readonly Said[]>> = {
     // Of a metric thread the pitch is a length: without a unit nobody knows.
     ['1.25 pitch', /unit/],
   ],
-  thread: [['24 pitch', /must be a thread such as 7\/16-20/]],
+  // A pitch alone is enough to work a turn out; a size alone is not.
+  thread: [['quarter inch', /must be a thread such as 7\/16-20/]],
 };
 
 const turned = [adjuster, lifterPreload, pushrodLength].flatMap(({ name, input }) =>

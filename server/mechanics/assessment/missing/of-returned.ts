@@ -42,7 +42,7 @@ export function ofReturned(evidence: Evidence): Need[] {
     ...(unnamed ? historyOf(evidence) : []),
     need(
       'inspection',
-      'who inspects the part, and the day by which the caller hears',
+      'who inspects the part, and by which day there is an answer',
       'Say who inspects the part and by which day the caller hears, and keep that as a promise.',
       evidence.notes.some(({ kind }) => kind === 'promise'),
       { ...MUST, askAtBench: 'The desk says who inspects the part, and by which day you hear.' },

@@ -55,6 +55,7 @@ function areLobesRead(sheet: NoiseRecord['sheet'], about: readonly ValvePlace[])
 
 /** Questions that were answered, and what the record answers by itself. */
 function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | undefined): string[] {
+  const ofLog = isActive(evidence, record) && !isOfNoise(evidence);
   const { lash, sheet } = record;
   const answered = QUESTIONS.filter(
     (question) => lastSaid(question, evidence) !== undefined && !isOpenStill(question, evidence),
@@ -70,8 +71,8 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
         logged.some((valve) => nutLine(valve) !== undefined),
       ),
       ...has('noise-history', logged.some(isHistory)),
-      // Nobody speaks of a noise: the valve is the one of the log.
-      ...has('noise-which', !isOfNoise(evidence) && about.length === 1),
+      // Nobody speaks of a noise: the valve is the one of the log. Where nothing was told at all, the first question is it.
+      ...has('noise-which', ofLog && about.length === 1),
       ...has('lifter', evidence.engine.lifter !== undefined),
       ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),

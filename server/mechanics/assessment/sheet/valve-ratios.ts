@@ -31,7 +31,7 @@ function lashLack(evidence: Evidence, ratio: SheetRatioDetail): Lack[] {
 
 type OfArms = Pick<ValveRatio, 'armId' | 'soldAsThen' | 'comesOff'>;
 
-/** Both may be of the arms that were on: what a set-up read of these counts, and the sheet has no other. */
+/** Both may be of the arms that were on. */
 const isOfSameArms = (one: OfArms, other: OfArms): boolean =>
   one.soldAsThen === other.soldAsThen &&
   one.comesOff === other.comesOff &&
@@ -59,7 +59,9 @@ export function ratiosOfSheet(
       soldAsThen: ratio.soldAsThen,
       comesOff: ratio.comesOff,
     });
-    if (read.some((other) => placeOf(other) === placeOf(ratio) && isOfSameArms(other, arms))) return [];
+    // What a set-up read of these arms counts; what the sheet has beside it is kept where it is more than that can be.
+    const ofSame = read.filter((other) => placeOf(other) === placeOf(ratio) && isOfSameArms(other, arms));
+    if (ofSame.some((other) => value <= other.high)) return [];
     const quantity = quantities.find(({ id }) => id === quantityId);
     return [
       {

@@ -1,5 +1,6 @@
 import type { Assessment } from '../../../../server/mechanics/assessment/assessment.ts';
 import type { ChangeDetail } from '../../../../server/mechanics/assessment/change/detail.ts';
+import { isRatio } from '../../../../server/mechanics/assessment/common/stamp-read.ts';
 import type { SheetRatioTold } from '../../../../server/mechanics/assessment/sheet/rows/detail.ts';
 import { usualDeflection } from '../../../../server/mechanics/kit/allowances.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
@@ -36,12 +37,15 @@ export const nothingIsClearAgainstAReading: Law = ({ evidence, assessment }) => 
     // A running-spring ratio is raised by the most that the train may bend.
     const bend =
       after.spring === 'running' ? usualDeflection(evidence.engine.mounting).to / (detail.lobeLift ?? 1) : 0;
-    return readFor(detail, assessment)
-      .filter(isOfNow)
-      .filter(({ value }) => value !== undefined && value > after.high + bend)
-      .map(
-        ({ quantityId, value }) =>
-          `${id}: ${clear.map(({ name }) => name).join()} clear with ${after.said}, ${quantityId} reads ${value}`,
-      );
+    return (
+      readFor(detail, assessment)
+        .filter(isOfNow)
+        // Where it is typed a lift that no rocker makes is asked about; the generated builds come by no field.
+        .filter(({ value }) => value !== undefined && isRatio(value) && value > after.high + bend)
+        .map(
+          ({ quantityId, value }) =>
+            `${id}: ${clear.map(({ name }) => name).join()} clear with ${after.said}, ${quantityId} reads ${value}`,
+        )
+    );
   });
 };

@@ -112,14 +112,16 @@ function choicesOf({ lot, others }: Beside): AnswerChoice[] {
     },
     {
       code: 'again',
-      label: 'It is read once more',
+      label: 'Another reading is wanted',
       changes: 'Nothing rests on either until then; the one that the third reading comes to holds.',
+      holds: true,
     },
     {
       code: 'both',
       label: 'Now the one comes up, now the other',
       changes:
         'Both stay, and no word stands: base, lifter or lash moves between them, and is looked at first.',
+      holds: true,
     },
   ];
 }
