@@ -26,13 +26,11 @@ function answered(
   said: readonly (readonly [code: string, answer: string])[],
   more: Partial<Evidence> = {},
 ) {
-  const answers = said.reduce<readonly AnswerEvidence[]>(
-    (given, [code, answer], at) => [
-      ...given,
-      answering(on(tipMarks, { ...more, answers: given }).questions, code, answer, 500 + at),
-    ],
-    [],
-  );
+  const answers: AnswerEvidence[] = [];
+  for (const [code, answer] of said) {
+    const { questions } = on(tipMarks, { ...more, answers: [...answers] });
+    answers.push(answering(questions, code, answer, 500 + answers.length));
+  }
   return on(tipMarks, { ...more, answers });
 }
 const OFF = { side: 'valley', off: 0.03 * IN, pushrod: 7.8 * IN } as const;
