@@ -7,7 +7,7 @@ import { writeBackup } from '../../server/backup/write-backup.ts';
 import { keepReading, openCall, startSetUp } from '../tools/call.ts';
 import { filledCall } from '../tools/filled-call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
-import { spawnService } from '../tools/spawn-service.ts';
+import { freePort, spawnService } from '../tools/spawn-service.ts';
 import { type EmptyDatabase, emptyDatabase } from './empty-database.ts';
 
 let service: TestService;
@@ -83,24 +83,19 @@ test('backed up while readings are kept, restored elsewhere, and the service run
       key === 'exportedAt' ? undefined : value,
     );
   };
+  const port = await freePort();
   const running = await spawnService({
     NODE_ENV: 'production',
+    PORT: String(port),
     PUBLIC_URL: 'http://127.0.0.1',
     DATABASE_URL: target.url,
   });
   try {
     const here = await service.listen();
-    const there = `http://127.0.0.1:${portIn(running.said())}`;
+    const there = `http://127.0.0.1:${port}`;
     for (const at of [`builds/${buildId}/export`, `builds/${buildId}/assessment`])
       expect(await answered(there, at), at).toEqual(await answered(here, at));
   } finally {
     await running.end('SIGTERM');
   }
 });
-
-/** Where it listens, whatever address people are told. */
-function portIn(said: string): string {
-  const port = /Server listening at http:\/\/127\.0\.0\.1:(\d+)/.exec(said)?.[1];
-  if (port === undefined) throw new Error(`it does not say where it listens: ${said}`);
-  return port;
-}
