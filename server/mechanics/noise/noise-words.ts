@@ -59,7 +59,7 @@ export function noiseWords(question: NoiseQuestion, kind: AdjusterKind): NoiseWo
   return { ...plain(question), ...own };
 }
 
-/** Where somebody looks for what stands loose, with nothing touched. */
+/** Where somebody looks for what is loose, with nothing touched. */
 const LOOSE: Readonly<Partial<Record<AdjusterKind, string>>> = {
   follower: 'ask, and look for the follower that stands loose.',
   bucket: 'ask where it is heard, and since when.',

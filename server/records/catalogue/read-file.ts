@@ -33,7 +33,7 @@ const MOST_ROWS = 5000;
 const MOST_FAULTS = 500;
 /** A header with more that is wrong is no header of such a file. */
 const MOST_HEAD_FAULTS = 40;
-/** Of what stands there so much is told again. */
+/** Letters of a row that a fault quotes. */
 const TOLD = 200;
 
 const isBlank = (cells: readonly string[]) => cells.every((cell) => cell.trim() === '');

@@ -84,26 +84,29 @@ describe('set cold, and read hot as was asked', () => {
   });
 });
 
-describe('a turn that was worked out from a gap between two feelers', () => {
-  const workings = [
-    {
-      id: 'turns',
-      computation: 'adjuster',
-      line: 20,
-      set: {
-        of: 'turns',
-        thread: '3/8-24',
-        size: '3/8',
-        pitch: IN / 24,
-        mount: 'stud-nut',
-        ratio: 1.6,
-        turns: 0.05,
-        lifter: 'solid',
-        lashFound: 0.027 * IN,
-        lashWanted: 0.022 * IN,
-      },
+/** A turn of a 3/8-24 nut that is kept, worked out from one gap to another, in inches. */
+const turned = (turns: number, found: number, wanted: number): Evidence['workings'] => [
+  {
+    id: 'turns',
+    computation: 'adjuster',
+    line: 20,
+    set: {
+      of: 'turns',
+      thread: '3/8-24',
+      size: '3/8',
+      pitch: IN / 24,
+      mount: 'stud-nut',
+      ratio: 1.6,
+      turns,
+      lifter: 'solid',
+      lashFound: found * IN,
+      lashWanted: wanted * IN,
     },
-  ] as const;
+  },
+];
+
+describe('a turn that was worked out from a gap between two feelers', () => {
+  const workings = turned(0.05, 0.027, 0.022);
   const exhaust = line(1, '2026-03-10', 0.027, { cylinder: 1, ...hot, ...between(0.026, 0.028) });
   test('is told of the one valve whose feelers hold it', () => {
     const one = toldOf({ ...of([exhaust, intake(2, 0.0195, hot)]), workings });
@@ -121,28 +124,7 @@ describe('the lashes of the two sides the wrong way round', () => {
   const swapped = of([intake(1, 0.022, hot), line(2, '2026-03-12', 0.02, hot)]);
   const wide = { ...swapped, card: { ...card, exhaust: { ...card.exhaust, lash: 0.026 * IN } } };
   const both: Evidence = { ...wide, lash: [intake(1, 0.026, hot), line(2, '2026-03-12', 0.02, hot)] };
-  const turn = (evidence: Evidence): Evidence => ({
-    ...evidence,
-    workings: [
-      {
-        id: 'turns',
-        computation: 'adjuster',
-        line: 20,
-        set: {
-          of: 'turns',
-          thread: '3/8-24',
-          size: '3/8',
-          pitch: IN / 24,
-          mount: 'stud-nut',
-          ratio: 1.6,
-          turns: 0.06,
-          lifter: 'solid',
-          lashFound: 0.026 * IN,
-          lashWanted: 0.02 * IN,
-        },
-      },
-    ],
-  });
+  const turn = (evidence: Evidence): Evidence => ({ ...evidence, workings: turned(0.06, 0.026, 0.02) });
 
   test.each([undefined, 'entered-so', 'card'])('%s: nothing is turned by them before', (answer) => {
     const asked = turn(both);
