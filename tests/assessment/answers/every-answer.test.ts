@@ -16,7 +16,7 @@ import { callOf, recordOf } from '../../tools/record-of-evidence.ts';
  * and as its form posts it: both are taken, say the same, and answer the question. Needs no source: it is about words.
  */
 
-const BUILDS = Array.from({ length: Number(process.env.LAW_BUILDS ?? 120) }, (_, index) => {
+const BUILDS = Array.from({ length: Number(process.env.LAW_BUILDS ?? 80) }, (_, index) => {
   const evidence = buildOf(index + 1);
   return { evidence, questions: assess(evidence).questions };
 });
