@@ -11,6 +11,8 @@ export interface FormGroup {
   readonly columns?: boolean;
   /** One tap away under its legend; `open` where something in it came back with a fault. */
   readonly fold?: 'shut' | 'open';
+  /** Stands beside the group before or after it that is a half too, where there is room. */
+  readonly half?: boolean;
 }
 
 export interface FormData {

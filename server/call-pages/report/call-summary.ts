@@ -61,11 +61,9 @@ export function openQuestions({ assessment }: CallContext): string[] {
   return [...strongFirst.slice(0, MOST_QUESTIONS).map(askedOf), ...counted];
 }
 
-/** The answer in one line for each thing that was read or asked, in the order of the steps. */
-export const foundSentences = ({ frame, context }: WholeCall): string[] =>
-  frame.steps.flatMap(({ name }) =>
-    context.assessment.headlines.filter(({ step }) => step === name).map(({ sentence }) => sentence),
-  );
+/** The answer in one line for each thing that was read or asked: what the call is about first. */
+export const foundSentences = ({ context }: WholeCall): string[] =>
+  context.assessment.headlines.map(({ sentence }) => sentence);
 
 /** What was promised and is not done yet. */
 export const promiseLines = ({ context }: WholeCall): string[] =>

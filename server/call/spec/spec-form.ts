@@ -63,7 +63,9 @@ function durationGroup(
   return {
     legend: `Durations on the card, ${valve}`,
     fold: inUse ? 'open' : 'shut',
-    slots: pairs.map((slots) => ({ template: '/pages/call/side-by-side', data: { slots } })),
+    columns: true,
+    half: true,
+    slots: pairs.flat(),
   };
 }
 
@@ -121,19 +123,25 @@ export function specForm(of: SpecFormOf): PageForm {
     schema: buildSpec,
     hidden: { revision: String(of.revision), part: of.part },
     initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
-    groups: (shown) =>
-      of.groups.flatMap((group): FormGroup[] => [
-        {
+    groups: (shown) => {
+      const said = of.groups.map(
+        (group): FormGroup => ({
           legend: group.legend,
           ...hinted(group.hint),
           ...foldOf(group, shown, of),
           columns: !of.bench,
+          half: !of.bench && group.durations !== undefined,
           slots: group.fields.map((field) => specComponent(shown, field, extra(field.path))),
-        },
-        ...(group.durations === undefined
+        }),
+      );
+      // Both lobes side by side as they stand on a card, and below each its durations.
+      const durations = of.groups.flatMap(({ durations: valve }) =>
+        valve === undefined
           ? []
-          : [durationGroup(shown, group.durations, durationRows(of.spec, group.durations), of.bench, extra)]),
-      ]),
+          : [durationGroup(shown, valve, durationRows(of.spec, valve), of.bench, extra)],
+      );
+      return [...said, ...durations];
+    },
     buttons: [
       {
         label: of.bench && of.alone ? 'Save and go on' : 'Save as a new revision',
