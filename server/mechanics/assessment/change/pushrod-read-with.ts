@@ -4,7 +4,7 @@ import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { toSay } from '../common/lack.ts';
-import { inches, listed, nominalSaid } from '../common/said.ts';
+import { inches, listed, nominalSaid, ratioSaid } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
@@ -57,9 +57,13 @@ export interface PushrodPair {
 const keyOf = ({ from, value }: ChangeRatio): string =>
   from === 'measured' ? 'measured' : nominalSaid(value);
 
-/** `the measured 1.58 and the measured 1.601`: of the valves of a side, each once. */
-const named = (ratios: readonly ChangeRatio[]): string =>
-  listed([...new Set(ratios.map(({ said }) => said))].toSorted());
+/** `the measured 1.58 to 1.601`: of the valves of a side; others than measured each once. */
+function named(ratios: readonly ChangeRatio[]): string {
+  const values = new Set(ratios.map(({ value }) => value));
+  if (values.size > 1 && ratios.every(({ from }) => from === 'measured'))
+    return `the measured ${ratioSaid(Math.min(...values))} to ${ratioSaid(Math.max(...values))}`;
+  return listed([...new Set(ratios.map(({ said }) => said))].toSorted());
+}
 
 const choicesOf = (now: string, other: string): readonly AnswerChoice[] => [
   {
