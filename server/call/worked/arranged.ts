@@ -1,5 +1,6 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
+import type { CallContext } from '../context.ts';
 
 export function drawingComponents(drawings: readonly Drawing[]): Component[] {
   const slots = drawings.map((data): Component => ({ template: '/parts/drawing', data }));
@@ -7,6 +8,7 @@ export function drawingComponents(drawings: readonly Drawing[]): Component[] {
 }
 
 interface Arranged {
+  readonly side: CallContext['side'];
   readonly drawings: readonly Component[];
   readonly entry: readonly Component[];
   /** What the newest entry says or asks. */
@@ -17,7 +19,12 @@ interface Arranged {
   readonly begun: boolean;
 }
 
-/** The entry comes first; once something is kept, what it says goes before the drawing of how it is measured. */
-export function arrangedComponents({ drawings, entry, top, rest, begun }: Arranged): Component[] {
+/**
+ * The entry comes first, at the desk with the drawing of how it is measured beside it; at the bench, once something is kept,
+ * what it says goes before the drawing.
+ */
+export function arrangedComponents({ side, drawings, entry, top, rest, begun }: Arranged): Component[] {
+  if (side === 'desk' && entry.length > 0 && drawings.length > 0)
+    return [{ template: '/pages/call/entry-beside', data: { entry, beside: drawings } }, ...top, ...rest];
   return begun ? [...entry, ...top, ...rest, ...drawings] : [...entry, ...drawings, ...top, ...rest];
 }

@@ -60,6 +60,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     return {
       forms: [...(open ? [form] : []), ...cards.forms],
       slots: arrangedComponents({
+        side: context.side,
         drawings: open ? drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})) : [],
         entry: open ? [formComponent(form, rejected)] : [],
         // What follows from it, and how it is done, is told again once it may be turned.

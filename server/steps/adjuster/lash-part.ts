@@ -22,6 +22,7 @@ export function lashPart(context: CallContext, rejected: RejectedForm | undefine
   return {
     forms: [form, ...cards.forms],
     slots: arrangedComponents({
+      side: context.side,
       begun: lines.length > 0,
       entry: [formComponent(form, rejected)],
       drawings:

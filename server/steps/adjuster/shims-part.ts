@@ -94,6 +94,7 @@ export function shimsPart(context: CallContext, rejected: RejectedForm | undefin
   return {
     forms: [form, ...cards.forms],
     slots: arrangedComponents({
+      side: context.side,
       begun: table !== undefined,
       entry: [formComponent(form, rejected)],
       drawings: [],

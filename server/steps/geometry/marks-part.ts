@@ -55,6 +55,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
   return {
     forms: [form, ...cards.forms],
     slots: arrangedComponents({
+      side: context.side,
       begun: newest !== undefined,
       entry: [formComponent(form, rejected)],
       drawings: [

@@ -62,6 +62,11 @@ interface LinkData {
 export interface CallPieces {
   readonly '/pages/call/actions': { readonly buttons: readonly ButtonData[] };
   readonly '/pages/call/column': Slots;
+  /** What is entered, and the drawing of how it is measured; a drawing gets the less of the width. */
+  readonly '/pages/call/entry-beside': {
+    readonly entry: readonly Component[];
+    readonly beside: readonly Component[];
+  };
   readonly '/pages/call/facts-group': { readonly title: string; readonly items: readonly Fact[] };
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
