@@ -4,9 +4,8 @@ import { foldComponent } from '../../call/fold.ts';
 /** What the page of the sheet is made of. */
 export interface Parts {
   readonly said: readonly Component[];
-  /** Questions of a whole column, and those of single figures. */
-  readonly ofColumns: readonly Component[];
-  readonly ofFigures: readonly Component[];
+  /** The question that is asked now, and the others a tap away. */
+  readonly asked: readonly Component[];
   /** Every valve as a table that is typed into; left out while nothing says how many there are. */
   readonly grid: Component | undefined;
   readonly entry: Component;
@@ -30,9 +29,8 @@ export const deskLayout = (
 ): Component[] => [
   ...parts.looked,
   ...parts.said,
-  ...parts.ofColumns,
+  ...parts.asked,
   ...(parts.grid === undefined ? [parts.entry] : [parts.grid]),
-  ...parts.ofFigures,
   ...parts.figures,
   ...(parts.grid === undefined
     ? []
@@ -53,8 +51,7 @@ export const benchLayout = (parts: Parts, faulty: { readonly paste: boolean }): 
   ...parts.looked,
   ...parts.said,
   parts.entry,
-  ...parts.ofColumns,
-  ...parts.ofFigures,
+  ...parts.asked,
   ...parts.figures,
   ...pastingFold(parts, faulty),
   ...readingsFold(parts),

@@ -2,7 +2,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { Order } from '../../assessment/sheet/of-sheet.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
-import { questionCards, questionsOf } from '../../call/question-form.ts';
+import { oneAtATime, questionCards, questionsOf } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { figuresComponents } from './figures.ts';
@@ -23,25 +23,14 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   const one = oneValveForm(context, sheet, order);
   const pasted = pasteForm(context, order, looked?.sound === true);
   const grid = bench ? undefined : gridForm(context, sheet, order);
-  const questions = questionsOf(context, 'sheet');
-  const ofColumns = questionCards(
-    context,
-    questions.filter(({ about }) => about.of !== 'valve'),
-    rejected,
-  );
-  const ofFigures = questionCards(
-    context,
-    questions.filter(({ about }) => about.of === 'valve'),
-    rejected,
-  );
+  const cards = questionCards(context, questionsOf(context, 'sheet'), rejected);
   const pasting: Component = formComponent(pasted, rejected);
   const parts: Parts = {
     said: headlineComponents(
       assessment,
       assessment.headlines.filter(({ step }) => step === 'sheet'),
     ),
-    ofColumns: ofColumns.slots,
-    ofFigures: ofFigures.slots,
+    asked: oneAtATime(cards),
     grid: grid === undefined ? undefined : formComponent(grid, rejected),
     entry: formComponent(one, rejected),
     pasting: looked === undefined ? pasting : undefined,
@@ -51,7 +40,7 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   };
   const faulty = { one: rejected?.typed.form === one.name, paste: rejected?.typed.form === pasted.name };
   return {
-    forms: [...(grid === undefined ? [] : [grid]), one, pasted, ...ofColumns.forms, ...ofFigures.forms],
+    forms: [...(grid === undefined ? [] : [grid]), one, pasted, ...cards.forms],
     slots: bench ? benchLayout(parts, faulty) : deskLayout(parts, faulty),
   };
 }
