@@ -66,7 +66,9 @@ describe('valves that were off alike, read again after the answer', () => {
 
   test('with the lash out they lie with the others: how it was is said', () => {
     const mended = build([...struck, ...later(SINCE_HIGH)], [said('lash')]);
-    expect(ofSide(mended)?.sentence).toMatch(/They were read at zero lash, as was answered\.$/);
+    expect(ofSide(mended)?.sentence).toMatch(
+      /Those that were low had their lash in, as was answered, and were read again\.$/,
+    );
     expect(ofSide(mended)?.lacks).toEqual([]);
     const otherwise = build([...struck, ...later(SINCE_HIGH)], [said('set-up')]);
     expect(ofSide(otherwise)?.sentence).toMatch(/How the lash was is not said\.$/);

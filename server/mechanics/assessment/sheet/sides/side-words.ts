@@ -37,7 +37,7 @@ export function lashLack({ hydraulic, lash, lashOut }: Level): string[] {
 export function lashTold({ hydraulic, lash, lashOut }: Level): string {
   if (hydraulic) return ' Not their ratio yet: a hydraulic lifter that sinks reads low.';
   if (lash === 'set') return ' Not their ratio yet: the lash was left in.';
-  if (lashOut) return ' They were read at zero lash, as was answered.';
+  if (lashOut) return ' Those that were low had their lash in, as was answered, and were read again.';
   return lash === undefined ? ' How the lash was is not said.' : '';
 }
 
