@@ -90,8 +90,10 @@ describe('an answer of valves that were off alike', () => {
     expect(passes([said('lash')])).toEqual([1]);
     expect(passes(corrected)).toEqual([2]);
     const mended = [...struck, ...later(SINCE_HIGH)];
-    expect(lashOut([said('lash')], mended)).toMatch(/read at zero lash, as was answered/);
-    expect(lashOut(corrected, mended)).not.toMatch(/read at zero lash, as was answered/);
+    expect(lashOut([said('lash')], mended)).toMatch(
+      /had their lash in, as was answered, and were read again/,
+    );
+    expect(lashOut(corrected, mended)).not.toMatch(/had their lash in, as was answered, and were read again/);
   });
 
   test('given again after they were read again is of what was read since', () => {
@@ -113,7 +115,7 @@ describe('an answer of valves that were off alike', () => {
     const { questionId: _, code: __, ...byWords } = said('lash');
     expect(passes([{ ...byWords, code: '' }])).toEqual([1]);
     expect(lashOut([{ ...byWords, code: '' }], [...struck, ...later(SINCE_HIGH)])).toMatch(
-      /read at zero lash, as was answered/,
+      /had their lash in, as was answered, and were read again/,
     );
   });
 });

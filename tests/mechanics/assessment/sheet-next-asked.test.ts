@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Evidence, SheetEvidence, Side } from '../../../server/mechanics/assessment/evidence.ts';
+import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
 import { read } from './plain-build.ts';
 import { answered, armOf, EIGHT, heard, setUpOn, sixteen } from './whole-sheet.ts';
@@ -10,29 +10,28 @@ import { answered, armOf, EIGHT, heard, setUpOn, sixteen } from './whole-sheet.t
  */
 const LASH = 'lash-not-said';
 const [A, B] = [armOf('A'), armOf('B')];
-const seat = (armId: string, cylinder: number, valve: Side = 'intake') => ({ armId, cylinder, valve });
+const seat = (armId: string, cylinder: number) => ({ armId, cylinder, valve: 'intake' as const });
 /** The sheet with both arms named on the two valves, then changed over and read again. */
 const swapped = (
   cylinders: readonly [number, number],
   sheet: readonly SheetEvidence[],
   again: readonly number[],
-  valve: Side = 'intake',
 ): Evidence => {
   const [one, other] = cylinders;
-  const armOn = ({ cylinder, valve: at }: SheetEvidence) =>
-    at !== valve ? undefined : cylinder === one ? A.id : cylinder === other ? B.id : undefined;
+  const armOn = ({ cylinder, valve }: SheetEvidence) =>
+    valve !== 'intake' ? undefined : cylinder === one ? A.id : cylinder === other ? B.id : undefined;
   return {
     ...EIGHT,
     arms: [A, B],
-    seats: [seat(B.id, one, valve), seat(A.id, other, valve)],
-    sat: [seat(A.id, one, valve), seat(B.id, other, valve), seat(B.id, one, valve), seat(A.id, other, valve)],
+    seats: [seat(B.id, one), seat(A.id, other)],
+    sat: [seat(A.id, one), seat(B.id, other), seat(B.id, one), seat(A.id, other)],
     sheet: [
       ...sheet.map((each) => {
         const armId = armOn(each);
         return armId === undefined || each.kind === 'lobe-lift' ? each : { ...each, armId };
       }),
-      read(one, valve, 'valve-lift', again[0] ?? 0, { armId: B.id }),
-      read(other, valve, 'valve-lift', again[1] ?? 0, { armId: A.id }),
+      read(one, 'intake', 'valve-lift', again[0] ?? 0, { armId: B.id }),
+      read(other, 'intake', 'valve-lift', again[1] ?? 0, { armId: A.id }),
     ],
   };
 };
@@ -40,10 +39,13 @@ const low = (off: number, ...places: readonly string[]) =>
   sixteen(1.6, ({ lift }, place) => (places.includes(place) ? { lift: lift - off } : {}));
 
 describe('what stayed on its valve, low by just its lash', () => {
-  const build = swapped([3, 5], low(0.016, '3 exhaust'), [0.536, 0.552], 'exhaust');
+  const build: Evidence = {
+    ...swapped([3, 5], low(0.013, '3 intake'), [0.547, 0.56]),
+    card: { ...EIGHT.card, intake: { lobeLift: 0.35 * IN, lash: 0.013 * IN } },
+  };
 
   test('is asked whether the lash was in, before a pushrod is moved', () => {
-    expect(heard(build).headlines.join('\n')).toContain('the difference stayed on 3 exhaust');
+    expect(heard(build).headlines.join('\n')).toContain('the difference stayed on 3 intake');
     expect(heard(build).next).toBe('lash-left-in');
     expect(heard(answered(build, 'lash-left-in', 'not-found')).next).toBe('swap-pushrods');
   });
