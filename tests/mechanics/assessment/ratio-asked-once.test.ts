@@ -211,3 +211,34 @@ describe('a lifter that sinks', () => {
     ]);
   });
 });
+
+describe('a card for another rocker', () => {
+  test('is asked about once, however many valves are read over it', () => {
+    const second = { ...cleanSetUp, id: 'set-up-2', number: 2, cylinder: 3, armId: 'arm-b' };
+    const build = buildOf([], {
+      card: { assumedRatio: 1.5, intake: lobe(0.348), exhaust: lobe(0.339) },
+      arms: [stamped('1.6'), stamped('1.6', 'arm-b')],
+      setUps: [cleanSetUp, second],
+      passes: [
+        ...passesOf('valve-lift', [0.557, 0.557, 0.557]),
+        ...passesOf('valve-lift', [0.557, 0.557, 0.557], { setUpId: second.id }),
+      ],
+    });
+    expect(told(build).open.filter((code) => code === 'card-ratio')).toHaveLength(1);
+    const { open } = told(answered(build, 'card-ratio', 'not-found'));
+    expect(open).not.toContain('card-ratio');
+  });
+});
+
+describe('two gaps of one valve', () => {
+  test('it is said of which of them the lash is asked', () => {
+    const gap = (value: number, readAs: string) => read(1, 'intake', 'piston-to-valve', value, { readAs });
+    const sizes = (sheet: Evidence['sheet']) =>
+      assess(buildOf([], { sheet, engine: { lifter: 'solid-flat' } }))
+        .questions.filter(({ code }) => code === 'gap-lash-not-said')
+        .map(({ size }) => size ?? '')
+        .join(' ');
+    expect(sizes([gap(0.104, '.104 in'), gap(0.176, '.176 in')])).toMatch(/than it reads, \.104 in\.$/);
+    expect(sizes([gap(0.104, '.104 in')])).toMatch(/than it reads\.$/);
+  });
+});
