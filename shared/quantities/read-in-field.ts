@@ -1,5 +1,6 @@
 import { defined } from '../defined.ts';
 import { canBe, type FieldRange, isUsual, rangeSaid } from './field-range.ts';
+import { formatQuantity } from './format.ts';
 import { isBare } from './kind-words.ts';
 import { normaliseText } from './normalise-text.ts';
 import { type Ambiguity, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
@@ -178,6 +179,26 @@ export function readInField(text: string, options: InField): NumberReading {
   if (only === undefined) return outside(all, options);
   if (more.length === 0) return settled(only);
   return number === undefined ? asked([only, ...more]) : ofSaid([only, ...more], number, options.range);
+}
+
+/** Units of a length that are said for one another: the number stays, and what it is of was mistaken. */
+const MISTAKEN: Partial<Record<Unit, Unit>> = { in: 'mm', mm: 'in' };
+
+/**
+ * What a length that the field cannot be would be in the other unit, where that is something usual there: `13.36 in` of a
+ * lift is 13.36 mm.
+ */
+export function inOtherUnit(
+  { value, unit }: Quantity,
+  range: FieldRange,
+): (Ambiguity & { readonly quantity: Quantity })[] {
+  const other = MISTAKEN[unit];
+  if (other === undefined) return [];
+  const quantity = { value, unit: other };
+  const fits = canBe(toSi(quantity), range) && isUsual(toSi(quantity), range);
+  if (canBe(toSi({ value, unit }), range) || !fits) return [];
+  const readAs = formatQuantity(quantity);
+  return [{ readAs, quantity, question: `Is it ${readAs}?` }];
 }
 
 /** The same for a quantity that came as number and unit: the fault, or none. */

@@ -4,7 +4,7 @@ import type { FaultCode } from '../problems/faults.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
 import { formatQuantity } from '../quantities/format.ts';
 import type { Ambiguity, NumberReading } from '../quantities/number-types.ts';
-import { outsideOf, readInField } from '../quantities/read-in-field.ts';
+import { inOtherUnit, outsideOf, readInField } from '../quantities/read-in-field.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { threadsPerInch } from '../quantities/threads-per-inch.ts';
 import { type Dimension, isUnit, type Quantity, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
@@ -66,6 +66,18 @@ function readThere(text: string, options: Parameters<typeof readNumber>[1], plac
   return outside.ok ? outside : within;
 }
 
+/** The quantity that a text says with its unit. */
+function numberIn(text: string, dimension: Dimension): Quantity | undefined {
+  const read = readNumber(text, { kind: dimension });
+  return read.ok && read.unit !== undefined ? { value: read.value, unit: read.unit } : undefined;
+}
+
+/** In which other unit what lies outside would be something usual there: that is asked with the fault. */
+function otherwise(came: Quantity | undefined, { range }: Place): { ambiguities?: readonly Ambiguity[] } {
+  const ambiguities = came === undefined ? [] : inOtherUnit(came, range);
+  return ambiguities.length === 0 ? {} : { ambiguities };
+}
+
 function understandText(
   text: string,
   dimension: Dimension,
@@ -84,7 +96,15 @@ function understandText(
     if (read.unit === undefined) return { ok: false, code: 'wrong-dimension', detail: 'needs a unit' };
     return { ok: true, entered: { typed: text, value: read.value, unit: read.unit, readAs: read.readAs } };
   }
-  if (read.fault) return { ok: false, code: read.fault.code, detail: read.fault.detail };
+  if (read.fault) {
+    const { code, detail } = read.fault;
+    return {
+      ok: false,
+      code,
+      detail,
+      ...otherwise(code === 'out-of-range' ? numberIn(text, dimension) : undefined, place),
+    };
+  }
   return askWhich(text, read.ambiguities);
 }
 
@@ -180,7 +200,9 @@ export function entered(
       if (!inRange.ok) return refuse(inRange.code, inRange.detail);
       const kept = place.asksLater === true || place.keepsOutside === true;
       const outside = kept ? undefined : outsideOf(read.entered, canBe);
-      return outside === undefined ? read.entered : refuse('out-of-range', outside);
+      if (outside === undefined) return read.entered;
+      const { ambiguities } = otherwise(read.entered, { ...place, range: canBe });
+      return refuse('out-of-range', outside, [], ambiguities);
     })
     .meta({
       anyOf: [

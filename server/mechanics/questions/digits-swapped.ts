@@ -1,4 +1,4 @@
-import { within } from './compare.ts';
+import { between, within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
@@ -55,6 +55,17 @@ function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
   ];
 }
 
+/** The valve lift is what the lobe as it was read makes of it: then no figure of that lobe was said wrong. */
+const isBorneOut = (
+  lift: number | undefined,
+  lobe: number,
+  ratio: number | undefined,
+  t: Tolerances,
+): boolean =>
+  lift !== undefined &&
+  ratio !== undefined &&
+  between(lift, lobe * ratio * (1 - t.ordinaryUnder), lobe * ratio * (1 + t.ordinaryOver));
+
 /** Two digits of a figure said or written the wrong way round. */
 export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Question[] {
   const [lift, lobe, ratio] = [valveLift(input), readLobe(input), ratioExpected(input)];
@@ -66,7 +77,7 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
       ? []
       : ask({ name: 'valve lift', passes: input.valvePasses, expected: expectedLifts(input), inMillimetres });
   const ofLobe =
-    lobe === undefined
+    lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)
       ? []
       : ask({
           name: 'lobe lift',

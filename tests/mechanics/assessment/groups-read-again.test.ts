@@ -66,7 +66,9 @@ describe('valves that were off alike, read again after the answer', () => {
 
   test('with the lash out they lie with the others: how it was is said', () => {
     const mended = build([...struck, ...later(SINCE_HIGH)], [said('lash')]);
-    expect(ofSide(mended)?.sentence).toMatch(/They were read at zero lash, as was answered\.$/);
+    expect(ofSide(mended)?.sentence).toMatch(
+      /Those that were low had their lash in, as was answered, and were read again\.$/,
+    );
     expect(ofSide(mended)?.lacks).toEqual([]);
     const otherwise = build([...struck, ...later(SINCE_HIGH)], [said('set-up')]);
     expect(ofSide(otherwise)?.sentence).toMatch(/How the lash was is not said\.$/);
@@ -88,8 +90,10 @@ describe('an answer of valves that were off alike', () => {
     expect(passes([said('lash')])).toEqual([1]);
     expect(passes(corrected)).toEqual([2]);
     const mended = [...struck, ...later(SINCE_HIGH)];
-    expect(lashOut([said('lash')], mended)).toMatch(/read at zero lash, as was answered/);
-    expect(lashOut(corrected, mended)).not.toMatch(/read at zero lash, as was answered/);
+    expect(lashOut([said('lash')], mended)).toMatch(
+      /had their lash in, as was answered, and were read again/,
+    );
+    expect(lashOut(corrected, mended)).not.toMatch(/had their lash in, as was answered, and were read again/);
   });
 
   test('given again after they were read again is of what was read since', () => {
@@ -111,7 +115,7 @@ describe('an answer of valves that were off alike', () => {
     const { questionId: _, code: __, ...byWords } = said('lash');
     expect(passes([{ ...byWords, code: '' }])).toEqual([1]);
     expect(lashOut([{ ...byWords, code: '' }], [...struck, ...later(SINCE_HIGH)])).toMatch(
-      /read at zero lash, as was answered/,
+      /had their lash in, as was answered, and were read again/,
     );
   });
 });

@@ -1,4 +1,5 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { mostLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -49,6 +50,19 @@ export interface LashInGap {
   readonly question: AssessedQuestion;
 }
 
+/** Of several that were read there it is said which: `, .104 in`. */
+const whichSaid = (entry: SheetEvidence, { sheet }: Evidence): string =>
+  sheet.some(
+    (each) =>
+      each.standing &&
+      each.id !== entry.id &&
+      each.kind === entry.kind &&
+      each.scan === undefined &&
+      placeOf(each) === placeOf(entry),
+  )
+    ? `, ${asEntered(entry.readAs)}`
+    : '';
+
 /** Piston to valve read in one place, of which the sheet has no word whether lash was in it; a scan says so itself. */
 export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap | undefined {
   if (entry.kind !== 'piston-to-valve' || entry.scan !== undefined) return undefined;
@@ -60,7 +74,7 @@ export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap |
       weight: 'weak',
       ask: `Was the lash taken up when piston to valve of ${placeOf(entry)} was read?`,
       knownBy: LASH_IN_GAP,
-      size: `With its lash in it the gap is up to ${inches(most)} less than it reads.`,
+      size: `With its lash in it the gap is up to ${inches(most)} less than it reads${whichSaid(entry, evidence)}.`,
       test: 'Say whether the rocker was held down to zero lash, or its lash was in the lift.',
       byLooking: true,
       restsOn: [entry.id],

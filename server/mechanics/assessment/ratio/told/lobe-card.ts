@@ -8,7 +8,7 @@ import { byPlace, inches, lowerFirst, placeOf, valveSubject } from '../../common
 import type { Evidence } from '../../evidence.ts';
 import type { RatioWord } from '../../words.ts';
 import type { SetUpKnown } from '../compared/known.ts';
-import { type LobeOff, lobeOff } from '../compared/lobe-low.ts';
+import { type CardSaid, type LobeOff, lobeOff, WHOSE_VALVE } from '../compared/lobe-low.ts';
 import { doubtsOfLobe } from '../compared/lobes-read.ts';
 import { halfWidthOf } from '../read/intervals.ts';
 import { lackSaid } from '../read/lack-said.ts';
@@ -18,6 +18,8 @@ import { NOT_NOW } from './ratio-said.ts';
 export interface LobeJudged {
   readonly judgement: Judgement;
   readonly off?: LobeOff;
+  /** It differs, and on which valve it was read is asked: nothing else is in doubt about it. */
+  readonly whose?: LobeOff;
 }
 
 function lobeWord(off: number, half: number): RatioWord {
@@ -38,39 +40,43 @@ function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boole
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */
 export function offSaid(off: LobeOff, ratio: number | undefined, cardIsOther = false): string {
-  const { read, printed, alike, alone, valve, underOthers } = off;
+  const { read, printed, alike, alone, valve, underOthers, cardHolds } = off;
   const by = Math.abs(read - printed);
   const under = read < printed;
   const start = `The lobe reads ${inches(read)}, ${inches(by)} ${under ? 'under' : 'over'} the ${inches(printed)} on the card`;
   if (cardIsOther)
     return `${start}, which is not right for it, as was answered: put the lobe lift of the card right.`;
-  const why = alike
-    ? `as do the other ${sideOfValve(valve)} lobes: another cam, or another card`
-    : alone
-      ? underOthers === undefined
-        ? `and the others read as the card has it: ${under ? 'worn, or read short' : 'another cam’s, or read long'}`
-        : `and ${inches(underOthers)} under the others of its side: worn, or read short`
-      : under
-        ? 'which lobe, which card, or wear?'
-        : 'which lobe, or which card?';
+  const holds = cardHolds === true && !alike && !alone;
+  const why = holds
+    ? `which is that of this cam, as was answered: ${under ? 'worn, or read short' : 'another cam’s lobe, or read long'}`
+    : alike
+      ? `as do the other ${sideOfValve(valve)} lobes: another cam, or another card`
+      : alone
+        ? underOthers === undefined
+          ? `and the others read as the card has it: ${under ? 'worn, or read short' : 'another cam’s, or read long'}`
+          : `and ${inches(underOthers)} under the others of its side: worn, or read short`
+        : under
+          ? 'which lobe, which card, or wear?'
+          : 'which lobe, or which card?';
   const lift =
     ratio === undefined
       ? ''
       : ` That ${under ? 'takes' : 'adds'} ${inches(by * ratio)} ${under ? 'off' : 'to'} the valve lift.`;
-  return `${start}${alike || alone ? `, ${why}.` : `: ${why}`}${lift}`;
+  return `${start}${alike || alone || holds ? `, ${why}.` : `: ${why}`}${lift}`;
 }
 
 /**
- * The lobe as read at the lifter against the lobe that the card prints. `cardIsOther`: it was answered that the card is
- * another one’s, or was misread.
+ * The lobe as read at the lifter against the lobe that the card prints. `card`: what was
+ * answered of that card.
  */
 export function lobeAgainstCard(
   evidence: Evidence,
   known: SetUpKnown,
   all: readonly SetUpKnown[],
   stopped: boolean,
-  cardIsOther = false,
+  card?: CardSaid,
 ): LobeJudged[] {
+  const cardIsOther = card === 'other';
   const { setUp, lobe } = known.read;
   const printed = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   if (
@@ -85,12 +91,19 @@ export function lobeAgainstCard(
     graduation: setUp.graduation,
     errorLimit: setUp.lobeErrorLimit,
   });
-  const ofReading = [...lobe.lacks, ...doubtsOfLobe(known)].map(lackSaid);
+  const doubts = [...lobe.lacks, ...doubtsOfLobe(known)];
+  const ofReading = doubts.map(lackSaid);
   const read = ofReading.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
   // Against a card that is not right for it no lobe has a word.
   const word = cardIsOther ? undefined : read;
   const lacks = cardIsOther && read !== undefined ? ['the lobe lift of the card put right'] : ofReading;
-  const off = read === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
+  const found = read === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
+  const off = found !== undefined && card === 'holds' ? { ...found, cardHolds: true as const } : found;
+  const isWhose = doubts.every((lack) => lack.code === 'answer' && lack.question === WHOSE_VALVE);
+  const whose =
+    doubts.length > 0 && isWhose && lobeWord(lobe.value - printed, half) === 'differs'
+      ? lobeOff(evidence, all, setUp, lobe.value)
+      : undefined;
   const judgement: Judgement = {
     id: `card-lobe:${setUp.id}`,
     about: valveSubject(setUp),
@@ -105,16 +118,19 @@ export function lobeAgainstCard(
     lacks,
     restsOn: [...lobe.entryIds].sort(),
   };
-  return [{ judgement, ...defined({ off }) }];
+  return [{ judgement, ...defined({ off, whose }) }];
 }
+
+const newestOf = (all: readonly LobeOff[]): LobeOff[] =>
+  [...new Map(all.map((off) => [placeOf(off), off])).values()].sort(byPlace);
 
 /** Lobes that are off their card, the newest reading of each valve. */
 export const lobesOff = (judged: readonly LobeJudged[]): LobeOff[] =>
-  [
-    ...new Map(
-      judged.flatMap(({ off }) => (off === undefined ? [] : [[placeOf(off), off] as const])),
-    ).values(),
-  ].sort(byPlace);
+  newestOf(judged.flatMap(({ off }) => off ?? []));
+
+/** The same where it is asked on which valve they were read. */
+export const lobesOfWhom = (judged: readonly LobeJudged[]): LobeOff[] =>
+  newestOf(judged.flatMap(({ whose }) => whose ?? []));
 
 /** A lobe that is off its card is told at once: it is why the lift is not the card’s. */
 export const lobeHeadlines = (judged: readonly LobeJudged[]): Headline[] => {

@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../../assessment.ts';
 import { inDoubt } from '../../common/asked.ts';
+import { subjectSaid } from '../../common/said.ts';
 import type { GroupExplained } from '../compared/explain.ts';
 import { restingOn } from '../compared/lacking.ts';
 import { wordAgainst } from '../compared/word.ts';
@@ -26,6 +27,9 @@ export const readAgainSince = (
     }),
   );
 
+/** Doubts about the card, whichever set-up raised them. */
+const OF_CARD: ReadonlySet<string> = new Set(['card-ratio']);
+
 /** It stays with its answer, and nobody waits for it any more. */
 function noLonger(question: AssessedQuestion): AssessedQuestion {
   const { answered, ...rest } = question;
@@ -34,10 +38,11 @@ function noLonger(question: AssessedQuestion): AssessedQuestion {
   return { ...rest, weight: 'weak', answered: answer };
 }
 
-/** Of the same weak doubt about two springs together the first, or the one that was answered. */
+/** Of the same weak doubt about two springs together, or about one card, the first, or the one that was answered. */
 function onceOfBoth(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
   const isOf = (question: AssessedQuestion, other: AssessedQuestion) =>
-    OF_BOTH.has(question.code) &&
+    (OF_CARD.has(question.code) ||
+      (OF_BOTH.has(question.code) && subjectSaid(question.about) === subjectSaid(other.about))) &&
     question.weight === 'weak' &&
     other.code === question.code &&
     other.ask === question.ask;

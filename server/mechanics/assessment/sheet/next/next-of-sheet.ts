@@ -4,7 +4,7 @@ import { upperFirst } from '../../common/said.ts';
 import type { SheetDetail, SheetOddDetail } from '../rows/detail.ts';
 import { ofBefore } from './of-before.ts';
 import { ofCoarse } from './of-coarse.ts';
-import { doubtsOf, lashFirst, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
+import { doubtsOf, lashFirst, lashOfSwap, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
 import { ofLobeUnlike } from './of-lobe-unlike.ts';
 import { ofNoMiddle } from './of-no-middle.ts';
 import { ofOdd } from './of-odd.ts';
@@ -58,7 +58,7 @@ export function nextOfSheet(
   };
   const isClear = ({ cause }: SheetOddDetail) => cause !== 'cannot-tell';
   const [first] = [
-    ...swaps.flatMap(ofSwap),
+    ...swaps.flatMap((swap) => [...lashOfSwap(swap, questions).map(ofDoubt), ...ofSwap(swap)]),
     ...ofBefore(judgements),
     ...ofReading(questions),
     ...ofLashIn(judgements),

@@ -2,9 +2,9 @@ import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { chosenOf } from '../../common/chosen.ts';
 import { isAsked } from '../../common/is-asked.ts';
-import { subjectSaid, upperFirst } from '../../common/said.ts';
+import { placeOf, subjectSaid, upperFirst } from '../../common/said.ts';
 import { LASH_OF_ONE } from '../asked/lash-of-one.ts';
-import type { SheetOddDetail } from '../rows/detail.ts';
+import type { SheetOddDetail, SheetSwapDetail } from '../rows/detail.ts';
 import type { Said } from './said.ts';
 
 /** A pass apart from the others; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
@@ -40,6 +40,21 @@ export const lashFirst = (
   questions.filter(
     (question) => question.code === LASH_OF_ONE && question.about.of === 'valve' && isAbout(question, odd),
   );
+
+/** The same of what stayed on its valve: it takes a word, and no part has to move for it. */
+export const lashOfSwap = (
+  { verdict, oddAt }: SheetSwapDetail,
+  questions: readonly AssessedQuestion[],
+): readonly AssessedQuestion[] =>
+  oddAt === undefined || (verdict !== 'position' && verdict !== 'both')
+    ? []
+    : questions.filter(
+        ({ code, about, answered }) =>
+          code === LASH_OF_ONE &&
+          answered === undefined &&
+          about.of === 'valve' &&
+          placeOf(about) === placeOf(oddAt),
+      );
 
 /** What was answered of all of them, and not done yet. */
 const ANSWERED: Readonly<Record<string, Pick<Said, 'action' | 'sentence' | 'step' | 'turns'>>> = {

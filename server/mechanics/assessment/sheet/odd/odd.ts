@@ -20,7 +20,10 @@ import { armNameOf, swapSaid, swapToDo } from '../swaps/swap-to-do.ts';
 /** What the swaps on record tell of an odd valve: the arm on it, the valve itself, or neither yet. */
 function causeBy(odd: OddValve, armId: string | undefined, swaps: readonly SheetSwapDetail[]) {
   const place = placeOf(odd);
-  const told = swaps.filter((swap) => swap.places.includes(place) || swap.arms.some((arm) => arm === armId));
+  // Two that are off alike were swapped with each other: each is still to be swapped with another.
+  const told = swaps.filter(
+    (swap) => swap.alike !== true && (swap.places.includes(place) || swap.arms.some((arm) => arm === armId)),
+  );
   if (odd.cause === 'lobe' || odd.cause === 'both') return { cause: odd.cause, touched: told.length > 0 };
   const part = told.find(({ verdict, oddArm }) => verdict === 'part' && oddArm === armId);
   if (part !== undefined && armId !== undefined) return { cause: 'part', touched: true } as const;
@@ -74,7 +77,7 @@ export function sideOf(
   const lobes = own.filter(({ lobe }) => lobe !== undefined);
   const calipers = lobes.length > 0 && lobes.every(byCaliper);
   const siblings = own.map((row) =>
-    asSibling(row, of.spring, { calipers, lots, inDoubt: doubtful.has(placeOf(row)) }),
+    asSibling(row, of.spring, { calipers, lots, ofSetUps, inDoubt: doubtful.has(placeOf(row)) }),
   );
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
   const groups =
@@ -98,7 +101,10 @@ export function sideOf(
     return {
       ...each,
       cause,
-      passes: passesOf(row, of.spring, lots),
+      passes: passesOf(row, of.spring, lots, {
+        ofSetUps,
+        anyArm: swaps.some((swap) => swap.alike === true && swap.places.includes(placeOf(each))),
+      }),
       judgementId: oddId(each, of.spring),
       ...defined({ asMarked: marked }),
       ...(sinks ? { sinks } : {}),

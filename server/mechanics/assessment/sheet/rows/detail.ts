@@ -119,6 +119,8 @@ export interface SheetSwapDetail {
   readonly ofThree?: true;
   /** What of it read unlike the valves that took no part, and by how much [m]. */
   readonly readOdd: readonly { readonly place: string; readonly arm: string; readonly off: number }[];
+  /** All four did, and alike: the two are off by the same, which changing them with each other cannot part. */
+  readonly alike?: true;
   /** Nothing of it did, and it tells nothing: two ordinary arms were changed over. */
   readonly ordinary?: true;
   /** Each of the two arms gives what it is stamped or sold as: they differ because their marks do. */

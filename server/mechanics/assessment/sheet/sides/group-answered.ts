@@ -1,11 +1,12 @@
 import { isAnswer } from '../../../../../shared/begins-with.ts';
+import { defined } from '../../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance } from '../../../kit/allowances.ts';
 import { medianKnown } from '../../../valve-sheet/siblings.ts';
 import type { TwoGroups } from '../../../valve-sheet/two-groups.ts';
 import type { SheetValve } from '../../../valve-sheet/types.ts';
 import type { AssessedQuestion, Subject } from '../../assessment.ts';
-import { isOfSame, lastAnswers, partsOfId } from '../../common/asked.ts';
+import { foundOf, isOfSame, lastAnswers, partsOfId } from '../../common/asked.ts';
 import { placeOf } from '../../common/said.ts';
 import { enteredAt, isSince, wasThere } from '../../common/since.ts';
 import type { AnswerEvidence, Evidence, SheetEvidence, Side, Spring, ValvePlace } from '../../evidence.ts';
@@ -34,8 +35,10 @@ function groupOf(answer: AnswerEvidence): GroupAnswer[] {
   return [{ answer, about, spring, cylinders: new Set(cylinders.split('-')) }];
 }
 
+/** By its code, or by what was found, where the answer is kept in its own words. */
 const chosenIn = ({ answer }: GroupAnswer): string | undefined =>
-  GROUP_CHOICES.find(({ code }) => isAnswer(answer.answer, code))?.code;
+  GROUP_CHOICES.find(({ code }) => isAnswer(answer.answer, code))?.code ??
+  (foundOf(answer, GROUP_CHOICES) === false ? 'not-found' : undefined);
 
 const isIn = ({ cylinders }: GroupAnswer, { cylinder }: ValvePlace): boolean =>
   cylinders.has(String(cylinder));
@@ -164,7 +167,9 @@ export function stillAnswered(
       !isDone(each.answer),
   );
   if (found === undefined) return question;
-  return { ...question, answered: { entryId: found.answer.id, answer: found.answer.answer } };
+  const { id: entryId, answer } = found.answer;
+  const was = foundOf(found.answer, GROUP_CHOICES);
+  return { ...question, answered: { entryId, answer, ...defined({ found: was }) } };
 }
 
 const WAS_READ: Readonly<Record<string, string>> = {

@@ -19,7 +19,9 @@ function readInGroups(evidence: Evidence, rows: readonly SheetRow[]): ReadonlySe
   const found = (['intake', 'exhaust'] as const).flatMap((side) =>
     springs.flatMap((spring) => {
       const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
-      const valves = own.map((row) => asSibling(row, spring, { calipers: false, lots: [], inDoubt: false }));
+      const valves = own.map((row) =>
+        asSibling(row, spring, { calipers: false, lots: [], ofSetUps: [], inDoubt: false }),
+      );
       const groups = twoGroups(valves, banks) ?? leftOfGroup(evidence, { side, spring }, valves);
       if (groups === undefined) return [];
       return own.flatMap(({ lifts }) => lifts.filter((lot) => lot.spring === spring));

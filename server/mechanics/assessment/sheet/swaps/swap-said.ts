@@ -74,10 +74,12 @@ function notReadSaid(swap: SheetSwapDetail): string {
 }
 
 function cannotTellSaid(swap: SheetSwapDetail): string {
-  const { because, part = 0, position = 0, ordinary } = swap;
+  const { because, part = 0, position = 0, ordinary, places, readOdd } = swap;
   if (ordinary === true)
     return 'neither reads unlike the others of its side, so that there is nothing to tell.';
   if (because === 'not-read') return notReadSaid(swap);
+  if (swap.alike === true)
+    return `it cannot be told by these two: ${listed(places)} read ${wayOf(readOdd[0]?.off ?? 0)} with either arm, off alike. Each wants an arm that reads right.`;
   if (because === 'gone')
     return 'it cannot be told: the difference is gone since the arms were moved, so that neither arm nor valve has it by itself. It came from the fitting or from a reading.';
   return `it cannot be told: ${inches(Math.abs(part))} goes with the arm and ${inches(Math.abs(position))} stays on the valve, each within the ${inches(allowance('odd-beyond'))} that siblings differ by.`;
@@ -134,6 +136,7 @@ export function needsOf(swap: SheetSwapDetail): string[] {
   if (verdict === 'position') return [position];
   if (verdict === 'both') return [lot, position];
   if (because === 'not-read') return readingsWanted(swap);
+  if (swap.alike === true) return [`the arms of ${listed(places)} each swapped with one that reads right`];
   if (because === 'gone')
     return [`${listed(places)} read once more; then the arms put back and both read again`];
   return [`three passes each of ${listed(places)} with both arms`];

@@ -91,6 +91,8 @@ function toldIn(
     cells.every(({ lift, passes }) => lift !== undefined || passes === 0) && otherWay.length === 0;
   const ordinary =
     outcome.verdict === 'cannot-tell' && outcome.because !== 'gone' && isSure && readOdd?.length === 0;
+  const alike =
+    outcome.verdict === 'cannot-tell' && outcome.because === 'small' && readOdd?.length === cells.length;
   const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
   return {
     side: swap.side,
@@ -104,6 +106,7 @@ function toldIn(
       arm: nameOf(cell.armId),
       off,
     })),
+    ...(alike ? { alike } : {}),
     ...(ordinary ? { ordinary } : {}),
     numberRead: (odd?.otherNumber.trim() ?? '') !== '',
     missing: missingOf(cells, otherWay, every, nameOf),
