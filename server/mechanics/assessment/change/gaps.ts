@@ -64,6 +64,7 @@ function heldBy(name: GapName, asked: GapsAsked): Lack[] {
       : []),
     ...(isEither(name, asked) && evidence.rockers.pivotToTip === undefined ? [WHICH_ARMS] : []),
     ...(read?.foundOff === true ? [READ_AGAIN] : []),
+    ...(read?.doubts ?? []),
     ...(from === undefined
       ? []
       : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? read?.cam?.needs ?? [])]),

@@ -1,5 +1,6 @@
 import { placeOf } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
+import { doubtsOfReadings } from '../../gaps/doubts.ts';
 import { shortGap } from '../../gaps/gap-stops.ts';
 import { readTwice } from '../../gaps/read-twice.ts';
 import { gapCells } from './cells.ts';
@@ -16,6 +17,7 @@ export function gapsOfRows(evidence: Evidence, rows: readonly SheetRow[]) {
     short: judged.flatMap((one) => shortGap(one, evidence)),
     questions: [
       ...all.flatMap(({ each }) => readTwice(each, evidence)),
+      ...doubtsOfReadings(evidence),
       ...judged.flatMap(({ lash, asksLash }) => (asksLash && lash !== undefined ? [lash.question] : [])),
     ],
   };
