@@ -8,10 +8,9 @@ import { crankSaid } from '../../gap-scan/words.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { type Lack, toRead, toSay } from '../common/lack.ts';
 import type { GapName } from '../evidence.ts';
-import { gapId, sinkingNeeds, withLash } from '../gaps/gap.ts';
+import { gapId, lacksOfLash, sinkingNeeds, withLash } from '../gaps/gap.ts';
 import { bendNeeds } from '../gaps/gap-bend.ts';
 import { READ_AGAIN } from '../gaps/gap-found-off.ts';
-import { LASH_UNSAID, ZERO_LASH } from '../gaps/gap-lash.ts';
 import type { GapCell } from '../sheet/rows/cells.ts';
 import { isRatioUnknown, WHICH_RATIO } from './arms-asked.ts';
 import { asTold } from './as-told.ts';
@@ -96,8 +95,10 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   const { atWorst: gap, hangs } = withLash(worked, row.limit.value, lash);
   // What the sheet asks already is not asked again.
   const isOfSheet = judged?.entry.otherArms !== undefined && judged.asksLash;
-  const isUnsaid = hangs && lash?.question.answered === undefined;
-  const ofLash = isUnsaid ? LASH_UNSAID : hangs && lash?.isIn === true ? ZERO_LASH : undefined;
+  const [ofLash] =
+    judged === undefined
+      ? []
+      : (lacksOfLash(judged.entry, verdictOfGap(worked, row.limit.value), lash, hangs) ?? []);
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
   const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;

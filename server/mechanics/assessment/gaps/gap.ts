@@ -104,6 +104,23 @@ export function withLash<Gap extends GapBounds>(
   return { gap: hangs ? less : gap, atWorst: word === 'clear' ? gap : less, hangs };
 }
 
+/**
+ * What the lash leaves to be said or read, where the word hangs on it. Where the gap is as close without it, since the
+ * train bends in it, whatever is answered of the lash tells nothing: a light spring does, and goes first.
+ */
+export function lacksOfLash(
+  entry: GapReading,
+  without: GapWord,
+  lash: LashInGap | undefined,
+  hangs: boolean,
+): Lack[] | undefined {
+  if (!hangs || lash === undefined) return undefined;
+  const bends = without === 'close' ? bendNeeds(entry) : [];
+  if (bends.length > 0) return bends;
+  if (lash.question.answered === undefined) return [LASH_UNSAID];
+  return lash.isIn ? [ZERO_LASH] : undefined;
+}
+
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
   const limit = limitOf(evidence, entry.kind, sideOfValve(entry.valve));
   const read = sunk(entry, bent(entry, boundsOf(entry), evidence), evidence);
@@ -141,9 +158,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
   if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...more };
-  const isUnsaid = hangs && lash?.question.answered === undefined;
-  const lashIn = hangs && lash?.isIn === true ? [ZERO_LASH] : undefined;
-  const lacks = isUnsaid && bare === 'close' ? [LASH_UNSAID] : (lashIn ?? lacksOf(entry, bare));
+  const lacks = lacksOfLash(entry, verdictOfGap(read, limit.value), lash, hangs) ?? lacksOf(entry, bare);
   return { entry, gap, limit, word: bare, lacks, asksLash, ...more };
 }
 
