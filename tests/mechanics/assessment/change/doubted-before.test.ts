@@ -10,7 +10,7 @@ const PLANNED: Evidence = {
   call: { ...EIGHT.call, goal: 'clearances-after-a-change' },
   rockers: { soldAs: 1.6, planned: 1.7, pivotToTip: 1.48 * IN },
 };
-const before = (evidence: Evidence) =>
+const ratioBefore = (evidence: Evidence) =>
   heard(evidence).all.details.change.find(({ about }) => about.of === 'valve' && about.cylinder === 1)
     ?.before;
 const gap = read(1, 'intake', 'pushrod-to-head', 0.08, { arms: 'before' });
@@ -23,8 +23,8 @@ describe('a ratio before of which nobody knows whether it holds', () => {
   };
 
   test('is not calculated with: what they are sold as is, with its band', () => {
-    expect(before(doubted)?.from).toBe('sold-as');
-    expect(before(answered(doubted, 'read-otherwise', 'set-up'))?.from).toBe('measured');
+    expect(ratioBefore(doubted)?.from).toBe('sold-as');
+    expect(ratioBefore(answered(doubted, 'read-otherwise', 'set-up'))?.from).toBe('measured');
   });
 
   test('and which of the two holds is asked before the card is read out', () => {
@@ -33,7 +33,7 @@ describe('a ratio before of which nobody knows whether it holds', () => {
 
   test('lash that was left in makes no ratio before either', () => {
     const leftIn = answered({ ...PLANNED, sheet: [...sixteen(1.55), gap] }, 'lash-not-said', 'set');
-    expect(before(leftIn)?.from).toBe('sold-as');
+    expect(ratioBefore(leftIn)?.from).toBe('sold-as');
   });
 });
 
