@@ -89,9 +89,10 @@ export const questionsOf = (evidence: Evidence, parts: PartsSaid): AssessedQuest
   onceById(questionsAsked(evidence, parts));
 
 const questionsAsked = (evidence: Evidence, { said, stop, raised }: PartsSaid): AssessedQuestion[] => [
+  // What everything is worked out from is asked before what comes out of it.
+  ...figureQuestions(evidence),
   ...said.questions,
   ...gearQuestions(evidence),
-  ...figureQuestions(evidence),
   // Lifting a stop does not say which of the two is so.
   ...contactQuestions(evidence, [
     ...stop,

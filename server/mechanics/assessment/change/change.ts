@@ -4,6 +4,7 @@ import type { PartSaid } from '../common/part-said.ts';
 import { forSide, plansOf } from '../common/plans.ts';
 import type { ValveRatio, WithheldRatio } from '../common/valve-ratio.ts';
 import type { Evidence } from '../evidence.ts';
+import { figureQuestions } from '../figures/figures.ts';
 import { doubtsOfReadings } from '../gaps/doubts.ts';
 import { isOfGap, slipNeeds, slipOfGap } from '../gaps/gap-slip.ts';
 import { questionsOfScan } from '../scans/questions.ts';
@@ -112,7 +113,9 @@ export function changePart(
     studs.cautions,
   );
   const hanging = [
-    ...[...questions, ...askedOfReadings(evidence)].map((question) => ({ question })),
+    ...[...questions, ...figureQuestions(evidence), ...askedOfReadings(evidence)].map((question) => ({
+      question,
+    })),
     ...ofWorked,
   ];
   const asked = planOf(evidence.call.goal).asks.includes('consequences');

@@ -13,6 +13,7 @@ import { bendNeeds } from '../gaps/gap-bend.ts';
 import { READ_AGAIN } from '../gaps/gap-found-off.ts';
 import type { GapCell } from '../sheet/rows/cells.ts';
 import { isRatioUnknown, WHICH_RATIO } from './arms-asked.ts';
+import { isMadeByRatio } from './arms-of-gaps.ts';
 import { asTold } from './as-told.ts';
 import { becauseOf } from './because.ts';
 import type { ChangeGap } from './detail.ts';
@@ -167,7 +168,10 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   if (here !== undefined) return read(here, row, { ...defined({ worked, workedFrom }) });
   if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };
-  return { name, title, ...shown, limit, because: [], lacks: lacksOf(row), measure, restsOn: [] };
+  // Of a valve gear that no one ratio makes nothing is worked out, whatever were said: it is measured.
+  const isMeasured = measure || !isMadeByRatio(asked.evidence);
+  const lacks = isMeasured && !measure ? [measured] : lacksOf(row);
+  return { name, title, ...shown, limit, because: [], lacks, measure: isMeasured, restsOn: [] };
 }
 
 /** Every gap of one valve or side, worst first: measured where it was read, else calculated, else what it lacks. */

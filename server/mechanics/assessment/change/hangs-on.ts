@@ -18,11 +18,15 @@ const OF_READING: ReadonlySet<string> = new Set([
   'scan-jumps',
 ]);
 
+/** Whether a figure of the build is so, of which what comes out is made. */
+const OF_FIGURES: ReadonlySet<string> = new Set(['figure-unusual', 'figures-impossible']);
+
 /** Whether the answer may make something else of every gap of a group. */
 function mayTakeAway(
   { code, restsOn, about, weight }: AssessedQuestion,
   { name, members }: GapGroup,
 ): boolean {
+  if (OF_FIGURES.has(code)) return weight === 'strong';
   if (OF_ARMS.has(code) || (OF_READING.has(code) && weight === 'strong'))
     return members.every(({ gap }) => gap.restsOn.some((id) => restsOn.includes(id)));
   return code === BINDS_ALREADY && name === 'coil-bind' && about.of === 'build';
