@@ -80,11 +80,19 @@ export const notToRunOf = (evidence: Evidence, parts: PartsSaid): NotToRun[] => 
   ...parts.ratio.notToRun,
 ];
 
+/** What two parts ask of the same readings is asked once. */
+const onceById = (questions: readonly AssessedQuestion[]): AssessedQuestion[] =>
+  questions.filter(({ id }, at) => questions.findIndex((each) => each.id === id) === at);
+
 /** What is asked: by the parts, and of the engine and its entries as a whole. */
-export const questionsOf = (evidence: Evidence, { said, stop, raised }: PartsSaid): AssessedQuestion[] => [
+export const questionsOf = (evidence: Evidence, parts: PartsSaid): AssessedQuestion[] =>
+  onceById(questionsAsked(evidence, parts));
+
+const questionsAsked = (evidence: Evidence, { said, stop, raised }: PartsSaid): AssessedQuestion[] => [
+  // What everything is worked out from is asked before what comes out of it.
+  ...figureQuestions(evidence),
   ...said.questions,
   ...gearQuestions(evidence),
-  ...figureQuestions(evidence),
   // Lifting a stop does not say which of the two is so.
   ...contactQuestions(evidence, [
     ...stop,

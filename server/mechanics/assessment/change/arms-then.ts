@@ -3,7 +3,7 @@ import { sameRatio } from '../common/same-ratio.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, SheetEvidence, Side } from '../evidence.ts';
 import type { ChangeRatio } from './detail.ts';
-import { bestOf, measured } from './ratios.ts';
+import { bestSettled, measured } from './ratios.ts';
 import {
   notMeasured,
   soldBefore,
@@ -25,7 +25,7 @@ interface ReadThere {
 
 /** The ratio that its own arm was measured at: on its valve, else on another. */
 function measuredOf(armId: string, { ratios, all }: ReadThere): ChangeRatio | undefined {
-  const own = (from: readonly ValveRatio[]) => bestOf(from.filter((each) => each.armId === armId));
+  const own = (from: readonly ValveRatio[]) => bestSettled(from.filter((each) => each.armId === armId));
   const best = own(ratios) ?? own(all);
   return best && measured(best);
 }
@@ -36,7 +36,8 @@ function measuredUnnamed(entry: SheetEvidence, evidence: Evidence, { plan, ratio
   const [on, off] = [of('on'), of('off')];
   const isOnNow = entry.otherArms === 'on-now';
   // Arms that are on now were on before a plan; without one they are those of after.
-  const best = plan === undefined ? bestOf(off) : (bestOf(on) ?? (isOnNow ? undefined : bestOf(off)));
+  const best =
+    plan === undefined ? bestSettled(off) : (bestSettled(on) ?? (isOnNow ? undefined : bestSettled(off)));
   return best && measured(best);
 }
 

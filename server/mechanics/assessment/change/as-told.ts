@@ -1,15 +1,19 @@
 import { defined } from '../../../../shared/defined.ts';
-import { IN } from '../../kit/si.ts';
+import { spokenUnits } from '../../../../shared/quantities/spoken-units.ts';
+import { IN, MM } from '../../kit/si.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 
 /** Gaps are told to the thousandth. */
 const STEP = 0.001 * IN;
 
-/** The last bits of the arithmetic go first: .060 is not .059 and something. */
-const steps = (si: number): number => Number((si / STEP).toPrecision(9));
+/** In millimetres to a hundredth: .87 rounded to thousandths of an inch first would be told as .86. */
+const FINER = 0.01 * MM;
 
-const rounded = (si: number | undefined, way: (count: number) => number): number | undefined =>
-  si === undefined ? undefined : way(steps(si)) * STEP || 0;
+/** The last bits of the arithmetic go first: .060 is not .059 and something. */
+const steps = (si: number, step: number): number => Number((si / step).toPrecision(9));
+
+const rounded = (si: number | undefined, way: (count: number) => number, step = STEP): number | undefined =>
+  si === undefined ? undefined : way(steps(si, step)) * step || 0;
 
 /**
  * A calculated gap as it is told: its ends go outward to the thousandth. The word is given to these figures, so that
@@ -17,7 +21,8 @@ const rounded = (si: number | undefined, way: (count: number) => number): number
  */
 export const asTold = ({ value, low, high }: GapBounds): GapBounds =>
   defined({
-    value: rounded(value, Math.round),
+    // The word is given to the ends, so that the units change none.
+    value: rounded(value, Math.round, spokenUnits() === 'metric' ? FINER : STEP),
     low: rounded(low, Math.floor),
     high: rounded(high, Math.ceil),
   });

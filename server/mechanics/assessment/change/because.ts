@@ -27,13 +27,15 @@ function readSaid(name: GapName, { denied, asRead, about }: GapsAsked): string[]
 
 /** What a calculated gap is made of, and what it allows for. */
 export function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): string[] {
-  const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
+  const judged = asked.before.find(({ entry }) => entry.kind === name);
+  const from = judged?.entry;
   return [
     ...(from === undefined
       ? []
       : [
           `calculated from ${asEntered(from.readAs)}, read with the arms ${from.otherArms === 'on-now' ? 'that are on now' : from.otherArms === 'off-since' ? 'that are off since' : 'before'}, and what the ratio changes`,
         ]),
+    ...(judged?.apart === undefined ? [] : [judged.apart]),
     ...readSaid(name, asked),
     ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined

@@ -4,6 +4,11 @@ import type { PartSaid } from '../common/part-said.ts';
 import { forSide, plansOf } from '../common/plans.ts';
 import type { ValveRatio, WithheldRatio } from '../common/valve-ratio.ts';
 import type { Evidence } from '../evidence.ts';
+import { figureQuestions } from '../figures/figures.ts';
+import { doubtsOfReadings } from '../gaps/doubts.ts';
+import { isOfGap, slipNeeds, slipOfGap } from '../gaps/gap-slip.ts';
+import { questionsOfScan } from '../scans/questions.ts';
+import { scanned } from '../scans/scanned.ts';
 import { rowsOf } from '../sheet/rows/rows.ts';
 import { ratioThenAsked } from './arms-asked.ts';
 import { isMadeByRatio, seenByChange, withOtherArms } from './arms-of-gaps.ts';
@@ -45,6 +50,25 @@ const onceById = (questions: readonly AssessedQuestion[]): AssessedQuestion[] =>
   ...new Map(questions.map((question) => [question.id, question])).values(),
 ];
 
+/** What sheet and scans ask of the readings themselves. */
+const askedOfReadings = (evidence: Evidence): AssessedQuestion[] => [
+  ...doubtsOfReadings(evidence),
+  ...(evidence.scans ?? [])
+    .filter(({ standing }) => standing)
+    .flatMap((scan) => questionsOfScan(scanned(scan), evidence)),
+];
+
+/** A reading of which a slip is asked is asked about by that: that it is more than comes out says nothing else. */
+const isSlipFirst = (
+  { question, isLess }: ReturnType<typeof readAgainstWorked>[number],
+  evidence: Evidence,
+): boolean =>
+  !isLess &&
+  question.answered === undefined &&
+  evidence.sheet
+    .filter(isOfGap)
+    .some((entry) => question.restsOn.includes(entry.id) && slipNeeds(slipOfGap(evidence, entry)).length > 0);
+
 interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
   readonly notToRun: readonly NotToRun[];
 }
@@ -63,7 +87,7 @@ export function changePart(
   const worked = planned.map((each) => workOut(each, { calculations, read: ratios, pairs }));
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
-  const ofWorked = readAgainstWorked(evidence, bare);
+  const ofWorked = readAgainstWorked(evidence, bare).filter((each) => !isSlipFirst(each, evidence));
   const sure = untilWorkedIsSure(untilSpringsAreSure(bare, ofSprings), ofWorked);
   const studs = studsTold(evidence, bare);
   const questions = onceById([
@@ -88,7 +112,12 @@ export function changePart(
     }),
     studs.cautions,
   );
-  const hanging = [...questions.map((question) => ({ question })), ...ofWorked];
+  const hanging = [
+    ...[...questions, ...figureQuestions(evidence), ...askedOfReadings(evidence)].map((question) => ({
+      question,
+    })),
+    ...ofWorked,
+  ];
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
   const headlines = [

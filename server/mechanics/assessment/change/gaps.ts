@@ -8,12 +8,12 @@ import { crankSaid } from '../../gap-scan/words.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { type Lack, toRead, toSay } from '../common/lack.ts';
 import type { GapName } from '../evidence.ts';
-import { gapId, sinkingNeeds, withLash } from '../gaps/gap.ts';
+import { gapId, lacksOfLash, sinkingNeeds, withLash } from '../gaps/gap.ts';
 import { bendNeeds } from '../gaps/gap-bend.ts';
 import { READ_AGAIN } from '../gaps/gap-found-off.ts';
-import { LASH_UNSAID, ZERO_LASH } from '../gaps/gap-lash.ts';
 import type { GapCell } from '../sheet/rows/cells.ts';
 import { isRatioUnknown, WHICH_RATIO } from './arms-asked.ts';
+import { isMadeByRatio } from './arms-of-gaps.ts';
 import { asTold } from './as-told.ts';
 import { becauseOf } from './because.ts';
 import type { ChangeGap } from './detail.ts';
@@ -64,6 +64,7 @@ function heldBy(name: GapName, asked: GapsAsked): Lack[] {
       : []),
     ...(isEither(name, asked) && evidence.rockers.pivotToTip === undefined ? [WHICH_ARMS] : []),
     ...(read?.foundOff === true ? [READ_AGAIN] : []),
+    ...(read?.doubts ?? []),
     ...(from === undefined
       ? []
       : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? read?.cam?.needs ?? [])]),
@@ -95,8 +96,10 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   const { atWorst: gap, hangs } = withLash(worked, row.limit.value, lash);
   // What the sheet asks already is not asked again.
   const isOfSheet = judged?.entry.otherArms !== undefined && judged.asksLash;
-  const isUnsaid = hangs && lash?.question.answered === undefined;
-  const ofLash = isUnsaid ? LASH_UNSAID : hangs && lash?.isIn === true ? ZERO_LASH : undefined;
+  const [ofLash] =
+    judged === undefined
+      ? []
+      : (lacksOfLash(judged.entry, verdictOfGap(worked, row.limit.value), lash, hangs) ?? []);
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
   const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;
@@ -165,7 +168,10 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   if (here !== undefined) return read(here, row, { ...defined({ worked, workedFrom }) });
   if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };
-  return { name, title, ...shown, limit, because: [], lacks: lacksOf(row), measure, restsOn: [] };
+  // Of a valve gear that no one ratio makes nothing is worked out, whatever were said: it is measured.
+  const isMeasured = measure || !isMadeByRatio(asked.evidence);
+  const lacks = isMeasured && !measure ? [measured] : lacksOf(row);
+  return { name, title, ...shown, limit, because: [], lacks, measure: isMeasured, restsOn: [] };
 }
 
 /** Every gap of one valve or side, worst first: measured where it was read, else calculated, else what it lacks. */

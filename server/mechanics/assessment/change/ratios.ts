@@ -28,6 +28,16 @@ export const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
     (a, b) => unfit(a) - unfit(b) || a.high - a.low - (b.high - b.low) || byText(a.setUpId, b.setUpId),
   )[0];
 
+/**
+ * Of the arms that a gap was read with, or that are on while others are planned: none of which it is not known whether it
+ * holds, and none that has lost its lash. The arm is then taken as it is stamped or sold, with what such arms come to.
+ */
+const isSettled = ({ open, lashIn }: ValveRatio): boolean => open !== true && lashIn !== 'left-in';
+
+/** The best of those. */
+export const bestSettled = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
+  bestOf(ratios.filter(isSettled));
+
 /** As the calculation of a change takes it. */
 export function measured(ratio: ValveRatio): ChangeRatio {
   const { value, low, high, basis, spring, lashIn, lacks, restsOn, many } = ratio;
@@ -74,7 +84,7 @@ export function onToday(
   ratios: readonly ValveRatio[],
   place: ValvePlace | undefined,
 ): ChangeRatio | undefined {
-  const best = bestOf(ratios.filter((ratio) => whoseArms(ratio, evidence)?.on === true));
+  const best = bestSettled(ratios.filter((ratio) => whoseArms(ratio, evidence)?.on === true));
   if (best !== undefined) return measured(best);
   const stated = statedOnNow(evidence, place);
   return stated === undefined ? onNow(cardsRatio(evidence, valve)) : notMeasured(stated);
@@ -94,8 +104,8 @@ export function beforeAndAfter(
   plan: number | undefined,
   { place, was }: WhereAndThen = {},
 ): BeforeAndAfter {
-  const read = (isMeant: (whose: WhoseArms) => boolean) => {
-    const best = bestOf(
+  const read = (isMeant: (whose: WhoseArms) => boolean, bestOfAll = bestSettled) => {
+    const best = bestOfAll(
       ratios.filter((ratio) => {
         const whose = whoseArms(ratio, evidence);
         return whose !== undefined && isMeant(whose);
@@ -103,18 +113,19 @@ export function beforeAndAfter(
     );
     return best === undefined ? undefined : measured(best);
   };
-  const [on, off] = [read((whose) => whose.on), read((whose) => whose.off)];
+  const off = read((whose) => whose.off);
   const assumed = cardsRatio(evidence, valve);
   // An arm that is off tells what was there before; the one that sits there now, what there is.
   if (plan === undefined) {
     const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
+    const now = read((whose) => whose.on, bestOf);
     return defined({
       before: off ?? was ?? assumed,
-      after: on ?? (stated && notMeasured(stated)),
+      after: now ?? (stated && notMeasured(stated)),
     });
   }
   const now = statedOnNow(evidence, place);
-  const before = on ?? off ?? (now && notMeasured(now)) ?? was ?? onNow(assumed);
+  const before = read((whose) => whose.on) ?? off ?? (now && notMeasured(now)) ?? was ?? onNow(assumed);
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
-  return defined({ before, after: read((whose) => whose.plan === plan) ?? notMeasured(planned) });
+  return defined({ before, after: read((whose) => whose.plan === plan, bestOf) ?? notMeasured(planned) });
 }

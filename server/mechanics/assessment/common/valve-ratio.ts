@@ -25,6 +25,8 @@ export interface ValveRatio extends ValvePlace {
   readonly lobeLift: number;
   /** What must be known or done before it is believed; no word stands while there is any. */
   readonly lacks: readonly Lack[];
+  /** Nobody knows yet whether this one holds or another reading of the same arm: it is the highest of them. */
+  readonly open?: true;
   /** Ids of entries. */
   readonly restsOn: readonly string[];
   /** It is of the per-valve sheet, not of a set-up. */

@@ -1,8 +1,9 @@
 import { spokenUnits } from '../../../../shared/quantities/spoken-units.ts';
 import { LBF, LBF_PER_IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { done } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
-import { inches } from '../common/said.ts';
+import { inches, nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 
 /** A figure of the description that cannot be, or that no engine ordinarily has. */
@@ -18,6 +19,7 @@ const CHOICES: AssessedQuestion['answers'] = [
     code: 'found',
     label: 'It was said or written wrong',
     changes: 'It is put right in the step on the engine; nothing rests on it until then.',
+    leadsTo: done('put the figure right in the step on the engine.'),
   },
   { code: 'not-found', label: 'Asked again: it is so', changes: 'The question is settled.' },
 ];
@@ -28,6 +30,8 @@ const ORDINARY = {
   rate: { least: 40 * LBF_PER_IN, most: 1500 * LBF_PER_IN },
   /** Rod length over stroke. */
   rodToStroke: { least: 1.2, most: 2.6 },
+  /** Of a rocker that is planned: those that are sold lie well within. */
+  ratio: { least: 1, most: 2.2 },
 } as const;
 
 const isPast = (value: number | undefined, { least, most }: { least: number; most: number }): boolean =>
@@ -75,9 +79,28 @@ function ofCrank({ engine: { stroke, rodLength } }: Evidence): Found[] {
   ];
 }
 
+/** A ratio that is planned, and that no rocker has; of a bucket it is none. */
+function ofPlans(evidence: Evidence): Found[] {
+  const { planned, plannedExhaust, alsoPlanned = [] } = evidence.rockers;
+  const plans = [...new Set([planned, plannedExhaust, ...alsoPlanned].flatMap((ratio) => ratio ?? []))];
+  if (evidence.engine.gear === 'bucket')
+    return plans.slice(0, 1).map((ratio) => ({
+      code: 'figures-impossible',
+      of: 'ratio of a bucket',
+      ask: `A ratio of ${nominalSaid(ratio)} is planned, and a bucket has none: the valve lifts what the lobe does. Which of the two is so?`,
+    }));
+  return plans
+    .filter((ratio) => isPast(ratio, ORDINARY.ratio))
+    .map((ratio) => ({
+      code: 'figure-unusual',
+      of: `planned ratio ${nominalSaid(ratio)}`,
+      ask: `A planned ratio of ${nominalSaid(ratio)} is far out of the ordinary. Is it so?`,
+    }));
+}
+
 /** Figures of the engine and its springs that cannot be or hardly are: asked, and never changed. */
 export const figureQuestions = (evidence: Evidence): AssessedQuestion[] =>
-  [...ofSprings(evidence), ...ofCrank(evidence)].map(({ code, of, ask }) =>
+  [...ofPlans(evidence), ...ofSprings(evidence), ...ofCrank(evidence)].map(({ code, of, ask }) =>
     asked(
       {
         code,

@@ -51,10 +51,14 @@ export const againstCalculated = (
     { about: valveSubject(entry), step: 'consequences', among: entry.id, answers, choices: CHOICES },
   );
 
-/** Somebody looked and said that this reading is off: it stands on record, and clears nothing any more. */
-export const isFoundOff = (entry: GapReading, answers: readonly AnswerEvidence[]): boolean =>
-  answers.length > 0 &&
-  againstCalculated(entry, { weight: 'weak', test: '' }, answers).answered?.found === true;
+/** The answer to it that says so. */
+export function foundOffBy(
+  entry: GapReading,
+  answers: readonly AnswerEvidence[],
+): AssessedQuestion['answered'] {
+  const { answered } = againstCalculated(entry, { weight: 'weak', test: '' }, answers);
+  return answered?.found === true ? answered : undefined;
+}
 
 /** What such a gap waits for. */
 export const READ_AGAIN = toRead('another-reading', 'another reading: this one was found off');

@@ -6,8 +6,10 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { toRead, toSay } from '../common/lack.ts';
-import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { onceEach } from '../common/once.ts';
+import { byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
+import { valvesSaid } from '../common/valves-said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 
 /** The question whether the lash was in a gap that was read in one place. */
@@ -50,32 +52,27 @@ export interface LashInGap {
   readonly question: AssessedQuestion;
 }
 
-/** Of several that were read there it is said which: `, .104 in`. */
-const whichSaid = (entry: SheetEvidence, { sheet }: Evidence): string =>
-  sheet.some(
-    (each) =>
-      each.standing &&
-      each.id !== entry.id &&
-      each.kind === entry.kind &&
-      each.scan === undefined &&
-      placeOf(each) === placeOf(entry),
-  )
-    ? `, ${asEntered(entry.readAs)}`
-    : '';
+const TEST = 'Say whether the rocker was held down to zero lash, or its lash was in the lift.';
 
-/** Piston to valve read in one place, of which the sheet has no word whether lash was in it; a scan says so itself. */
-export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap | undefined {
-  if (entry.kind !== 'piston-to-valve' || entry.scan !== undefined) return undefined;
-  const most = lashOf(entry, evidence);
-  if (most <= 0) return undefined;
-  const question = asked(
+const isPistonGap = ({ kind, scan }: SheetEvidence): boolean =>
+  kind === 'piston-to-valve' && scan === undefined;
+
+/** Of a gap that is not the only one of its valve, its figure says which it is. */
+function whichSaid(entry: SheetEvidence, { sheet }: Evidence): string {
+  const here = sheet.filter((each) => each.standing && isPistonGap(each) && placeOf(each) === placeOf(entry));
+  return here.length > 1 ? `, ${asEntered(entry.readAs)},` : '';
+}
+
+/** What is asked of one reading by itself. */
+function askedOfOne(entry: SheetEvidence, evidence: Evidence, most: number): AssessedQuestion {
+  return asked(
     {
       code: LASH_IN_GAP,
       weight: 'weak',
-      ask: `Was the lash taken up when piston to valve of ${placeOf(entry)} was read?`,
+      ask: `Was the lash taken up when piston to valve of ${placeOf(entry)}${whichSaid(entry, evidence)} was read?`,
       knownBy: LASH_IN_GAP,
-      size: `With its lash in it the gap is up to ${inches(most)} less than it reads${whichSaid(entry, evidence)}.`,
-      test: 'Say whether the rocker was held down to zero lash, or its lash was in the lift.',
+      size: `With its lash in it the gap is up to ${inches(most)} less than it reads.`,
+      test: TEST,
       byLooking: true,
       restsOn: [entry.id],
     },
@@ -87,6 +84,79 @@ export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap |
       choices: CHOICES,
     },
   );
+}
+
+/** Not all of them alike: each is asked about by itself. */
+const NOT_ALIKE = 'not-alike';
+
+const CHOICES_OF_ALL: AssessedQuestion['answers'] = [
+  { code: 'zero', label: 'All at zero lash', changes: 'The gaps count as they were read.' },
+  {
+    code: 'set',
+    label: 'With their lash in them',
+    changes: 'With the lash taken up each gap is less by that much.',
+  },
+  {
+    code: NOT_ALIKE,
+    label: 'Not all of them alike',
+    changes: 'Each of them is asked about by itself.',
+  },
+];
+
+const enteredAt = ({ entered, line }: SheetEvidence): number => entered ?? line;
+
+/** The readings that were entered together, in which lash may be: they were read in one way. */
+const enteredWith = onceEach(
+  enteredAt,
+  (evidence: Evidence, entry: SheetEvidence): readonly SheetEvidence[] =>
+    evidence.sheet
+      .filter((each) => each.standing && isPistonGap(each) && enteredAt(each) === enteredAt(entry))
+      .filter((each) => lashOf(each, evidence) > 0)
+      .toSorted(byPlace),
+);
+
+/** What is asked once of all that were entered together. */
+function askedOfAll(own: readonly SheetEvidence[], evidence: Evidence): AssessedQuestion {
+  const most = Math.max(...own.map((each) => lashOf(each, evidence)));
+  return asked(
+    {
+      code: LASH_IN_GAP,
+      weight: 'weak',
+      ask: `Was the lash taken up when piston to valve of ${valvesSaid(own)} was read?`,
+      knownBy: LASH_IN_GAP,
+      size: `With its lash in it each gap is up to ${inches(most)} less than it reads.`,
+      test: 'Say whether the rockers were held down to zero lash, or their lash was in the lift.',
+      byLooking: true,
+      restsOn: own.map(({ id }) => id),
+    },
+    {
+      about: { of: 'build' },
+      step: 'sheet',
+      among: `entered-${own.map(enteredAt)[0] ?? 0}`,
+      answers: evidence.answers,
+      choices: CHOICES_OF_ALL,
+    },
+  );
+}
+
+/**
+ * The question that a reading is asked: once for all that were entered together, and by itself where it is the only one,
+ * where it was answered so, or where they were not all read alike.
+ */
+function questionOf(entry: SheetEvidence, evidence: Evidence, most: number): AssessedQuestion {
+  const one = askedOfOne(entry, evidence, most);
+  const together = enteredWith(evidence, entry);
+  if (together.length < 2 || one.answered !== undefined) return one;
+  const all = askedOfAll(together, evidence);
+  return chosenOf(all) === NOT_ALIKE ? one : all;
+}
+
+/** Piston to valve read in one place, of which the sheet has no word whether lash was in it; a scan says so itself. */
+export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap | undefined {
+  if (!isPistonGap(entry)) return undefined;
+  const most = lashOf(entry, evidence);
+  if (most <= 0) return undefined;
+  const question = questionOf(entry, evidence, most);
   const said = chosenOf(question);
   return { most: said === 'zero' ? 0 : most, isIn: said === 'set', question };
 }

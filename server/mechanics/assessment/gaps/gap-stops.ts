@@ -6,6 +6,7 @@ import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
+import { foundWrongBy } from './found-wrong.ts';
 import type { JudgedGap } from './gap.ts';
 
 interface ShortGap {
@@ -60,10 +61,11 @@ const saidOf = ({ entry }: JudgedGap): string =>
 const sizeOf = ({ gap, limit }: JudgedGap): string => `${gapSaid(gap)} against ${inches(limit.value)}`;
 
 /** Whether a reading that is short holds, asked of that very reading. */
-function askedOf(judged: JudgedGap, { answers }: Pick<Evidence, 'answers'>): AssessedQuestion {
+function askedOf(judged: JudgedGap, evidence: Evidence): AssessedQuestion {
   const { entry, gap, limit } = judged;
+  const { answers } = evidence;
   const said = saidOf(judged);
-  return asked(
+  const question = asked(
     {
       code: 'gap-short',
       weight: 'weak',
@@ -81,6 +83,11 @@ function askedOf(judged: JudgedGap, { answers }: Pick<Evidence, 'answers'>): Ass
       choices: hasRoom(gap) ? [SHORT, WRONG, READ_AGAIN] : [SHORT, WRONG],
     },
   );
+  // Whoever said it of the reading in another question has answered this one.
+  const wrong = foundWrongBy(entry, evidence);
+  return question.answered !== undefined || wrong === undefined
+    ? question
+    : { ...question, answered: { entryId: wrong.entryId, answer: WRONG.code, found: false } };
 }
 
 /** The answer that another reading of a gap that is short is wanted; nothing where it is not short, or that was not said. */

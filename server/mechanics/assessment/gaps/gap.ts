@@ -3,7 +3,6 @@ import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
-import { toolAllowance } from '../../kit/allowances.ts';
 import { byText } from '../../kit/by-text.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
@@ -14,9 +13,13 @@ import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
 import { type CamInGap, camInGap } from '../timing/cam-then.ts';
 import type { GapWord } from '../words.ts';
+import { boundsOf } from './bounds.ts';
+import { isFoundWrong } from './found-wrong.ts';
 import { bendIn, bendNeeds } from './gap-bend.ts';
-import { type GapReading, isFoundOff, READ_AGAIN } from './gap-found-off.ts';
+import { type GapReading, READ_AGAIN } from './gap-found-off.ts';
 import { LASH_UNSAID, type LashInGap, lashInGap, ZERO_LASH } from './gap-lash.ts';
+import { slipNeeds, slipOfGap } from './gap-slip.ts';
+import { readApartSaid } from './read-apart.ts';
 import { withArms } from './with-arms.ts';
 
 /** One gap as it was read, with what it lies between and how it stands against its limit. */
@@ -32,6 +35,10 @@ export interface JudgedGap {
   readonly cam?: CamInGap;
   /** Somebody found that it is off. */
   readonly foundOff?: boolean;
+  /** What its own figure is asked, before anything rests on it. */
+  readonly doubts?: readonly Lack[];
+  /** It was read more than once, as gaps that can’t be one: what is said of that. */
+  readonly apart?: string;
   /** Its word hangs on that lash, so that it is asked. */
   readonly asksLash: boolean;
 }
@@ -53,13 +60,6 @@ export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence
       ),
     ];
   return [];
-}
-
-/** One figure is as good as its tool; two gauges are their bounds, and the least of a scan has its own. */
-export function boundsOf({ reading, tool, scan }: SheetEvidence): GapBounds {
-  if (reading.value === undefined || scan !== undefined) return reading;
-  const off = toolAllowance(tool);
-  return { value: reading.value, low: reading.value - off, high: reading.value + off };
 }
 
 function bent(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): GapBounds {
@@ -104,6 +104,23 @@ export function withLash<Gap extends GapBounds>(
   return { gap: hangs ? less : gap, atWorst: word === 'clear' ? gap : less, hangs };
 }
 
+/**
+ * What the lash leaves to be said or read, where the word hangs on it. Where the gap is as close without it, since the
+ * train bends in it, whatever is answered of the lash tells nothing: a light spring does, and goes first.
+ */
+export function lacksOfLash(
+  entry: GapReading,
+  without: GapWord,
+  lash: LashInGap | undefined,
+  hangs: boolean,
+): Lack[] | undefined {
+  if (!hangs || lash === undefined) return undefined;
+  const bends = without === 'close' ? bendNeeds(entry) : [];
+  if (bends.length > 0) return bends;
+  if (lash.question.answered === undefined) return [LASH_UNSAID];
+  return lash.isIn ? [ZERO_LASH] : undefined;
+}
+
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
   const limit = limitOf(evidence, entry.kind, sideOfValve(entry.valve));
   const read = sunk(entry, bent(entry, boundsOf(entry), evidence), evidence);
@@ -111,8 +128,10 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const { gap, hangs } = withLash(read, limit.value, lash);
   const asksLash = hangs || lash?.question.answered !== undefined;
   const cam = camInGap(entry, evidence);
-  const foundOff = isFoundOff(entry, evidence.answers);
-  const more = { ...defined({ lash, cam }), foundOff };
+  const slip = slipOfGap(evidence, entry);
+  const foundOff = isFoundWrong(entry, evidence);
+  const doubts = slip?.answered?.found === true ? [] : slipNeeds(slip);
+  const more = { ...defined({ lash, cam, apart: readApartSaid(entry, evidence) }), foundOff, doubts };
   const bare = verdictOfGap(gap, limit.value);
   if (isMereGuess(entry))
     return {
@@ -125,6 +144,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
     };
   const needs = [
     ...(foundOff ? [READ_AGAIN] : []),
+    ...doubts,
     ...(entry.otherArms === 'off-since'
       ? [
           toRead(
@@ -138,9 +158,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
   if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...more };
-  const isUnsaid = hangs && lash?.question.answered === undefined;
-  const lashIn = hangs && lash?.isIn === true ? [ZERO_LASH] : undefined;
-  const lacks = isUnsaid && bare === 'close' ? [LASH_UNSAID] : (lashIn ?? lacksOf(entry, bare));
+  const lacks = lacksOfLash(entry, verdictOfGap(read, limit.value), lash, hangs) ?? lacksOf(entry, bare);
   return { entry, gap, limit, word: bare, lacks, asksLash, ...more };
 }
 
@@ -173,11 +191,16 @@ export const gapId = (name: GapName, about: Judgement['about']): string => `gap:
 
 /** What is told of a gap that was read, with how many other readings it stands against. */
 export function gapJudgement(judged: JudgedGap, others: number): Judgement {
-  const { entry, gap, limit, word, lacks } = judged;
+  const { entry, gap, limit, word, lacks, apart } = judged;
   const about = valveSubject(entry);
   const arms = entry.otherArms === undefined ? '' : ` ${withArms(entry)}`;
   const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}${arms}: ${gapSaid(gap)}, ${entry.tool === 'guess' ? 'guessed' : 'measured'}${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
-  const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
+  const worst =
+    apart !== undefined
+      ? ` ${upperFirst(apart)}.`
+      : others > 0
+        ? ' It is the worst of what was read, and stands until it is struck out.'
+        : '';
   const end =
     word === undefined
       ? ended(`no word yet. It needs ${lacksSaid(lacks).join('; ')}`)

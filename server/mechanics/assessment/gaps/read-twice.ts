@@ -7,12 +7,7 @@ import { isSince } from '../common/since.ts';
 import type { Evidence } from '../evidence.ts';
 import type { JudgedGap } from './gap.ts';
 import { againWanted } from './gap-stops.ts';
-
-/** The question which of two readings of a gap was misread, one of them short. */
-export const READ_TWICE = 'gap-read-twice';
-
-/** What each answer of it leads to. */
-export const MISREAD = { short: 'short-one', again: 'again', neither: 'neither' } as const;
+import { MISREAD, READ_TWICE } from './misread.ts';
 
 /** The figure that was read, without what its tool allows. */
 const figureOf = ({ entry: { reading } }: JudgedGap): string =>

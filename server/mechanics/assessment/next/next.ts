@@ -102,9 +102,9 @@ function forAnswer({
     lackingNext(must) ??
     sheet?.later ??
     ofNoise.read ??
+    ofChange?.close ??
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
     ofPart?.measure ??
-    ofChange?.close ??
     lackingNext(more) ??
     (steps.includes('geometry') ? ofMarks : undefined)
   );

@@ -2,7 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion, NextAction, NotToRun } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { keyOf, lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
-import { MISREAD, READ_TWICE } from '../gaps/read-twice.ts';
+import { MISREAD, READ_TWICE } from '../gaps/misread.ts';
 import { questionNext } from './question-next.ts';
 
 /** It was read again, and comes out otherwise: what was done between says which of the two is of the engine as it is. */

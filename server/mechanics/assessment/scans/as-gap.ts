@@ -18,7 +18,7 @@ const camSaid = (cam: CamThen | undefined) =>
 
 /** The least of a scan as a reading of its gap: it stands beside those that were read in one place. */
 function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
-  const { scan, least, crankAngle, fit, stations } = each;
+  const { scan, least, crankAngle, fit, ofCurve } = each;
   const {
     id,
     line,
@@ -58,7 +58,7 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
       ...(isSoFar(each) ? { soFar: true } : {}),
       ...camSaid(camThen(scan, evidence)),
       needs: needsOfScan(each, questionsOfScan(each, evidence)),
-      stations: fit === undefined ? [] : stations.map(({ crankAngle: at, gap }) => ({ crankAngle: at, gap })),
+      stations: fit === undefined ? [] : ofCurve.map(({ crankAngle: at, gap }) => ({ crankAngle: at, gap })),
       error: errorOf(scan),
       lash: lash === 'set' ? (lashSetting ?? 0) : 0,
     },

@@ -8,6 +8,7 @@ import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { camAsked } from '../timing/cam-then.ts';
+import { worstJump } from './jumps.ts';
 import { copiesAsked } from './repeats.ts';
 import { errorOf, inOrder, type Scanned } from './scanned.ts';
 
@@ -93,31 +94,18 @@ function readTwice({ scan, stations }: Scanned): Found[] {
   ];
 }
 
-/** A gap that stands this far from between its neighbours is no curve. */
-const JUMP = allowance('scan-jump');
-/** Neighbours further apart than this say nothing of what lies between them. */
-const NEAR = allowance('scan-neighbours');
-
 /** Of three gaps in a row the middle one lies between, or near: one that stands far off was read or written wrong. */
 function jumps({ scan, stations }: Scanned): Found[] {
-  const found = stations.flatMap((station, index) => {
-    const [before, after] = [stations[index - 1], stations[index + 1]];
-    if (before === undefined || after === undefined) return [];
-    // A gap below nothing is asked about by itself.
-    if ([before, station, after].some(({ gap }) => gap < 0) || after.crankAngle - before.crankAngle > NEAR)
-      return [];
-    const off = station.gap - (before.gap + after.gap) / 2;
-    return Math.abs(off) > JUMP ? [{ station, before, after, off: Math.abs(off) }] : [];
-  });
-  const [worst] = found.toSorted((a, b) => b.off - a.off || a.station.crankAngle - b.station.crankAngle);
+  const worst = worstJump(stations);
   if (worst === undefined) return [];
-  const { station, before, after } = worst;
+  const { station, before, after, off } = worst;
+  const leftOut = off > 0 ? ' No curve is laid through it.' : '';
   return [
     {
       code: 'scan-jumps',
       weight: 'strong',
       ask: `Is the gap of ${placeOf(scan)} at ${crankSaid(station.crankAngle)} read and written right?`,
-      size: `It is ${inches(station.gap)}, between ${inches(before.gap)} and ${inches(after.gap)} on either side.`,
+      size: `It is ${inches(station.gap)}, between ${inches(before.gap)} and ${inches(after.gap)} on either side.${leftOut}`,
       test: 'Look at the list as it was written: a digit, a unit, or another angle?',
       byLooking: true,
     },

@@ -5,12 +5,15 @@ import { DEG } from '../../kit/si.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { once } from '../common/once.ts';
 import type { ScanEvidence, ScanPoint } from '../evidence.ts';
+import { withoutJumps } from './jumps.ts';
 
 /** A scan put in order: its figures, what lies between gauges, the curve about its least, and what the least is. */
 export interface Scanned {
   readonly scan: ScanEvidence;
   /** Figures, one to a crank angle; empty where there are fewer than three. */
   readonly stations: readonly Station[];
+  /** Those of them that the curve is of: none that stands far over its neighbours. */
+  readonly ofCurve: readonly Station[];
   /** Readings that lie between two gauges, or over one. */
   readonly between: readonly ScanPoint[];
   readonly fit?: ScanLeast;
@@ -83,11 +86,13 @@ export const scanned = once((scan: ScanEvidence): Scanned => {
   const stations = stationsIn(scan);
   const between = inOrder(scan).filter(({ gap: { value } }) => value === undefined);
   const error = errorOf(scan);
-  const fit = stations.length === 0 ? undefined : leastOf(stations, error);
+  const ofCurve = withoutJumps(stations);
+  const fit = ofCurve.length === 0 ? undefined : leastOf(ofCurve, error);
   const found = fit === undefined ? ofReadings(scan, error) : ofFit(fit, error);
   return {
     scan,
     stations,
+    ofCurve,
     between,
     ...(fit === undefined ? {} : { fit, crankAngle: fit.crankAngle }),
     least: withoutLash(withGauges(found, between), scan),

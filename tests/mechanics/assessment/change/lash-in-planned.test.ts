@@ -85,3 +85,47 @@ describe('the lash of a reading goes with it into what is planned', () => {
       );
   });
 });
+
+describe('readings that were entered together', () => {
+  const entered = (cylinder: number, line = 7): SheetEvidence => ({
+    ...gapOf(`gap-${cylinder}-${line}`, 'piston-to-valve', 0.09, { line }),
+    cylinder,
+  });
+  const asked = (evidence: Evidence) =>
+    assess(evidence).questions.filter(({ code }) => code === 'gap-lash-not-said');
+  const answeredAll = (answer: string): Evidence => {
+    const evidence = build([entered(1), entered(2), entered(3)]);
+    const [question] = asked(evidence);
+    if (question === undefined) throw new Error('the lash is not asked');
+    const answers = [
+      {
+        id: 'all',
+        line: 90,
+        questionId: question.id,
+        code: question.code,
+        question: question.ask,
+        answer,
+      },
+    ];
+    return { ...evidence, answers };
+  };
+
+  test('are asked about once, and one that was entered later by itself', () => {
+    expect(asked(build([entered(1), entered(2), entered(3)])).map(({ ask }) => ask)).toEqual([
+      'Was the lash taken up when piston to valve of 1, 2 and 3 intake was read?',
+    ]);
+    expect(asked(build([entered(1), entered(2), entered(3, 8)]))).toHaveLength(2);
+  });
+
+  test('one answer is of all of them, unless they were not alike', () => {
+    expect(asked(answeredAll('zero')).every(({ answered }) => answered !== undefined)).toBe(true);
+    expect(asked(answeredAll('not-alike'))).toHaveLength(3);
+  });
+
+  test('of two readings of one valve the question says which it is of', () => {
+    const asks = asked(
+      build([entered(1), { ...entered(1, 8), reading: { value: 0.092 * IN }, readAs: '.092 in' }]),
+    );
+    expect(new Set(asks.map(({ ask }) => ask)).size).toBe(2);
+  });
+});

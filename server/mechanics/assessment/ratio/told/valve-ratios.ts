@@ -11,7 +11,11 @@ import { isDoubted } from '../compared/word.ts';
 import { isLashKnownIn } from '../read/lack.ts';
 import { asLack } from '../read/lack-said.ts';
 
-function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
+/** Nobody knows yet which of several set-ups holds, or whether the sheet's lower figure does. */
+const isOpen = (each: SetUpKnown): boolean => isUndecided(each) || each.besideSheet === 'higher';
+
+function ofSetUp(known: SetUpKnown): ValveRatio[] {
+  const { read, result, lacks } = known;
   const { setUp, lobe, valve } = read;
   if (result === undefined || lobe.value === undefined || setUp.spring === 'not-said') return [];
   const putBack = setUp.lash === 'set';
@@ -29,6 +33,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       lashIn: putBack ? 'put-back' : 'none',
       lobeLift: lobe.value,
       lacks: lacks.map(asLack),
+      ...(isOpen(known) ? { open: true as const } : {}),
       restsOn: [...valve.used, ...lobe.passes.used].map(({ id }) => id).sort(),
     },
   ];
@@ -46,9 +51,6 @@ function believedLight(explained: GroupExplained): SetUpKnown | undefined {
   const light = restingOn(explained);
   return light !== undefined && isGround(light) ? light : undefined;
 }
-
-/** Nobody knows yet which of several set-ups holds, or whether the sheet's lower figure does. */
-const isOpen = (each: SetUpKnown): boolean => isUndecided(each) || each.besideSheet === 'higher';
 
 /** While nobody knows which of several holds, the highest on that spring: it leaves the least room. */
 const highestOn = (spring: Spring, known: readonly SetUpKnown[]): SetUpKnown | undefined =>

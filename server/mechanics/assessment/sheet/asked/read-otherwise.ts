@@ -73,6 +73,7 @@ export function readOtherwise(evidence: Evidence, rows: readonly SheetRow[]): As
               ? 'read it once more, the same way, and strike out with the reason what was misread'
               : 'ask which arm was on it at each reading; if nobody moved one, read it once more, the same way, and strike out with the reason what was misread',
         ...(was === undefined ? {} : { byLooking: true }),
+        ...(of === 'valve lift' ? { alsoOf: ['ratio', 'consequences'] } : {}),
         restsOn: [...restsOn].sort(),
       },
       {

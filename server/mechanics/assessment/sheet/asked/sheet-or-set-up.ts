@@ -136,6 +136,7 @@ function questionOf(evidence: Evidence, beside: Beside): AssessedQuestion {
       ask: `The valve lift of ${placeOf(row)} was read ${figuresSaid(lot.readings)} on the sheet and ${listed(inThem)}. Which of the two holds?`,
       knownBy: 'which of the readings of the valve lift was misread',
       test: 'read it once more, the same way: the one that it comes to holds',
+      alsoOf: ['ratio', 'consequences'],
       restsOn: [...lot.readings, ...others.flatMap(({ read }) => read.valve.used)].map(({ id }) => id),
     },
     {
