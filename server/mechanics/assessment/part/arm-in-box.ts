@@ -22,8 +22,7 @@ const isAskedInHand = (evidence: Evidence, { id }: ArmEvidence): boolean =>
 /** Read on the engine, the reading is set against both, and it is asked which of them was ordered. */
 const isRead = ({ setUps, passes }: Evidence, { id }: ArmEvidence): boolean =>
   setUps.some(
-    (setUp) =>
-      setUp.armId === id && passes.some(({ standing, setUpId }) => standing && setUpId === setUp.id),
+    (setUp) => setUp.armId === id && passes.some(({ standing, setUpId }) => standing && setUpId === setUp.id),
   );
 
 function askedOf(evidence: Evidence, arm: ArmEvidence): AssessedQuestion | undefined {
