@@ -7,6 +7,7 @@ import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
+import { grewBy } from '../common/grew-by.ts';
 import { inches, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { offCardHeadline } from './against-card.ts';
@@ -44,7 +45,7 @@ function toldNow(
 const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefined>> = {
   'not-compared': () => undefined,
   held: () => ', and has held since',
-  grew: ({ low = 0 }) => `, and has grown by ${inches(low)} since`,
+  grew: (growth) => `, and has grown by ${grewBy(growth)} since`,
   closed: ({ high = 0 }) => `, and has closed by ${inches(-high)} since`,
   'cannot-tell': () =>
     `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
