@@ -7,7 +7,8 @@ import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
-import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { grewBy } from '../common/grew-by.ts';
+import { inches, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -35,16 +36,16 @@ function toldNow(
   { code, size = '' }: AssessedQuestion,
 ): string {
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
-  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
+  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${lowerFirst(size)}`;
   const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
-  return `${gapSaid(newest)} now. ${before}${size}`;
+  return `${gapSaid(newest)} now. ${before === '' ? size : `${before}${lowerFirst(size)}`}`;
 }
 
 /** What became of it since; nothing where the two are not compared. */
 const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefined>> = {
   'not-compared': () => undefined,
   held: () => ', and has held since',
-  grew: ({ low = 0 }) => `, and has grown by ${inches(low)} since`,
+  grew: (growth) => `, and has grown by ${grewBy(growth)} since`,
   closed: ({ high = 0 }) => `, and has closed by ${inches(-high)} since`,
   'cannot-tell': () =>
     `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
