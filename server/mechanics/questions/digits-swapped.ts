@@ -10,18 +10,23 @@ const FITS = 0.002;
 /** Few arms or positions are off by so much: then it is asked before anything is made of the reading [in]. Both: common practice, no published source. */
 const FAR = 0.025;
 
+/** Of the arithmetic on decimal figures, far under any dial. */
+const LAST_BITS = 1e-6;
 const MM = 25.4;
 const PLACES_OF_MM = 2;
 
 /** A reading [in] with two digits beside one another the other way round, as it was typed: every way that differs. */
 export function digitsAround(lift: number, inMillimetres: boolean): number[] {
   const [unit, places] = inMillimetres ? [MM, PLACES_OF_MM] : [1, PLACES];
-  const digits = [...(lift * unit).toFixed(places).replace('.', '')];
+  const whole = Math.floor(lift * unit * 10 ** places + LAST_BITS);
+  // What was read between two graduations stays: of .3055 nobody has the last five the wrong way round.
+  const between = lift * unit - whole / 10 ** places;
+  const digits = [...String(whole).padStart(places + 1, '0')];
   return digits.slice(1).flatMap((digit, at) => {
     const before = digits[at];
     if (before === undefined || before === digit) return [];
     const other = digits.with(at, digit).with(at + 1, before);
-    return [Number(other.join('')) / 10 ** places / unit];
+    return [(Number(other.join('')) / 10 ** places + between) / unit];
   });
 }
 

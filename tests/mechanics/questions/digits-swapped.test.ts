@@ -63,6 +63,8 @@ describe('of a lobe lift', () => {
     ['.003 from the card', atLobe(0.355, 0.325), 'quiet'],
     ['the card’s own', atLobe(0.352, 0.352), 'quiet'],
     ['one pass of two', atLobe(0.352, 0.325, 0.352), 'quiet'],
+    // .305, .305 and .3055 the other way round are .350, .350 and .3505.
+    ['passes between two graduations', atLobe(0.35, 0.305, 0.305, 0.3055), 'strong'],
     ['not read', atLobe(0.352), 'quiet'],
   ])('%s', (_, input, wanted) => {
     expect(weight(input)).toBe(wanted);

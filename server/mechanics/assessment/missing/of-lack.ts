@@ -22,6 +22,7 @@ function codeOf(lack: RatioLack): string {
       return `enter-again-${passesSaid(lack).replaceAll(/[^a-z0-9]+/g, '-')}`;
     case 'answer':
     case 'card-lobe-wrong':
+    case 'card-wrong':
     case 'sold-as-other':
       return `${lack.code}-${lack.of}`;
     case 'no-pass':

@@ -64,6 +64,8 @@ export function lackSaid(lack: RatioLack): string {
       return `the answer to “${lack.ask}”`;
     case 'card-lobe-wrong':
       return `the lobe lift of the card put right: ${askedSaid(lack.ask, lack.label)}`;
+    case 'card-wrong':
+      return `the card put right: ${askedSaid(lack.ask, lack.label)}`;
     case 'sold-as-other':
       return `the ratio that the part number has, as what they are sold as: ${askedSaid(lack.ask, lack.label)}`;
     case 'which-arm':

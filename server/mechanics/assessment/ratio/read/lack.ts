@@ -93,7 +93,7 @@ type OfAnswer =
       readonly turns: boolean;
     })
   | (OfQuestion & {
-      readonly code: 'card-lobe-wrong' | 'sold-as-other';
+      readonly code: 'card-lobe-wrong' | 'card-wrong' | 'sold-as-other';
       /** The answer, as it was offered. */
       readonly label: string;
     });
@@ -152,6 +152,13 @@ export const cardLobeLack = (question: AssessedQuestion): RatioLack => ({
   ...ofQuestion(question),
 });
 
+/** It was answered that a figure of the card is wrong, and not which: the card is put right. */
+export const cardLack = (question: AssessedQuestion): RatioLack => ({
+  code: 'card-wrong',
+  label: answerSaid(question),
+  ...ofQuestion(question),
+});
+
 /** It was answered that they are sold as another ratio: that is put right. */
 export const soldAsLack = (question: AssessedQuestion): RatioLack => ({
   code: 'sold-as-other',
@@ -199,6 +206,7 @@ const ENTERED: ReadonlySet<LackCode> = new Set([
   'enter-again',
   'read-back-wrong',
   'card-lobe-wrong',
+  'card-wrong',
   'sold-as-other',
 ]);
 

@@ -7,6 +7,7 @@ import { firstSaid } from '../../common/first-said.ts';
 import { byPlace, inches, lowerFirst, placeOf, valveSubject } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
 import type { RatioWord } from '../../words.ts';
+import { doubtsOfCard } from '../compared/card-doubted.ts';
 import type { SetUpKnown } from '../compared/known.ts';
 import { type LobeOff, lobeOff } from '../compared/lobe-low.ts';
 import { doubtsOfLobe } from '../compared/lobes-read.ts';
@@ -86,10 +87,17 @@ export function lobeAgainstCard(
     errorLimit: setUp.lobeErrorLimit,
   });
   const ofReading = [...lobe.lacks, ...doubtsOfLobe(known)].map(lackSaid);
-  const read = ofReading.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
+  const beside = ofReading.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
+  // A card that is in doubt itself is no measure of a lobe that is off it; one that agrees speaks for it.
+  const ofCard =
+    beside === undefined || beside === 'agrees' || cardIsOther
+      ? []
+      : doubtsOfCard(evidence, all, sideOfValve(setUp.valve)).map(lackSaid);
+  const read = ofCard.length > 0 ? undefined : beside;
   // Against a card that is not right for it no lobe has a word.
   const word = cardIsOther ? undefined : read;
-  const lacks = cardIsOther && read !== undefined ? ['the lobe lift of the card put right'] : ofReading;
+  const lacks =
+    cardIsOther && read !== undefined ? ['the lobe lift of the card put right'] : [...ofReading, ...ofCard];
   const off = read === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
   const judgement: Judgement = {
     id: `card-lobe:${setUp.id}`,
