@@ -19,6 +19,7 @@ async function started(method: object = METHOD) {
   const send = (path: string, body: object) => sendJson(service, desk.bearer, 'POST', `${url}${path}`, body);
   return {
     send,
+    get: (path: string) => sendJson(service, desk.bearer, 'GET', `${url}${path}`),
     setUpId,
     keep: (body: object) => send(`/set-ups/${setUpId}/readings`, { kind: 'valve-lift', ...body }),
   };
@@ -64,4 +65,21 @@ test('a correction in turns is read the same way; one that cannot be read names 
   expect(String(at(wrong.json, 'errors', 0, 'detail'))).toContain('count that as a turn');
   const done = await send(url, { peak: '5 turns 60', reason: 'small hand read again' });
   expect([done.status, at(done.json, 'peak', 'value')]).toEqual([201, 0.56]);
+});
+
+test('passes that are there are read again on the dial that was put right, and others stay: 10 × .050 + .028', async () => {
+  const { keep, send, get, setUpId } = await started();
+  await keep({ peak: '10 turns 28', zeroReturn: '0 turns 1' });
+  await keep({ peak: '.530 in' });
+  const right = { method: { perTurn: '.050 in' }, reason: 'looked at the dial' };
+  expect((await send(`/set-ups/${setUpId}/corrections`, right)).status).toBe(201);
+  const { json } = await get('/readings');
+  expect(at(json, 'readings', 0)).toMatchObject({
+    peak: { typed: '10 turns 28', value: 0.528, unit: 'in' },
+    zeroReturn: { value: 0.001, unit: 'in' },
+  });
+  expect(at(json, 'readings', 1, 'peak', 'value')).toBe(0.53);
+  // What is told of it is of the same figures.
+  const { quantities } = (await get('/assessment')).json;
+  expect(quantities).toContainEqual(expect.objectContaining({ name: 'Valve lift as read', value: 0.529 }));
 });

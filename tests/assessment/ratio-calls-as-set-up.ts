@@ -128,6 +128,14 @@ export const AS_SET_UP: readonly RatioCall[] = [
     never: /the measured 1\.64/,
     next: 'align-plunger',
   },
+  // Plunger on a flat face of the retainer, not a lock, a step or a slope: common practice, no published source.
+  ...(['retainer-edge', 'spring-seat'] as const).map((restsOn) => ({
+    said: `the tip rests on ${restsOn}`,
+    build: onSetUp([0.56, 0.5605, 0.56], { restsOn }),
+    headline: ['First: a reading with the plunger on the flat face of the retainer'],
+    never: /the measured 1\.60/,
+    next: 'rest-on-retainer',
+  })),
   {
     said: 'a hydraulic lifter that sinks .005 a pass',
     build: onSetUp([0.549, 0.544, 0.539], { lifter: 'hydraulic' }),

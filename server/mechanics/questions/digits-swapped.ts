@@ -1,4 +1,4 @@
-import { within } from './compare.ts';
+import { between, within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
@@ -36,9 +36,11 @@ interface Read {
   readonly passes: readonly Pass[];
   readonly expected: readonly number[];
   readonly inMillimetres: boolean;
+  /** What else was read goes with it the other way round, and not as it is. */
+  readonly meets?: (value: number) => boolean;
 }
 
-function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
+function ask({ name, passes, expected, inMillimetres, meets }: Read): Question[] {
   const off = (value: number) => Math.min(...expected.map((each) => Math.abs(value - each)));
   if (expected.length === 0) return [];
   const found = passes.flatMap(({ lift }) => {
@@ -51,7 +53,7 @@ function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
   return [
     {
       code: 'digits-swapped',
-      weight: off(first.lift) > FAR ? 'strong' : 'weak',
+      weight: off(first.lift) > FAR || meets?.(first.best) === true ? 'strong' : 'weak',
       ask: `Could two digits of the ${name}, ${inch(first.lift)}, be the wrong way round?`,
       size: `The other way round it is ${inch(first.best)}.`,
       test: ENTER_AGAIN,
@@ -59,6 +61,17 @@ function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
     },
   ];
 }
+
+/** The valve lift is what the lobe as it was read makes of it: then no figure of that lobe was said wrong. */
+const isBorneOut = (
+  lift: number | undefined,
+  lobe: number,
+  ratio: number | undefined,
+  t: Tolerances,
+): boolean =>
+  lift !== undefined &&
+  ratio !== undefined &&
+  between(lift, lobe * ratio * (1 - t.ordinaryUnder), lobe * ratio * (1 + t.ordinaryOver));
 
 /** Two digits of a figure said or written the wrong way round. */
 export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Question[] {
@@ -71,13 +84,15 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
       ? []
       : ask({ name: 'valve lift', passes: input.valvePasses, expected: expectedLifts(input), inMillimetres });
   const ofLobe =
-    lobe === undefined
+    lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)
       ? []
       : ask({
           name: 'lobe lift',
           passes: input.lobePasses,
           expected: card === undefined ? fromValve : [card],
           inMillimetres,
+          // Card and valve lift both speak for it: no lobe is worn, and no arm odd, before it is answered.
+          meets: (best) => card !== undefined && isBorneOut(lift, best, ratio, tolerances),
         });
   return [...ofValve, ...ofLobe];
 }

@@ -1,4 +1,5 @@
 import { nearest } from './compare.ts';
+import { fallingPasses } from './falling-passes.ts';
 import { expectedLifts, idsOf, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
@@ -17,7 +18,8 @@ function shortBy(input: QuestionInput, t: Tolerances): number | undefined {
 /** Row 7 where no pass is under the last: the plunger may have sunk before the first of them. */
 export function lifterSunk(input: QuestionInput, tolerances: Tolerances): Question[] {
   const short = input.valvePasses.length === 0 ? undefined : shortBy(input, tolerances);
-  if (short === undefined) return [];
+  const falls = fallingPasses(input, tolerances).some(({ weight }) => weight === 'strong');
+  if (short === undefined || falls) return [];
   return [
     {
       code: 'lifter-sunk',

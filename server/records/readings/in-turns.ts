@@ -9,16 +9,23 @@ import { getSetUp } from '../set-ups/set-ups.ts';
 
 const { peak, zeroReturn, atLobeLift } = newReading.shape;
 const SCHEMAS = { peak, zeroReturn, atLobeLift };
-type Name = keyof typeof SCHEMAS;
+/** A part of a reading that may be said in turns. */
+export type LengthName = keyof typeof SCHEMAS;
 type Said = Entered | SaidInTurns;
 
 /** What was said of a reading, each part a length or turns of the dial. */
-type SaidLengths = { readonly [Each in Name]?: Said | undefined };
+type SaidLengths = { readonly [Each in LengthName]?: Said | undefined };
 
 const isTurns = (said: Said | undefined): said is SaidInTurns => said !== undefined && 'inTurns' in said;
 
+/** Turns as a length on a dial; undefined where they are none there. */
+export function readOnDial(name: LengthName, typed: string, perTurn: Quantity): Entered | undefined {
+  const read = SCHEMAS[name].safeParse({ typed, assume: 'in', perTurn });
+  return read.success && read.data !== undefined && !isTurns(read.data) ? read.data : undefined;
+}
+
 /** A part of a reading as a length; turns that cannot be read are refused at their field. */
-export function lengthOf(name: Name, said: Said, perTurn: Quantity | undefined): Entered {
+export function lengthOf(name: LengthName, said: Said, perTurn: Quantity | undefined): Entered {
   if (!isTurns(said)) return said;
   const read = SCHEMAS[name].safeParse({ typed: said.typed, assume: 'in', perTurn });
   if (read.success && read.data !== undefined && !isTurns(read.data)) return read.data;
@@ -34,7 +41,7 @@ export async function lengthReader(
   principal: Principal,
   of: { readonly buildId: string; readonly setUpId: string },
   given: SaidLengths,
-): Promise<(name: Name, said: Said) => Entered> {
+): Promise<(name: LengthName, said: Said) => Entered> {
   const turned = [given.peak, given.zeroReturn, given.atLobeLift].some(isTurns);
   const perTurn = turned ? (await getSetUp(tx, principal, of.buildId, of.setUpId)).method.perTurn : undefined;
   return (name, said) => lengthOf(name, said, perTurn);

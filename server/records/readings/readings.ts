@@ -13,9 +13,11 @@ import { Failure, notFound } from '../../problems/failure.ts';
 import { mayBeStopped, type TurningCheck } from '../calls/stop-signs.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
+import { listSetUps } from '../set-ups/set-ups.ts';
 import { isStruck, STRUCK } from '../set-ups/struck.ts';
 import { READING_EVENTS } from './events.ts';
 import { lengthReader } from './in-turns.ts';
+import { onTheirDials } from './on-its-dial.ts';
 
 /** One reading of a pass, as it was entered. */
 export interface Reading extends Entry {
@@ -23,7 +25,7 @@ export interface Reading extends Entry {
   readonly kind: keyof typeof READING_KINDS;
   readonly pass: number;
   readonly peak: Entered;
-  readonly zeroReturn: Quantity | undefined;
+  readonly zeroReturn: (Quantity & { readonly typed: string }) | undefined;
   /** The lobe lift at which the valve was read; left out at full lift. */
   readonly atLobeLift: Entered | undefined;
   /** The small hand was read, and which way the hand ran. */
@@ -62,7 +64,7 @@ export const READINGS = {
     zeroReturn:
       row.zero_value === null || row.zero_unit === null
         ? undefined
-        : { value: row.zero_value, unit: unitOf(row.zero_unit) },
+        : { value: row.zero_value, unit: unitOf(row.zero_unit), typed: row.zero_typed ?? '' },
     atLobeLift: stationOf(row),
     counted: row.counted,
   }),
@@ -242,6 +244,8 @@ export async function replaceReading(
   });
 }
 
-/** Every reading of a build in the order of entry; also replaced and struck ones. */
-export const listReadings = (tx: Tx, principal: Principal, buildId: string): Promise<Reading[]> =>
-  listEntries(READINGS, tx, principal, buildId);
+/** Every reading of a build in the order of entry, turns on the dial that is known now; also replaced and struck ones. */
+export async function listReadings(tx: Tx, principal: Principal, buildId: string): Promise<Reading[]> {
+  const readings = await listEntries(READINGS, tx, principal, buildId);
+  return onTheirDials(readings, await listSetUps(tx, principal, buildId));
+}

@@ -9,6 +9,7 @@ import { type Call, seesCall, toCall } from '../calls/calls.ts';
 import { catalogueOfRows, type KeptCatalogue, keptCatalogue } from '../catalogue/kept-catalogue.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
 import { limitsInForce } from '../limits/limits.ts';
+import { onTheirDials } from '../readings/on-its-dial.ts';
 import { withStatements } from '../set-ups/set-ups.ts';
 import { toStatement } from '../set-ups/statements.ts';
 import { toShareLink } from '../share-links/share-links.ts';
@@ -88,10 +89,12 @@ function toRecord(
 ): Omit<BuildRecord, 'calls' | 'told' | 'catalogue'> {
   const items = itemsOf(RECORD_PARTS, rows);
   const statements = rows.setUpStatements.map(toStatement);
+  const setUps = items.setUps.map((setUp) => withStatements(setUp, statements));
   return {
     ...items,
     build: toBuild(build, specAt(items.revisions, build.revision)),
-    setUps: items.setUps.map((setUp) => withStatements(setUp, statements)),
+    setUps,
+    readings: onTheirDials(items.readings, setUps),
     lashLines: toLashLines(items.sheetReadings, rows.lashRows),
     shareLinks: rows.shareLinks.map(toShareLink),
     events: rows.events.map(toEvent).reverse(),

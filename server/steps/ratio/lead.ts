@@ -15,6 +15,10 @@ const LEADS: Readonly<Record<string, Lead>> & { readonly 'light-spring-solid-lif
     label: 'Set up with the lash at zero',
     query: { new: 'yes', 'method.lash': 'zero', 'method.lashSetting': '' },
   },
+  'rest-on-retainer': {
+    label: 'Set it on the retainer',
+    query: { new: 'yes', 'method.restsOn': 'retainer-flat' },
+  },
   'align-plunger': {
     label: 'Set up with the plunger parallel',
     query: { new: 'yes', 'method.alignment': 'parallel' },

@@ -110,3 +110,29 @@ describe('lash left in, as was answered', () => {
     expect(passes(answered(again, LASH, 'zero', AT + 50))).toEqual([2]);
   });
 });
+
+describe('a whole sheet that is short by its lash', () => {
+  // .016 in off lifts of .560 and .552 in is 3 % of 1.6.
+  const short: Evidence = {
+    ...EIGHT,
+    call: { ...EIGHT.call, goal: 'verify-ratio' },
+    sheet: sixteen(1.6, ({ lift }) => ({ lift: lift - 0.016 })),
+  };
+  const said = (evidence: Evidence) =>
+    heard(evidence)
+      .all.headlines.map(({ sentence }) => sentence)
+      .join('\n');
+
+  test('is off what they are sold as until it is said, and then short by the lash: what it is with that put back', () => {
+    expect(heard(short).asks).toContain('side-off');
+    const left = answered(short, LASH, 'set');
+    expect(heard(left).asks).not.toContain('side-off');
+    expect(said(left)).toContain('1.600 with the card’s .016 in of lash put back');
+    expect(said(left)).not.toContain('%');
+  });
+
+  test('and off all the same where that does not make it', () => {
+    const far = { ...short, sheet: sixteen(1.5, ({ lift }) => ({ lift: lift - 0.016 })) };
+    expect(heard(answered(far, LASH, 'set')).asks).toContain('side-off');
+  });
+});

@@ -15,6 +15,11 @@ const atLobe = (card: number, ...lifts: number[]): QuestionInput => ({
   valvePasses: valve(card * 1.6),
 });
 
+const lobeAlone = (card: number, ...lifts: number[]): QuestionInput => ({
+  ...atLobe(card, ...lifts),
+  valvePasses: [],
+});
+
 describe('two digits of a valve lift the wrong way round (tolerances: common practice, no published source)', () => {
   it.each([
     ['.506 for .560', read(0.506), 'strong'],
@@ -55,10 +60,12 @@ describe('two digits of a valve lift the wrong way round (tolerances: common pra
 describe('of a lobe lift', () => {
   it.each([
     ['.325 for .352', atLobe(0.352, 0.325, 0.325), 'strong'],
-    ['.343 for .334', atLobe(0.334, 0.343), 'weak'],
+    ['.343 for .334, its lift not read', lobeAlone(0.334, 0.343), 'weak'],
+    // .5344 / .334 = 1.600, and over .343 1.558: card and lift speak for .334.
+    ['.343 for .334, under the lift of .334', atLobe(0.334, 0.343), 'strong'],
     // .325 the other way round is .352, .002 from .350: .025 off is what an odd arm may be, more is not.
-    ['.025 off what is expected', atLobe(0.35, 0.325), 'weak'],
-    ['a little more than .025 off', atLobe(0.3501, 0.325), 'strong'],
+    ['.025 off what is expected', lobeAlone(0.35, 0.325), 'weak'],
+    ['a little more than .025 off', lobeAlone(0.3501, 0.325), 'strong'],
     ['.002 from the card', atLobe(0.354, 0.325), 'strong'],
     ['.003 from the card', atLobe(0.355, 0.325), 'quiet'],
     ['the card’s own', atLobe(0.352, 0.352), 'quiet'],
@@ -83,14 +90,14 @@ describe('of a lobe lift', () => {
 
 describe('of readings in millimetres', () => {
   const metric = (card: number, lift: number): QuestionInput => ({
-    ...atLobe(card * MM, lift * MM),
+    ...lobeAlone(card * MM, lift * MM),
     inMillimetres: true,
   });
   it.each([
     ['8.19 for 8.91, .028 in off', metric(8.91, 8.19), 'strong'],
     ['8.29 for 8.92, .0248 in off', metric(8.92, 8.29), 'weak'],
     ['9.10 for 9.01: passes themselves repeat no better than .004 in', metric(9.01, 9.1), 'quiet'],
-    ['a swap of the inches that were never typed', { ...atLobe(0.352, 0.325), inMillimetres: true }, 'quiet'],
+    ['a swap of the inches that were never typed', { ...lobeAlone(0.352, 0.325), inMillimetres: true }, 'quiet'],
   ])('%s', (_, input, wanted) => {
     expect(weight(input)).toBe(wanted);
   });

@@ -15,7 +15,7 @@ const isFirm = ({ engine: { gear = 'pushrod' } }: Evidence, { lifter }: SetUpNow
 
 /** It was set up as the lack wants it: the passes that it has not got yet are all that is lacking. */
 function isMetBy(evidence: Evidence, setUp: SetUpNow, code: LackCode): boolean {
-  const { spring, lifter, lash, alignment } = setUp;
+  const { spring, lifter, lash, alignment, restsOn } = setUp;
   const firm = isFirm(evidence, setUp);
   // What nobody said of it may be as little what is wanted as what was there before.
   const said = firm || lifter !== 'not-said';
@@ -28,8 +28,10 @@ function isMetBy(evidence: Evidence, setUp: SetUpNow, code: LackCode): boolean {
     case 'lash-in-known':
     case 'lash-in-unknown':
       return said && lash === 'zero';
+    case 'plunger-leans':
+      return said && alignment === 'parallel';
     default:
-      return code === 'plunger-leans' && said && alignment === 'parallel';
+      return code === 'rests-elsewhere' && said && restsOn === 'retainer-flat';
   }
 }
 

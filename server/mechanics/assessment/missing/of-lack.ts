@@ -16,6 +16,8 @@ function codeOf(lack: RatioLack): string {
       return 'lash-to-zero';
     case 'plunger-leans':
       return 'align-plunger';
+    case 'rests-elsewhere':
+      return 'rest-on-retainer';
     case 'read-back-wrong':
       return 'read-back';
     case 'enter-again':
@@ -48,6 +50,7 @@ const TAKEN: ReadonlySet<LackCode> = new Set([
   'lash-in-known',
   'lash-in-unknown',
   'plunger-leans',
+  'rests-elsewhere',
   'guessed',
   'one-more-pass',
   'passes-scatter',

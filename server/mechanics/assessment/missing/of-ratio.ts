@@ -5,7 +5,7 @@ import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
 import type { SetUpKnown } from '../ratio/compared/known.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/compared/lacking.ts';
-import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/compared/lobe-low.ts';
+import { cardIsOther, cardSaid, isDown, isOpen, readOthers } from '../ratio/compared/lobe-low.ts';
 import { answerLack, isSameLack, type RatioLack } from '../ratio/read/lack.ts';
 import { lobePassesWanted, passToRead } from '../ratio/read/lobe-passes.ts';
 import { setUpSubject, setUpsNow } from '../ratio/read/set-ups.ts';
@@ -18,9 +18,20 @@ import { passesLeft } from './passes-left.ts';
 
 const PASSES = 3;
 
+/** Its lobe alone was read, and a set-up with nothing lacking works with that: no lift is wanted of it. */
+const isServing = (each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
+  !wasRead(each) &&
+  known.some(
+    ({ read, lacks }) =>
+      read.lobe.from?.setUpId === each.read.setUp.id &&
+      read.valve.used.length >= PASSES &&
+      lacks.length === 0,
+  );
+
 /** Its passes were struck out, or speak against it beside a sound one: nobody wants them once more. */
 const isGivenUp = (evidence: Evidence, each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
   each.poor !== undefined ||
+  isServing(each, known) ||
   (!wasRead(each) &&
     evidence.passes.some(
       ({ setUpId, kind, standing }) => setUpId === each.read.setUp.id && kind === 'valve-lift' && !standing,
@@ -103,7 +114,11 @@ function ofLacks(evidence: Evidence, explained: GroupExplained): Need[] {
 /** A lobe well under its card: those beside it tell whether it is the lobe or the card. */
 function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const known = [...new Set(explained.flatMap((each) => each.known))];
-  const down = lobesOff(known.flatMap((each) => lobeAgainstCard(evidence, each, known, false)))
+  const down = lobesOff(
+    known.flatMap((each) =>
+      lobeAgainstCard(evidence, each, known, false, cardSaid(explained, placeOf(each.read.setUp))),
+    ),
+  )
     .filter((off) => isDown(off) && isOpen(off))
     .filter((off) => !cardIsOther(explained, placeOf(off)));
   return down.map((off) =>

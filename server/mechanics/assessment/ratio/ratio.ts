@@ -12,7 +12,14 @@ import { nominalsOf } from './claims/nominals.ts';
 import { explainGroup, type GroupExplained } from './compared/explain.ts';
 import { groupsOf } from './compared/groups.ts';
 import { knownOf, type SetUpKnown } from './compared/known.ts';
-import { cardIsOther, isDown, isStopped, lobeNotToRun } from './compared/lobe-low.ts';
+import {
+  cardIsOther,
+  cardSaid,
+  isDown,
+  isStopped,
+  lobeNotToRun,
+  whoseNotToRun,
+} from './compared/lobe-low.ts';
 import { withPoor } from './compared/poor.ts';
 import { ratioReadOf } from './compared/reading.ts';
 import { putAside, withDiffering } from './compared/set-ups-differ.ts';
@@ -28,7 +35,7 @@ import { deflection } from './told/deflection.ts';
 import { ratioHeadlines } from './told/headline.ts';
 import { armRatio, explanationOf } from './told/inference.ts';
 import { lashHeadlines } from './told/lash-was-in.ts';
-import { lobeAgainstCard, lobeHeadlines, lobesOff } from './told/lobe-card.ts';
+import { lobeAgainstCard, lobeHeadlines, lobesOff, lobesOfWhom } from './told/lobe-card.ts';
 import { namesLeft } from './told/names.ts';
 import { ratioQuestions } from './told/ratio-questions.ts';
 import { setUpDetail } from './told/set-up-detail.ts';
@@ -129,7 +136,7 @@ export function ratioPart(
     });
   const cards = cardJudged(evidence, explained);
   const lobes = known.flatMap((each) =>
-    lobeAgainstCard(evidence, each, known, stopped, cardIsOther(explained, placeOf(each.read.setUp))),
+    lobeAgainstCard(evidence, each, known, stopped, cardSaid(explained, placeOf(each.read.setUp))),
   );
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
@@ -151,11 +158,16 @@ export function ratioPart(
       ...ratioHeadlines(evidence, explained, judgements),
       ...lashHeadlines(explained),
       ...lobeHeadlines(lobes),
-      ...cardHeadlines(cards),
+      ...cardHeadlines(evidence, explained, cards),
     ],
-    notToRun: lobesOff(lobes)
-      .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)) && !isStopped(off, stop))
-      .map(lobeNotToRun),
+    notToRun: [
+      ...lobesOff(lobes)
+        .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)) && !isStopped(off, stop))
+        .map(lobeNotToRun),
+      ...lobesOfWhom(lobes)
+        .filter((off) => isDown(off) && !isStopped(off, stop))
+        .map((off) => whoseNotToRun(off, 'ratio')),
+    ],
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
     explanations: explained.flatMap((each) => explanationOf(each, of(each), stopped)),
     remaining: explained.flatMap((each) => remainingOf(each, of(each))),

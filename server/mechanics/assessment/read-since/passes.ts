@@ -25,11 +25,11 @@ function foundWrong(evidence: Evidence, setUp: SetUpNow, answer: AnswerEvidence)
   return own.standing.filter(({ id, pass }) => wrong.has(id) && (named === undefined || named === pass));
 }
 
-/** Passes of one kind that came after the answer as new ones; one that was put right keeps its number. */
+/** Passes of one kind that came after the answer: with the next number, or once more with that of one that was wrong. */
 function readSince(own: readonly PassEvidence[], wrong: PassEvidence, answer: AnswerEvidence): boolean {
   const alike = own.filter(({ kind, atLobeLift }) => kind === wrong.kind && atLobeLift === wrong.atLobeLift);
   const last = Math.max(...alike.filter((each) => wasThere(each, answer)).map(({ pass }) => pass));
-  return alike.some((each) => isSince(each, answer) && each.pass > last);
+  return alike.some((each) => isSince(each, answer) && (each.pass > last || each.pass === wrong.pass));
 }
 
 function ofSetUp(evidence: Evidence, setUp: SetUpNow): string[] {

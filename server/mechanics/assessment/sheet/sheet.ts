@@ -120,6 +120,7 @@ export function sheetPart(
     known,
     notToRun: [
       ...underCard.flatMap(({ notToRun }) => notToRun),
+      ...compared.ofWhom,
       ...wornNotToRun(evidence, [...worn, ...lobesApart]),
     ],
     headlines: headlinesOf(said.filter(({ id }) => !ordinary.has(id))),

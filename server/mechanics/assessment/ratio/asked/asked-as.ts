@@ -11,7 +11,7 @@ const ASKED_AS: Readonly<Partial<Record<Cause, readonly string[]>>> = {
   'wrong-card-row': ['valve-swapped'],
   'wrong-valve': ['valve-swapped'],
   'valve-lift-as-lobe': ['gross-lift-as-lobe'],
-  slip: ['drifting-passes', 'lifts-exchanged', 'pass-of-other-lift', 'gross-lift-as-lobe'],
+  slip: ['digits-swapped', 'drifting-passes', 'lifts-exchanged', 'pass-of-other-lift', 'gross-lift-as-lobe'],
   'unit-or-decimal': ['unit-mixed', 'decimal-slip'],
 };
 

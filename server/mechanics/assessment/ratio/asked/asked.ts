@@ -2,7 +2,9 @@ import { defined } from '../../../../../shared/defined.ts';
 import { formatNumber } from '../../../../../shared/quantities/format.ts';
 import { isDial } from '../../../kit/lift-tools.ts';
 import { DEG } from '../../../kit/si.ts';
+import { digitsSwapped } from '../../../questions/digits-swapped.ts';
 import { questionsFor } from '../../../questions/questions.ts';
+import { defaultTolerances } from '../../../questions/tolerances.ts';
 import type { AssessedQuestion, Subject } from '../../assessment.ts';
 import { asked } from '../../common/asked.ts';
 import { inches } from '../../common/said.ts';
@@ -39,7 +41,10 @@ const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
   const twice = isToldTwice(evidence, own, all);
-  const ofReadings = questionsFor(questionInput(evidence, own, all)).filter(
+  const input = questionInput(evidence, own, all);
+  // A weak one the inference weighs beside all else that may have made the figure.
+  const digits = digitsSwapped(input, defaultTolerances).filter(({ weight }) => weight === 'strong');
+  const ofReadings = [...questionsFor(input), ...digits].filter(
     ({ code }) =>
       (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );

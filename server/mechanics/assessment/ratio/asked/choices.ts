@@ -75,9 +75,17 @@ const STATES = {
   'stated-not-read': COMES_FROM,
   'rests-on-not-said': [
     choice('retainer-flat', 'Flat face of the retainer', 'A lean would make it read long.'),
-    choice('retainer-edge', 'Step, slope or lock of the retainer', 'A lean would make it read short.'),
+    choice(
+      'retainer-edge',
+      'Step, slope or lock of the retainer',
+      'It is read again on the flat face; till then no word stands on it.',
+    ),
     choice('valve-tip', 'Valve tip', 'A lean would make it read short.'),
-    choice('spring-seat', 'Somewhere else', 'It is put on the retainer or the valve tip, and read again.'),
+    choice(
+      'spring-seat',
+      'Somewhere else',
+      'It is read again on the flat face; till then no word stands on it.',
+    ),
   ],
 } as const satisfies Readonly<Record<string, readonly AnswerChoice[]>>;
 

@@ -7,6 +7,7 @@ import { codeOf, foundBy, passNamed } from '../read/answers.ts';
 import { answerLack, cardLobeLack, eachOnce, type RatioLack, soldAsLack } from '../read/lack.ts';
 import { againOf } from '../read/passes-repeat.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
+import type { SetUpNow } from '../read/set-ups.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import { sinks, sunkLacks } from './sinking.ts';
@@ -36,8 +37,15 @@ const lackIf = (is: boolean, lack: RatioLack): RatioLack[] => (is ? [lack] : [])
 const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
   questions.some((question) => question.code === 'lash-left-in' && inDoubt(question));
 
+/**
+ * A flat face of the retainer, not a lock, a step or a slope (common practice, no published source); the valve’s tip goes
+ * straight with it too.
+ */
+const isElsewhere = (restsOn: SetUpNow['restsOn']): boolean =>
+  restsOn === 'retainer-edge' || restsOn === 'spring-seat';
+
 function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): RatioLack[] {
-  const { spring, lifter, lash, lashSetting, alignment, tool, lobeSource } = setUp;
+  const { spring, lifter, lash, lashSetting, alignment, restsOn, tool, lobeSource } = setUp;
   return [
     ...lackIf(spring === 'not-said', { code: 'which-spring' }),
     ...lackIf(lifter === 'not-said', { code: 'which-lifter' }),
@@ -46,6 +54,7 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
     ...lackIf(tool === 'guess', { code: 'guessed', lift: 'valve' }),
     ...lackIf(lobeSource === 'guess', { code: 'guessed', lift: 'lobe' }),
     ...lackIf(alignment === 'leaning' && isDial(tool), { code: 'plunger-leans' }),
+    ...lackIf(isElsewhere(restsOn) && isDial(tool), { code: 'rests-elsewhere' }),
   ];
 }
 

@@ -87,6 +87,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     alignment: setUp.alignment,
     lean: leanTold(setUp.answers),
     perTurn: setUp.perTurn / IN,
+    inMillimetres: standing.length > 0 && standing.every(({ readAs }) => readAs.includes('mm')),
     stations: standing.flatMap(({ kind, atLobeLift, value }) =>
       kind === 'valve-lift-at' && atLobeLift !== undefined
         ? [{ atLobeLift: atLobeLift / IN, lift: value / IN }]

@@ -8,9 +8,9 @@ import { asked, inDoubt } from '../../common/asked.ts';
 import { once } from '../../common/once.ts';
 import type { AnswerEvidence, Evidence, Side } from '../../evidence.ts';
 import { isOfCardLobe } from '../asked/conditions.ts';
-import type { SetUpKnown } from './known.ts';
 import { codeOf } from '../read/answers.ts';
 import { answerLack, cardLack, cardLobeLack, type RatioLack } from '../read/lack.ts';
+import type { SetUpKnown } from './known.ts';
 
 const CODE = 'card-against-itself';
 const SIDES: readonly Side[] = ['intake', 'exhaust'];

@@ -152,6 +152,7 @@ export function groupQuestions(
         ...defined({ size: TOUCHED.includes(cause) ? otherLobeSaid(evidence, group) : undefined }),
         // It was read at the lifter already: the lobes beside it tell.
         test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(lobe ?? group) : test,
+        ...defined({ byLooking: cause === 'card-not-this-lobe' && lobe?.alike === true ? true : undefined }),
         restsOn: pass !== undefined ? [pass.id] : isOfCard(raised) ? [] : given.entryIds,
       },
       {

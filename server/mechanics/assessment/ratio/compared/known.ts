@@ -4,6 +4,7 @@ import type { Evidence } from '../../evidence.ts';
 import { questionsOfSetUp } from '../asked/asked.ts';
 import { doubtsOf, lacksOf, noMean } from '../asked/conditions.ts';
 import { countedPasses, withCountsThatDoNotFit } from '../asked/counted.ts';
+import { withoutMoot, withoutTwice } from '../asked/moot.ts';
 import { nominalRows } from '../claims/nominal-rows.ts';
 import type { NominalsDetail, RatioInput, RatioResult } from '../read/detail.ts';
 import { ratioInput, ratioResult } from '../read/full-lift.ts';
@@ -38,7 +39,7 @@ export function knownOf(
 ): SetUpKnown {
   const asked = questionsOfSetUp(evidence, read, all);
   const counted = countedPasses(read, asked);
-  const questions = withCountsThatDoNotFit(asked, counted, read.setUp.answers);
+  const questions = withoutMoot(withCountsThatDoNotFit(asked, counted, read.setUp.answers));
   const doubts = doubtsOf(read, questions);
   const input = ratioInput(read.setUp, read.valve, read.lobe);
   const { result, refused } = ratioResult(noMean(read, questions) ? undefined : input);
@@ -46,7 +47,7 @@ export function knownOf(
     read,
     questions,
     counted,
-    lacks: [...lacksOf(read, questions), ...refused, ...doubts],
+    lacks: withoutTwice([...lacksOf(read, questions), ...refused, ...doubts]),
     doubts,
     ...defined({ input, result }),
     ...defined({ nominals: nominalRows(evidence, read.setUp, nominals, read.lobe, result) }),

@@ -16,6 +16,8 @@ import { siblingLobes } from './lobe-siblings.ts';
 export interface LobeOff extends ValvePlace {
   readonly read: number;
   readonly printed: number;
+  /** The valve lift that the card makes of it: printed, or by the ratio that it says. */
+  readonly cardLift?: number;
   /** Others of its side read as this one, so that the card is the odd one. */
   readonly alike: boolean;
   /** One other of its side reads as the card prints, or it is down on the others, so that this lobe is the odd one. */
@@ -25,6 +27,8 @@ export interface LobeOff extends ValvePlace {
   /** How many of the others of its side were read, and how many are left. */
   readonly others: number;
   readonly left: number;
+  /** Somebody looked: it is that card and that lobe. */
+  readonly cardHolds?: true;
 }
 
 /** Two lobes of one side are level within this: the band of a lobe against its card, either way. */
@@ -44,7 +48,8 @@ export function lobeOff(
   place: ValvePlace,
   read: number,
 ): LobeOff | undefined {
-  const printed = evidence.card[sideOfValve(place.valve)].lobeLift;
+  const { lobeLift: printed, valveLift } = evidence.card[sideOfValve(place.valve)];
+  const { assumedRatio } = evidence.card;
   if (printed === undefined || printed <= 0) return undefined;
   const others = siblingLobes(evidence, known, place);
   const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
@@ -57,7 +62,10 @@ export function lobeOff(
     printed,
     alike: underOthers === undefined && near(read) >= OTHERS && near(printed) === 0,
     alone: underOthers !== undefined || (near(printed) > 0 && near(read) === 0),
-    ...defined({ underOthers }),
+    ...defined({
+      underOthers,
+      cardLift: valveLift ?? (assumedRatio === undefined ? undefined : printed * assumedRatio),
+    }),
     others: others.length,
     left: lobesOfSide(evidence, valve) - 1 - others.length,
   };
@@ -71,16 +79,35 @@ export const isDown = ({ read, printed, alike }: LobeOff): boolean =>
 const isCardWrong = (question: AssessedQuestion): boolean =>
   question.answered?.found === true && isOfCardLobe(question);
 
+/** What was answered of the card that a lobe is off: it is of another cam or was misread, or it is that card and that lobe. */
+export type CardSaid = 'other' | 'holds';
+
+/** Somebody looked whether the card is of this cam, and it is. */
+const isCardRight = ({ code, answered }: AssessedQuestion): boolean =>
+  code === 'card-not-this-lobe' && answered?.found === false;
+
+/** Whether a lobe that is off the card of its side is off the right one; undefined where nobody said. */
+export function cardSaid(explained: readonly GroupExplained[], place: string): CardSaid | undefined {
+  const asked = explained
+    .filter(({ group }) => placeOf(group) === place)
+    .flatMap(({ questions }) => questions);
+  if (asked.some(isCardWrong)) return 'other';
+  return asked.some(isCardRight) ? 'holds' : undefined;
+}
+
 /** Somebody found that the card is of another cam, or was misread: then no lobe is down on it. */
 export const cardIsOther = (explained: readonly GroupExplained[], place: string): boolean =>
-  explained.some(({ group, questions }) => placeOf(group) === place && questions.some(isCardWrong));
+  cardSaid(explained, place) === 'other';
 
 /** What tells the lobe from its card: the lobes beside it; of two that do not agree the rest of the side. */
 export function readOthers({
   valve,
   others = 0,
-}: Pick<LobeOff, 'valve'> & { readonly others?: number }): string {
+  alike = false,
+}: Pick<LobeOff, 'valve'> & Partial<Pick<LobeOff, 'others' | 'alike'>>): string {
   const side = sideOfValve(valve);
+  if (alike)
+    return `Look at the number on the cam and on the card: the other ${side} lobes read as this one.`;
   if (others >= OTHERS)
     return `Read the other ${side} lobes at the lifter too: those read so far do not agree with one another.`;
   const more = others === 1 ? `the lobe of one more ${side} valve` : `the lobes of two more ${side} valves`;
@@ -88,13 +115,32 @@ export function readOthers({
 }
 
 /** The lobes beside it have not told yet, and there are some left to read. */
-export const isOpen = ({ alone, alike, left }: LobeOff): boolean => !alone && !alike && left > 0;
+export const isOpen = ({ alone, alike, left, cardHolds }: LobeOff): boolean =>
+  !alone && !alike && cardHolds !== true && left > 0;
 
 /** A stop says of this lobe that nobody turns it: that it is not run goes without saying. */
 export const isStopped = (off: LobeOff, stop: readonly StopReason[]): boolean =>
   stop.some(
     ({ code, about }) => code === 'lobe-worn' && about.of === 'valve' && placeOf(about) === placeOf(off),
   );
+
+/** The word of the question on which valve something was read: its lobe is known, and whose it is not. */
+export const WHOSE_VALVE = 'valve-swapped';
+
+const TOUCH = 'Touch the valve while its lobe lifts it: on which valve it was read comes first.';
+
+/** So far under its card, unless it was read on the other valve: it is not run till that is known either. */
+export const whoseNotToRun = (
+  { cylinder, valve, read, printed }: LobeOff,
+  step: 'ratio' | 'sheet',
+): NotToRun => ({
+  id: `not-to-run:whose-lobe:${cylinder}-${valve}`,
+  what: 'run',
+  about: valveSubject({ cylinder, valve }),
+  sentence: `Do not run it: the lobe of ${placeOf({ cylinder, valve })} reads ${inches(read)}, ${inches(printed - read)} under the card, unless it was read on the other valve.`,
+  todo: { action: WHOSE_VALVE, step, settles: WHOSE_VALVE },
+  wayOut: TOUCH,
+});
 
 /** Worn or of another cam: it is not run till that is known; measuring by hand goes on. */
 export function lobeNotToRun(off: LobeOff): NotToRun {

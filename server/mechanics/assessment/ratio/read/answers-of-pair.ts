@@ -1,7 +1,7 @@
 import { placeOf } from '../../common/said.ts';
 import { wasThere } from '../../common/since.ts';
 import type { AnswerEvidence, Evidence, SetUpEvidence } from '../../evidence.ts';
-import { codeOf } from './answers.ts';
+import { codeOf, foundBy } from './answers.ts';
 import { lobeOf } from './lobe.ts';
 import { SPRINGS_SWAPPED, withSayings } from './sayings.ts';
 
@@ -51,15 +51,24 @@ function pairOf(
     .at(-1);
 }
 
+/** Asked of the other set-up in the same words: it is known there by them, and not by the id of the first. */
+function ofOther(answer: AnswerEvidence): AnswerEvidence {
+  if (foundBy(answer) !== false) return answer;
+  const { questionId: _, ...rest } = answer;
+  return rest;
+}
+
 /** Whether two springs were noted the wrong way round is answered of one of two set-ups, and holds for the other too. */
 export const answersOfPair = (
   evidence: Evidence,
   { id }: SetUpEvidence,
   all: readonly SetUpEvidence[],
 ): AnswerEvidence[] =>
-  evidence.answers.filter((answer) => {
-    if (codeOf(answer) !== SPRINGS_SWAPPED || answer.setUpId === undefined || answer.setUpId === id)
-      return false;
-    const asked = all.find((each) => each.id === answer.setUpId);
-    return asked !== undefined && pairOf(evidence, asked, all, answer)?.id === id;
-  });
+  evidence.answers
+    .filter((answer) => {
+      if (codeOf(answer) !== SPRINGS_SWAPPED || answer.setUpId === undefined || answer.setUpId === id)
+        return false;
+      const asked = all.find((each) => each.id === answer.setUpId);
+      return asked !== undefined && pairOf(evidence, asked, all, answer)?.id === id;
+    })
+    .map(ofOther);

@@ -12,6 +12,7 @@ const PLAIN: Readonly<Record<PlainLack, string>> = {
   'lash-in-unknown': 'a reading at zero lash, since lash was left in and how much is not said',
   'lash-in-known': 'a reading at zero lash, since lash was left in',
   'plunger-leans': 'a reading with the plunger parallel to the stem',
+  'rests-elsewhere': 'a reading with the plunger on the flat face of the retainer',
   'read-back-wrong': 'the entry that was wrong put right, and the entries read back once more',
   sinking: 'passes that don’t sink: a solid lifter, or one locked solid at the same seat height',
   'may-have-sunk':

@@ -19,6 +19,8 @@ interface Plain {
     /** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
     | 'lash-in-known'
     | 'plunger-leans'
+    /** A step, a slope, a lock or another part is no face that goes straight along the stem with the valve. */
+    | 'rests-elsewhere'
     /** Which of the entries was wrong is not said, so that they are read back once more. */
     | 'read-back-wrong'
     /** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */

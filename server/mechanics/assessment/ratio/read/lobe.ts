@@ -29,7 +29,7 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
  */
 function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]) {
   const own = passesIn(evidence, setUp);
-  if (own.used.length > 0 || setUp.lobeSource === 'caliper') return { passes: own, from: undefined };
+  if (own.used.length > 0) return { passes: own, from: undefined };
   const others = all.filter(
     (each) => each.id !== setUp.id && placeOf(each) === placeOf(setUp) && each.lobeSource !== 'caliper',
   );
@@ -66,7 +66,7 @@ export function lobeOf(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpN
   const read = passes.used.length > 0;
   if (setUp.lobeSource === 'card' && !read) return ofCard(evidence, setUp);
   return {
-    source: setUp.lobeSource === 'caliper' ? 'caliper' : 'indicator',
+    source: setUp.lobeSource === 'caliper' && from === undefined ? 'caliper' : 'indicator',
     ...(read ? { value: meanOf(passes.used) } : {}),
     ...(from === undefined ? {} : { from: { setUpId: from.id, number: from.number } }),
     entryIds: passes.used.map(({ id }) => id),

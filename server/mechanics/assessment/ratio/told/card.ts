@@ -10,11 +10,17 @@ import { type MarkState, markState } from '../claims/stamp.ts';
 import type { GroupExplained } from '../compared/explain.ts';
 import { restingOn } from '../compared/lacking.ts';
 import { soldToPutRight } from '../compared/stamp-against-sold.ts';
+import { armSaid, ofEachValve } from './headline.ts';
 
 /** What the card is told by, and in one line where it answers why the lift is not the card's. */
-export interface CardJudged {
+interface Judged {
   readonly judgement: Judgement;
   readonly told?: string;
+}
+
+/** The same of one arm on its valve. */
+export interface CardJudged extends Judged {
+  readonly of: string;
 }
 
 /** The reading is off the card's valve lift by what the card's own ratio makes, and by no more. */
@@ -54,7 +60,7 @@ function markSaid(mark: MarkState): string {
 }
 
 /** The card names a ratio, and nobody said what the arm is: said so, and what would tell it. */
-function againstNothing(evidence: Evidence, { group, given }: GroupExplained, ratio: number): CardJudged {
+function againstNothing(evidence: Evidence, { group, given }: GroupExplained, ratio: number): Judged {
   const mark = markSaid(markState(evidence, group.armId));
   const sentence = `The card works with ${nominalSaid(Number(ratio.toFixed(2)))}, and nothing is there to set against it: what the arm is sold as is not known, and ${mark}.`;
   return {
@@ -71,7 +77,7 @@ function againstNothing(evidence: Evidence, { group, given }: GroupExplained, ra
 }
 
 /** Whether the complaint is the ratio that the card works with, and not the part. */
-function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudged[] {
+function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judged[] {
   const { group, claims, given } = explained;
   const [claim] = claims;
   const ofCard = cardRatioOf(evidence, sideOfValve(group.valve), claim);
@@ -120,7 +126,7 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudg
 }
 
 /** A card that prints the net lift: what lies between it and a reading at zero lash is the lash. */
-function netOfLash(evidence: Evidence, explained: GroupExplained, ratio: number): CardJudged[] {
+function netOfLash(evidence: Evidence, explained: GroupExplained, ratio: number): Judged[] {
   const { group, given } = explained;
   const { valveLift, lash } = evidence.card[sideOfValve(group.valve)];
   const resting = restingOn(explained);
@@ -143,19 +149,27 @@ function netOfLash(evidence: Evidence, explained: GroupExplained, ratio: number)
 
 /** The ratio that the card works with, beside what each arm is held to be. */
 export const cardJudged = (evidence: Evidence, explained: readonly GroupExplained[]): CardJudged[] =>
-  explained.flatMap((each) => cardAgainstArm(evidence, each));
-
-/** The one line of each, by its valve. */
-export const cardHeadlines = (judged: readonly CardJudged[]): Headline[] => {
-  const told = judged.flatMap(({ judgement: { id, about }, told: line }) =>
-    line === undefined ? [] : [{ id, about, line }],
+  explained.flatMap((each) =>
+    cardAgainstArm(evidence, each).map((judged) => ({ ...judged, of: each.group.key })),
   );
-  const once = new Map(told.map((each) => [subjectSaid(each.about), each]));
-  return [...once.values()].map(({ id, about, line }) => ({
-    id: `headline:card-ratio:${keyOf(about)}`,
-    about,
-    step: 'ratio',
-    sentence: `${subjectSaid(about)}: ${line}`,
-    judgementId: id,
-  }));
-};
+
+/** The one line of each valve, of the arm that its headline is of. */
+export const cardHeadlines = (
+  evidence: Evidence,
+  explained: readonly GroupExplained[],
+  judged: readonly CardJudged[],
+): Headline[] =>
+  ofEachValve(evidence, explained).flatMap((valve) => {
+    const found = judged.find(({ of, told }) => of === valve.each.group.key && told !== undefined);
+    if (found?.told === undefined) return [];
+    const { id, about } = found.judgement;
+    return [
+      {
+        id: `headline:card-ratio:${keyOf(about)}`,
+        about,
+        step: 'ratio' as const,
+        sentence: `${subjectSaid(about)}${armSaid(valve)}: ${found.told}`,
+        judgementId: id,
+      },
+    ];
+  });

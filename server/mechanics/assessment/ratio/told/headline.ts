@@ -6,14 +6,14 @@ import type { GroupExplained } from '../compared/explain.ts';
 const newest = ({ known }: GroupExplained): number =>
   Math.max(0, ...known.map(({ read }) => read.setUp.number));
 
-interface OfValve {
+export interface OfValve {
   readonly each: GroupExplained;
   /** Other arms were read there too: then it is named. */
   readonly others: boolean;
 }
 
 /** Of several arms that were read on one valve the one that sits there now, else the one that was read last. */
-function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): OfValve[] {
+export function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): OfValve[] {
   const read = explained.filter(({ given }) => given !== undefined);
   const places = [...new Set(read.map(({ group }) => placeOf(group)))];
   return places.flatMap((place) => {
@@ -25,6 +25,10 @@ function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): 
     return each === undefined ? [] : [{ each, others: here.length > 1 }];
   });
 }
+
+/** ` with arm A`, where another was read on that valve too. */
+export const armSaid = ({ each: { arm }, others }: OfValve): string =>
+  others && arm !== undefined ? ` with ${arm.name}` : '';
 
 /** What the running spring takes off, where both springs were read. */
 function deflectionHeadline(group: GroupExplained['group'], judgements: readonly Judgement[]): Headline[] {
@@ -50,7 +54,8 @@ export function ratioHeadlines(
 ): Headline[] {
   return ofEachValve(evidence, explained)
     .toSorted((a, b) => byPlace(a.each.group, b.each.group))
-    .flatMap(({ each: { group, claims, refused, arm }, others }) => {
+    .flatMap((valve) => {
+      const { group, claims, refused } = valve.each;
       const id = `ratio:${group.key}:${claims[0]?.to ?? 'nominal'}`;
       const judgement = judgements.find((each) => each.id === id);
       const said = judgement?.sentence ?? (refused === undefined ? '' : `${refused}.`);
@@ -59,7 +64,7 @@ export function ratioHeadlines(
           id: `headline:ratio:${group.cylinder}-${group.valve}`,
           about: valveSubject(group),
           step: 'ratio',
-          sentence: `${placeOf(group)}${others && arm !== undefined ? ` with ${arm.name}` : ''}: ${lowerFirst(said)}`,
+          sentence: `${placeOf(group)}${armSaid(valve)}: ${lowerFirst(said)}`,
           ...(judgement === undefined ? {} : { judgementId: judgement.id }),
           quantityId: `arm-ratio:${group.key}`,
         },

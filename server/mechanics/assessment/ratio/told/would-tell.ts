@@ -2,7 +2,7 @@ import type { Action } from '../../../explain-readings/types.ts';
 import { isDial } from '../../../kit/lift-tools.ts';
 import { inDoubt, keptWords } from '../../common/asked.ts';
 import { listed, lowerFirst, upperFirst } from '../../common/said.ts';
-import { COUNT_DOES_NOT_FIT } from '../asked/counted.ts';
+import { ABOUT_TURNS, COUNT_DOES_NOT_FIT } from '../asked/counted.ts';
 import { ratioOnBox } from '../claims/held-as.ts';
 import { WITHIN } from '../compared/bands.ts';
 import type { GroupExplained } from '../compared/explain.ts';
@@ -51,6 +51,9 @@ function smallHand(explained: GroupExplained): Telling | undefined {
       ({ code, answered }) => codes.has(code) && answered === undefined,
     );
   const { used } = resting.read.valve;
+  // It was looked at, and that pass was the test of it: something else tells more.
+  if (resting.questions.some(({ code, answered }) => ABOUT_TURNS.has(code) && answered?.found === false))
+    return undefined;
   // Counted, and still apart by what a turn makes: once more with the small hand written down, and then something else.
   if (used.some(({ id }) => resting.counted.has(id)))
     return isAsked(NOT_FIT) && used.length <= ENOUGH_PASSES ? 'one-more-pass' : undefined;

@@ -13,6 +13,8 @@ import {
   lobeNotToRun,
   lobeOff,
   readOthers,
+  WHOSE_VALVE,
+  whoseNotToRun,
 } from '../../ratio/compared/lobe-low.ts';
 import { lobesOfSetUps } from '../../ratio/compared/lobes-read.ts';
 import { isTooCoarse } from '../../ratio/read/dial.ts';
@@ -120,6 +122,28 @@ export function lobesUnderCard(
     const own = ratios.filter((each) => placeOf(each) === place && each.spring !== 'not-said');
     const ratio = own.find(({ spring }) => spring === 'light') ?? own[0];
     return [toldOf(evidence, row, off, ratio?.value)];
+  });
+}
+
+/**
+ * The same of rows where it is asked on which valve they were read, and nothing else: a lobe so far down is not run
+ * while that is open.
+ */
+export function lobesOfWhom(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  known: readonly SetUpKnown[],
+  doubtsOf: (row: SheetRow) => readonly AssessedQuestion[],
+): NotToRun[] {
+  const inSetUps = new Set(known.map(({ read }) => placeOf(read.setUp)));
+  return rows.flatMap((row) => {
+    const doubts = doubtsOf(row);
+    const read = row.lobe?.value;
+    const isWhose = doubts.length > 0 && doubts.every(({ code }) => code === WHOSE_VALVE);
+    if (!isWhose || read === undefined || read <= 0 || inSetUps.has(placeOf(row))) return [];
+    if (byCaliper(row) || isTooCoarse(row.lobes)) return [];
+    const off = lobeOff(evidence, known, row, read);
+    return off === undefined || !isDown(off) ? [] : [whoseNotToRun(off, 'sheet')];
   });
 }
 

@@ -5,7 +5,7 @@ import type { Evidence, Side } from '../../evidence.ts';
 import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import { lobesOfSetUps } from '../../ratio/compared/lobes-read.ts';
 import { lashAskedOf } from '../asked/lash-of-one.ts';
-import { lobesUnderCard, sidesOffCard } from '../lobes/lobe-under-card.ts';
+import { lobesOfWhom, lobesUnderCard, sidesOffCard } from '../lobes/lobe-under-card.ts';
 import { lobesUnlikeOf } from '../lobes/lobe-unlike.ts';
 import { lobesApartAsked, wornLobes } from '../lobes/lobe-worn.ts';
 import { besidesWorn } from '../lobes/worn-told.ts';
@@ -70,5 +70,19 @@ export function valvesCompared(
     ]),
     ratios,
   });
-  return { doubts, sides, swaps, ofPositions, ratios, before, told, grouped, worn, lobesApart, underCard };
+  const ofWhom = lobesOfWhom(evidence, rows, known, doubts.doubtsOf);
+  return {
+    doubts,
+    ofWhom,
+    sides,
+    swaps,
+    ofPositions,
+    ratios,
+    before,
+    told,
+    grouped,
+    worn,
+    lobesApart,
+    underCard,
+  };
 }

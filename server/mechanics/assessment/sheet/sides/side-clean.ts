@@ -2,8 +2,8 @@ import { allowance } from '../../../kit/allowances.ts';
 import type { Judgement } from '../../assessment.ts';
 import { inches, ratioSaid } from '../../common/said.ts';
 import { manySaid, together } from '../rows/how-many.ts';
-import type { Level } from './side-level.ts';
-import { isLashIn, lashLack, lashTold, SPRING, standing } from './side-words.ts';
+import { isLashIn, type Level } from './side-level.ts';
+import { lashLack, lashTold, SPRING, standing } from './side-words.ts';
 
 /** No valve of the side stands out: that is an answer, and is said. */
 function cleanOf(level: Level): Judgement {
@@ -26,6 +26,8 @@ function bothClean(intake: Level, exhaust: Level): Judgement[] {
   const [a, b] = [intake.ratio, exhaust.ratio];
   if (a === undefined || b === undefined || ratioSaid(a.value) !== ratioSaid(b.value)) return [one, other];
   if (intake.claim?.ratio !== exhaust.claim?.ratio || intake.lash !== exhaust.lash) return [one, other];
+  // Each side is short by a lash of its own.
+  if (isLashIn(intake)) return [one, other];
   const farthest = Math.max(intake.farthest, exhaust.farthest, allowance('repeat') / 2);
   return [
     {
@@ -51,6 +53,8 @@ export function cleanTold(levels: readonly Level[]): Judgement[] {
 export function apartOf([intake, exhaust]: readonly [Level, Level]): Judgement[] {
   const [one, other] = [intake.ratio, exhaust.ratio];
   if (one === undefined || other === undefined || intake.claim?.ratio !== exhaust.claim?.ratio) return [];
+  // Each is short by its lash: how they stand to one another is told at zero.
+  if (isLashIn(intake) || isLashIn(exhaust)) return [];
   const apart = one.low > other.high || other.low > one.high;
   const percent = Math.round(Math.abs(one.value / other.value - 1) * 100);
   if (!apart || percent < 2) return [];

@@ -44,6 +44,8 @@ export interface Level extends HowMany {
   /** Middle ratio of them with its interval; left out where no lobe is known. */
   readonly ratio?: { readonly value: number; readonly low: number; readonly high: number };
   readonly claim?: Claim;
+  /** The lash was left in, and the card has one: that, and the middle ratio with it put back. */
+  readonly back?: { readonly lash: number; readonly ratio: number };
   /** Where that stands to what they all are held to be; more than one: across an edge. */
   readonly bands: readonly Band[];
   readonly restsOn: readonly string[];
@@ -84,6 +86,13 @@ function lashOf([first, ...others]: readonly LiftLot[]): Level['lash'] {
   return others.every(({ lash }) => lash === first?.lash) ? first?.lash : undefined;
 }
 
+/** With the card’s lash put back, which is what was missing from each lift. */
+function putBack({ card }: Evidence, side: Side, lift: number, ratio: Level['ratio']): Level['back'] {
+  const { lash } = card[side];
+  if (lash === undefined || lash <= 0 || ratio === undefined || lift <= 0) return undefined;
+  return { lash, ratio: (ratio.value * (lift + lash)) / lift };
+}
+
 /** How all valves of a side stand together, as read on one spring; rows in doubt stay out of it. */
 export function levelOf(
   evidence: Evidence,
@@ -111,6 +120,7 @@ export function levelOf(
     read.map(({ row }) => row),
     spring,
   );
+  const lash = lashOf(read.map(({ lot }) => lot));
   return {
     side: sideOfValve(side),
     spring,
@@ -119,7 +129,10 @@ export function levelOf(
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
-    ...defined({ lash: lashOf(read.map(({ lot }) => lot)) }),
+    ...defined({
+      lash,
+      back: lash === 'set' ? putBack(evidence, sideOfValve(side), lift, ratio) : undefined,
+    }),
     hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => mayHaveSunk(lifter, evidence))),
     lashOut: isLashOut(evidence, sideOfValve(side), spring),
     lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),
@@ -133,9 +146,24 @@ export function levelOf(
 /** Loaded ratios lie as far under as flex makes them, on stiff springs more than ordinary (common practice, no published source). */
 const FLEX = 2 * ORDINARY;
 
+/** They are read again at zero lash before a word stands on them. */
+export const isLashIn = ({ hydraulic, lash }: Pick<Level, 'hydraulic' | 'lash'>): boolean =>
+  !hydraulic && lash === 'set';
+
+/** With the card’s lash put back they would be off all the same. */
+const isOffWithLash = ({ back, ratio, claim }: Level): boolean => {
+  if (back === undefined || ratio === undefined || claim === undefined) return false;
+  const by = back.ratio / ratio.value;
+  const bands = bandsOf(claim.ratio, ratio.low * by, ratio.high * by);
+  return bands.every((band) => band === 'far-under' || band === 'far-over');
+};
+
 /** No one arm makes it: the whole side is farther off what it is held to be than its spring and its make explain. */
-export function isOff({ ratio, claim, bands, spring }: Level): boolean {
+export function isOff(level: Level): boolean {
+  const { ratio, claim, bands, spring } = level;
   if (ratio === undefined || claim === undefined || spring === 'not-said') return false;
+  // Short by the lash that was left in, they are off by nothing yet: they are read again at zero.
+  if (isLashIn(level) && ratio.value < claim.ratio && !isOffWithLash(level)) return false;
   if (spring === 'running')
     return ratio.high < claim.ratio * (1 - FLEX) || ratio.low > claim.ratio * (1 + ORDINARY);
   return bands.every((band) => band === 'far-under' || band === 'far-over' || band === 'under');

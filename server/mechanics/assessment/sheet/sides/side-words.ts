@@ -1,7 +1,7 @@
 import type { AssessedQuestion, Judgement } from '../../assessment.ts';
-import { nominalSaid, ratioSaid } from '../../common/said.ts';
+import { inches, nominalSaid, ratioSaid } from '../../common/said.ts';
 import { awaySaid } from '../../ratio/told/ratio-said.ts';
-import type { Level } from './side-level.ts';
+import { isLashIn, type Level } from './side-level.ts';
 
 /** The words of the questions about a whole side. */
 export const SIDE_OFF = 'side-off';
@@ -26,10 +26,6 @@ export function claimed({ claim }: Level): string {
     : `the ${ratio} they are sold as`;
 }
 
-/** They are read again at zero lash before a word stands on them. */
-export const isLashIn = ({ hydraulic, lash }: Pick<Level, 'hydraulic' | 'lash'>): boolean =>
-  !hydraulic && lash === 'set';
-
 /** Where the lash was left in or not said, or a lifter may sink, no word against a mark rests on it. */
 export function lashLack({ hydraulic, lash, lashOut }: Level): string[] {
   if (hydraulic) return ['a reading on a solid or locked lifter'];
@@ -47,6 +43,12 @@ export function lashTold({ hydraulic, lash, lashOut }: Level): string {
 
 export const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 
+/** `, 1.603 with the card’s .018 in of lash put back` */
+const backSaid = ({ back }: Level): string =>
+  back === undefined
+    ? ''
+    : `, ${ratioSaid(back.ratio)} with the card’s ${inches(back.lash)} of lash put back`;
+
 /** Where the middle ratio of a side stands, in words that promise no more than it bears. */
 export function standing(level: Level): string {
   const { ratio, claim, bands, spring, named = '' } = level;
@@ -54,6 +56,8 @@ export function standing(level: Level): string {
   if (ratio === undefined)
     return ' Not known: their ratio. It takes the lobe lift under each, read at the lifter or taken from the card.';
   const at = `Their middle ratio${SPRING[spring]} is ${ratioSaid(ratio.value)}`;
+  // How far off what they are held to be is told of no lift that is short by its lash.
+  if (isLashIn(level)) return ` ${at} as read${backSaid(level)}.`;
   if (claim === undefined || spring === 'not-said') return ` ${at}${named}.`;
   if (spring === 'running') return ` ${at}; a loaded ratio is set against no mark.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
