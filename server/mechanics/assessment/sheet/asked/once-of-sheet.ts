@@ -9,12 +9,12 @@ export const EXCHANGED = 'lifts-exchanged';
 export function onceOfSheet(
   { answers }: Evidence,
   questions: readonly AssessedQuestion[],
-): readonly AssessedQuestion[] {
+): AssessedQuestion[] {
   const ofSides = questions.filter(
     ({ code, about, answered }) => code === EXCHANGED && about.of === 'side' && answered === undefined,
   );
   const [first] = ofSides;
-  if (first === undefined) return questions;
+  if (first === undefined) return [...questions];
   const which = first.about.of === 'side' && ofSides.length === 1 ? `${first.about.valve} ` : '';
   const question = asked(
     {
