@@ -1,5 +1,5 @@
 import { between, within } from './compare.ts';
-import { expectedLifts, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
+import { expectedLifts, fellowsOf, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
 import { ENTER_AGAIN, inch } from './words.ts';
@@ -54,7 +54,7 @@ function ask({ name, passes, expected, inMillimetres, meets }: Read): Question[]
     {
       code: 'digits-swapped',
       weight: off(first.lift) > FAR || meets?.(first.best) === true ? 'strong' : 'weak',
-      ask: `Could two digits of the ${name}, ${inch(first.lift)}, be the wrong way round?`,
+      ask: `Could two digits of ${name}, ${inch(first.lift)}, be the wrong way round?`,
       size: `The other way round it is ${inch(first.best)}.`,
       test: ENTER_AGAIN,
       restsOn: idsOf(passes),
@@ -73,6 +73,22 @@ const isBorneOut = (
   ratio !== undefined &&
   between(lift, lobe * ratio * (1 - t.ordinaryUnder), lobe * ratio * (1 + t.ordinaryOver));
 
+/** One pass of several that repeat: the other way round it is level with them. */
+function ofOnePass(input: QuestionInput, t: Tolerances): Question[] {
+  const inMillimetres = input.inMillimetres === true;
+  const of = (name: 'valve' | 'lobe', passes: readonly Pass[]) =>
+    passes.flatMap((pass) => {
+      const fellows = fellowsOf(pass, passes, t);
+      if (fellows === undefined || within(pass.lift - fellows, FAR)) return [];
+      const named =
+        pass.number === undefined
+          ? `the ${name} lift`
+          : `${name === 'lobe' ? 'lobe ' : ''}pass ${pass.number}`;
+      return ask({ name: named, passes: [pass], expected: [fellows], inMillimetres });
+    });
+  return [...of('valve', input.valvePasses), ...of('lobe', input.lobePasses)];
+}
+
 /** Two digits of a figure said or written the wrong way round. */
 export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Question[] {
   const [lift, lobe, ratio] = [valveLift(input), readLobe(input), ratioExpected(input)];
@@ -82,17 +98,22 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
   const ofValve =
     lift === undefined || isOrdinary(input, tolerances, lift)
       ? []
-      : ask({ name: 'valve lift', passes: input.valvePasses, expected: expectedLifts(input), inMillimetres });
+      : ask({
+          name: 'the valve lift',
+          passes: input.valvePasses,
+          expected: expectedLifts(input),
+          inMillimetres,
+        });
   const ofLobe =
     lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)
       ? []
       : ask({
-          name: 'lobe lift',
+          name: 'the lobe lift',
           passes: input.lobePasses,
           expected: card === undefined ? fromValve : [card],
           inMillimetres,
           // Card and valve lift both speak for it: no lobe is worn, and no arm odd, before it is answered.
           meets: (best) => card !== undefined && isBorneOut(lift, best, ratio, tolerances),
         });
-  return [...ofValve, ...ofLobe];
+  return [...ofValve, ...ofLobe, ...ofOnePass(input, tolerances)];
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { digitsSwapped } from '../../../server/mechanics/questions/digits-swapped.ts';
+import { turnMiscounted } from '../../../server/mechanics/questions/turn-miscounted.ts';
 import type { QuestionInput } from '../../../server/mechanics/questions/types.ts';
 import { first, fromCard, lobe, plain, valve, weightOf } from './plain.ts';
 
@@ -97,8 +98,34 @@ describe('of readings in millimetres', () => {
     ['8.19 for 8.91, .028 in off', metric(8.91, 8.19), 'strong'],
     ['8.29 for 8.92, .0248 in off', metric(8.92, 8.29), 'weak'],
     ['9.10 for 9.01: passes themselves repeat no better than .004 in', metric(9.01, 9.1), 'quiet'],
-    ['a swap of the inches that were never typed', { ...lobeAlone(0.352, 0.325), inMillimetres: true }, 'quiet'],
+    [
+      'a swap of the inches that were never typed',
+      { ...lobeAlone(0.352, 0.325), inMillimetres: true },
+      'quiet',
+    ],
   ])('%s', (_, input, wanted) => {
     expect(weight(input)).toBe(wanted);
+  });
+});
+
+describe('one pass beside others that repeat', () => {
+  it('.656 beside .566 and .566: the digits, which make it level, and no turn, which leaves .010', () => {
+    const input = read(0.566, 0.566, 0.656);
+    expect(first(digitsSwapped, input)).toMatchObject({
+      weight: 'strong',
+      ask: 'Could two digits of the valve lift, .656 in, be the wrong way round?',
+      size: 'The other way round it is .566 in.',
+      restsOn: ['valve3'],
+    });
+    expect(weightOf(turnMiscounted, input)).toBe('quiet');
+  });
+
+  it('.466 beside .566 and .566 is a turn, and no digits', () => {
+    expect(weightOf(turnMiscounted, read(0.566, 0.566, 0.466))).toBe('strong');
+    expect(weight(read(0.566, 0.566, 0.466))).toBe('quiet');
+  });
+
+  it('two that missed a turn say nothing against the third', () => {
+    expect(first(turnMiscounted, read(0.461, 0.461, 0.561)).restsOn).toEqual(['valve1', 'valve2']);
   });
 });
