@@ -55,6 +55,8 @@ export function lackSaid(lack: RatioLack): string {
       return `passes of the ${lack.lift} lift that repeat: these lie ${inches(lack.apart)} apart`;
     case 'passes-scatter':
       return `a reading that repeats: these ${lack.passes} passes lie ${inches(lack.apart)} apart; find first what moves, the indicator’s base, its plunger or the lifter`;
+    case 'springs-against':
+      return `both springs read again, same lifter, lash and zero: the running one reads ${inches(lack.by)} over the light one, and a spring adds no lift`;
     case 'enter-again':
       return `${passesSaid(lack)} entered again or struck out: ${lack.why}`;
     case 'lobe-lift':

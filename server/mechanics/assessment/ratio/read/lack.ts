@@ -106,6 +106,12 @@ interface OfSetUps {
   readonly setUps: string;
 }
 
+/** The running spring reads over the light one, by so much. */
+interface SpringsAgainst {
+  readonly code: 'springs-against';
+  readonly by: number;
+}
+
 /** These figures give no ratio, or cannot be weighed. */
 interface Refused {
   readonly code: 'lifts-do-not-go-together' | 'not-weighed';
@@ -125,6 +131,7 @@ export type RatioLack =
   | NoLobe
   | OfAnswer
   | OfSetUps
+  | SpringsAgainst
   | Refused;
 
 /** What a lack is, whatever it is about. */
