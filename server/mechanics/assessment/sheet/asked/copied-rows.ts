@@ -11,10 +11,13 @@ import type { SheetRow } from '../rows/rows.ts';
 import { ASKED, LIFTS, LOBES, STRONG } from './copied.ts';
 
 const EQUAL = 1e-9 * IN;
+/** One cylinder that reads as another may well do so. */
+const FEWEST = 2;
 
 /** One figure of a cylinder: which it is, and how likely an honest one of another cylinder is the same. */
 interface Figure {
   readonly is: string;
+  readonly valve: string;
   readonly value: number;
   readonly alike: number;
   readonly ids: readonly string[];
@@ -33,6 +36,7 @@ function figuresOf(rows: readonly SheetRow[]): ReadonlyMap<number, readonly Figu
         return [];
       const figure: Figure = {
         is: `${name} ${spring} ${side} ${first.valve}`,
+        valve: first.valve,
         value: liftOf(first),
         alike,
         ids: readings.map(({ id }) => id),
@@ -64,8 +68,13 @@ function pairOf(one: readonly Figure[], other: readonly Figure[]): Omit<Pair, 'o
     return same === undefined ? [] : [{ figure, same }];
   });
   if (common.length === 0) return undefined;
+  // Lobe and valve lift of one valve go together: of each valve the figure that says most counts.
+  const valves = [...new Set(common.map(({ figure }) => figure.valve))];
+  const chances = valves.map((valve) =>
+    Math.min(...common.flatMap(({ figure }) => (figure.valve === valve ? [figure.alike] : []))),
+  );
   return {
-    chance: common.reduce((product, { figure }) => product * figure.alike, 1),
+    chance: chances.reduce((product, each) => product * each, 1),
     isAlike: common.every(({ figure, same }) => Math.abs(figure.value - same.value) <= EQUAL),
     ids: common.flatMap(({ figure }) => figure.ids),
   };
@@ -80,16 +89,21 @@ interface Block {
 function blocksOf(figures: ReadonlyMap<number, readonly Figure[]>): Block[] {
   const cylinders = [...figures.keys()];
   const shifts = [...new Set(cylinders.flatMap((a) => cylinders.map((b) => b - a)))].filter((by) => by > 0);
+  const isAlike = (a: number, b: number): boolean =>
+    a !== b && pairOf(figures.get(a) ?? [], figures.get(b) ?? [])?.isAlike === true;
+  // A row that is like several others is a pattern that they have in common, and no copy of one of them.
+  const isOnce = (cylinder: number): boolean =>
+    cylinders.filter((each) => isAlike(cylinder, each)).length === 1;
   return shifts.flatMap((by) => {
     const pairs = cylinders.flatMap((of): Pair[] => {
       const pair = pairOf(figures.get(of) ?? [], figures.get(of + by) ?? []);
       return pair === undefined ? [] : [{ of, copy: of + by, ...pair }];
     });
-    const alike = pairs.filter(({ isAlike }) => isAlike);
+    const alike = pairs.filter((pair) => pair.isAlike && isOnce(pair.of) && isOnce(pair.copy));
     const each = Math.max(0, ...pairs.map(({ chance }) => chance));
     // Each number of cylinders on is one more chance of it.
     const chance = Math.min(1, shifts.length * chanceOfSoMany(pairs.length, alike.length, each));
-    return alike.length === 0 || chance >= ASKED ? [] : [{ pairs: alike, chance }];
+    return alike.length < FEWEST || chance >= ASKED ? [] : [{ pairs: alike, chance }];
   });
 }
 
@@ -110,13 +124,12 @@ export function copiedRows(evidence: Evidence, rows: readonly SheetRow[]): Asses
     cylindersSaid(pairs.map(({ copy }) => copy)),
   ];
   const restsOn = pairs.flatMap(({ ids }) => ids);
-  const which = pairs.length === 1 ? 'Was cylinder' : 'Were cylinders';
   return [
     asked(
       {
         code: 'copied-reading',
         weight: chance < STRONG ? 'strong' : 'weak',
-        ask: `${which} ${copies} read, or ${pairs.length === 1 ? 'is it' : 'are they'} ${of} entered twice?`,
+        ask: `Were cylinders ${copies} read, or are they ${of} entered twice?`,
         size: `All ${restsOn.length} figures are those of ${of}, to the last digit.`,
         test: 'Look at the sheet they came from; else touch one of those valves while its lobe lifts it, read it again, and enter what was read.',
         restsOn,
