@@ -76,7 +76,7 @@ export function lackSaid(lack: RatioLack): string {
     case 'what-moves':
       return `base, lifter and lash looked at, and then three passes more: ${lack.setUps} do not come to the same`;
     case 'same-as':
-      return `a reading that comes to the same as ${lack.setUps}`;
+      return `three passes again: if they come to the same as ${lack.setUps}, what was read here before is struck out`;
     case 'lifts-do-not-go-together':
       return `lifts that go together: these ${lack.why}`;
     case 'not-weighed':
