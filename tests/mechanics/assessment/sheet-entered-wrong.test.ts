@@ -102,3 +102,9 @@ describe('the columns of lobe and valve lift exchanged', () => {
     ]);
   });
 });
+
+test('digits of a lift that is level with another one as it is are not asked about', () => {
+  const lift = (cylinder: number, value: number) => read(cylinder, 'intake', 'valve-lift', value);
+  const three = [lift(1, 0.565), lift(2, 0.566), lift(3, 0.545)];
+  expect(told(three).asked.filter((ask) => ask.includes('two digits'))).toEqual([]);
+});
