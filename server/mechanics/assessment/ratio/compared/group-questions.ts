@@ -5,7 +5,7 @@ import type { Cause, Question } from '../../../explain-readings/types.ts';
 import { IN } from '../../../kit/si.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { answersOf, CARD_SLIP } from '../../common/answers-of.ts';
-import { asked, inDoubt } from '../../common/asked.ts';
+import { asked } from '../../common/asked.ts';
 import { beforeNamed } from '../../common/named-late.ts';
 import { inches, ratioSaid, valveSubject } from '../../common/said.ts';
 import type { Evidence, PassEvidence } from '../../evidence.ts';
@@ -123,19 +123,6 @@ function withZero(question: AssessedQuestion, { answers }: Evidence): AssessedQu
   return isZero ? { ...question, answered: { ...answered, found: false } } : question;
 }
 
-/** Guesses that fit nearly any figure: asked where nothing else would explain it. */
-const LAST_GUESSES: ReadonlySet<string> = new Set(['unlisted-fault', 'hand-read-backwards']);
-
-/** Without the last guesses, while something that fits better is asked, or was found to be so. */
-function withoutLastGuesses(all: readonly GroupQuestion[], setUps: readonly SetUpKnown[]): GroupQuestion[] {
-  const isLast = ({ code, weight, answered }: AssessedQuestion) =>
-    LAST_GUESSES.has(code) && weight === 'weak' && answered === undefined;
-  const ofSetUps = setUps.flatMap(({ questions }) => questions).filter(inDoubt);
-  const others = all.filter(({ question }) => !isLast(question) && question.answered?.found !== false);
-  if (ofSetUps.length + others.length === 0) return [...all];
-  return all.filter(({ question }) => !isLast(question));
-}
-
 /** What only the inference raises: put once for the arm, and not where the set-up asks it in its own words. */
 export function groupQuestions(
   evidence: Evidence,
@@ -186,8 +173,7 @@ export function groupQuestions(
     const known = isOfCam || isSaid(raised, group);
     return known && question.answered === undefined ? [] : [{ question, causes }];
   });
-  const once = [...new Map(all.map((each) => [each.question.id, each])).values()];
-  return withoutLastGuesses(once, setUps);
+  return [...new Map(all.map((each) => [each.question.id, each])).values()];
 }
 
 const KINDS: Readonly<Record<string, string>> = { 'lobe-lift': 'lobe pass', 'valve-lift': 'pass' };
