@@ -162,7 +162,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
     ],
     expected: {
       words: { 'ratio:1-intake:sold-as': undefined },
-      says: [/First: a reading that comes to the same as the per-valve sheet/],
+      says: [/First: three passes again: if they come to the same as the per-valve sheet/],
       never: [/agrees with the 1\.6/, /is not set against the others yet/],
       next: 'same-as',
     },

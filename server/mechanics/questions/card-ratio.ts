@@ -20,8 +20,14 @@ function weightOf(input: QuestionInput, t: Tolerances, ownLift: number | undefin
   return meetsOwn === meetsCard ? 'weak' : 'strong';
 }
 
+/** What a card has of one lobe, in inches. */
+type CardFigures = Pick<QuestionInput, 'cardRatio' | 'cardValveLift' | 'cardLobeLift' | 'cardLash'>;
+
 /** The card says one ratio and prints lifts of another, gross or net of its lash. */
-export function cardAgainstItself(input: QuestionInput, t: Tolerances): Question[] {
+export function cardAgainstItself(
+  input: CardFigures,
+  t: Tolerances,
+): (Omit<Question, 'code'> & { readonly code: 'card-against-itself' })[] {
   const { cardRatio, cardValveLift, cardLobeLift, cardLash = 0 } = input;
   if (cardRatio === undefined || cardValveLift === undefined || cardLobeLift === undefined) return [];
   const made = [cardValveLift, cardValveLift + cardLash].map((lift) => lift / cardLobeLift);

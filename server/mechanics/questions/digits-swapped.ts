@@ -1,5 +1,5 @@
 import { between, within } from './compare.ts';
-import { expectedLifts, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
+import { expectedLifts, fellowsOf, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
 import { ENTER_AGAIN, inch } from './words.ts';
@@ -10,18 +10,23 @@ const FITS = 0.002;
 /** Few arms or positions are off by so much: then it is asked before anything is made of the reading [in]. Both: common practice, no published source. */
 const FAR = 0.025;
 
+/** Of the arithmetic on decimal figures, far under any dial. */
+const LAST_BITS = 1e-6;
 const MM = 25.4;
 const PLACES_OF_MM = 2;
 
 /** A reading [in] with two digits beside one another the other way round, as it was typed: every way that differs. */
 export function digitsAround(lift: number, inMillimetres: boolean): number[] {
   const [unit, places] = inMillimetres ? [MM, PLACES_OF_MM] : [1, PLACES];
-  const digits = [...(lift * unit).toFixed(places).replace('.', '')];
+  const whole = Math.floor(lift * unit * 10 ** places + LAST_BITS);
+  // What was read between two graduations stays: of .3055 nobody has the last five the wrong way round.
+  const between = lift * unit - whole / 10 ** places;
+  const digits = [...String(whole).padStart(places + 1, '0')];
   return digits.slice(1).flatMap((digit, at) => {
     const before = digits[at];
     if (before === undefined || before === digit) return [];
     const other = digits.with(at, digit).with(at + 1, before);
-    return [Number(other.join('')) / 10 ** places / unit];
+    return [(Number(other.join('')) / 10 ** places + between) / unit];
   });
 }
 
@@ -31,9 +36,11 @@ interface Read {
   readonly passes: readonly Pass[];
   readonly expected: readonly number[];
   readonly inMillimetres: boolean;
+  /** What else was read goes with it the other way round, and not as it is. */
+  readonly meets?: (value: number) => boolean;
 }
 
-function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
+function ask({ name, passes, expected, inMillimetres, meets }: Read): Question[] {
   const off = (value: number) => Math.min(...expected.map((each) => Math.abs(value - each)));
   if (expected.length === 0) return [];
   const found = passes.flatMap(({ lift }) => {
@@ -46,8 +53,8 @@ function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
   return [
     {
       code: 'digits-swapped',
-      weight: off(first.lift) > FAR ? 'strong' : 'weak',
-      ask: `Could two digits of the ${name}, ${inch(first.lift)}, be the wrong way round?`,
+      weight: off(first.lift) > FAR || meets?.(first.best) === true ? 'strong' : 'weak',
+      ask: `Could two digits of ${name}, ${inch(first.lift)}, be the wrong way round?`,
       size: `The other way round it is ${inch(first.best)}.`,
       test: ENTER_AGAIN,
       restsOn: idsOf(passes),
@@ -66,6 +73,22 @@ const isBorneOut = (
   ratio !== undefined &&
   between(lift, lobe * ratio * (1 - t.ordinaryUnder), lobe * ratio * (1 + t.ordinaryOver));
 
+/** One pass of several that repeat: the other way round it is level with them. */
+function ofOnePass(input: QuestionInput, t: Tolerances): Question[] {
+  const inMillimetres = input.inMillimetres === true;
+  const of = (name: 'valve' | 'lobe', passes: readonly Pass[]) =>
+    passes.flatMap((pass) => {
+      const fellows = fellowsOf(pass, passes, t);
+      if (fellows === undefined || within(pass.lift - fellows, FAR)) return [];
+      const named =
+        pass.number === undefined
+          ? `the ${name} lift`
+          : `${name === 'lobe' ? 'lobe ' : ''}pass ${pass.number}`;
+      return ask({ name: named, passes: [pass], expected: [fellows], inMillimetres });
+    });
+  return [...of('valve', input.valvePasses), ...of('lobe', input.lobePasses)];
+}
+
 /** Two digits of a figure said or written the wrong way round. */
 export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Question[] {
   const [lift, lobe, ratio] = [valveLift(input), readLobe(input), ratioExpected(input)];
@@ -75,15 +98,22 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
   const ofValve =
     lift === undefined || isOrdinary(input, tolerances, lift)
       ? []
-      : ask({ name: 'valve lift', passes: input.valvePasses, expected: expectedLifts(input), inMillimetres });
+      : ask({
+          name: 'the valve lift',
+          passes: input.valvePasses,
+          expected: expectedLifts(input),
+          inMillimetres,
+        });
   const ofLobe =
     lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)
       ? []
       : ask({
-          name: 'lobe lift',
+          name: 'the lobe lift',
           passes: input.lobePasses,
           expected: card === undefined ? fromValve : [card],
           inMillimetres,
+          // Card and valve lift both speak for it: no lobe is worn, and no arm odd, before it is answered.
+          meets: (best) => card !== undefined && isBorneOut(lift, best, ratio, tolerances),
         });
-  return [...ofValve, ...ofLobe];
+  return [...ofValve, ...ofLobe, ...ofOnePass(input, tolerances)];
 }

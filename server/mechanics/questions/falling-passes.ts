@@ -49,7 +49,12 @@ function askMorePasses(input: QuestionInput): Question[] {
   ];
 }
 
-/** Passes that rise, or lobe passes that fall or rise: no lifter does that, a base that slips does. */
+const isFirm = ({ lifter }: QuestionInput): boolean => lifter === 'solid' || lifter === 'locked';
+
+const isOfValve = ({ valvePasses }: QuestionInput, ids: readonly string[]): boolean =>
+  valvePasses.some(({ id }) => ids.includes(id));
+
+/** Passes that rise, or that fall over a lifter which cannot sink, or lobe passes that fall or rise: no lifter does that, a base that slips does. */
 export function driftingPasses(input: QuestionInput, t: Tolerances): Question[] {
   const ask = (what: string, passes: QuestionInput['lobePasses'], falls: boolean): Question[] => {
     if (passes.length < PASSES_TO_JUDGE) return [];
@@ -71,6 +76,8 @@ export function driftingPasses(input: QuestionInput, t: Tolerances): Question[] 
     ...ask('lobe pass', input.lobePasses, true),
     ...ask('lobe pass', input.lobePasses, false),
     ...ask('pass', input.valvePasses, false),
+    // A lifter that cannot sink leaves the base.
+    ...(isFirm(input) ? ask('pass', input.valvePasses, true) : []),
   ];
 }
 
@@ -79,7 +86,8 @@ export function fallingPasses(input: QuestionInput, tolerances: Tolerances): Que
   const fall = fallPerPass(liftsOf(input.valvePasses));
   const weight = fall === undefined ? undefined : weightOf(input, tolerances, fall);
   if (fall === undefined || weight === undefined) return askMorePasses(input);
-  const firm = input.lifter === 'solid' || input.lifter === 'locked';
+  const firm = isFirm(input);
+  if (firm && driftingPasses(input, tolerances).some(({ restsOn }) => isOfValve(input, restsOn))) return [];
   return [
     {
       code: 'falling-passes',

@@ -5,6 +5,7 @@ import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 import { inch, nominalText } from './words.ts';
 
+const READ = 'lobe lift';
 const ON_CARD = 'lobe lift on the card';
 
 interface Lobe {
@@ -15,7 +16,7 @@ interface Lobe {
 function lobesEntered(input: QuestionInput): Lobe[] {
   const named = (name: string, lift: number | undefined) => (lift === undefined ? [] : [{ name, lift }]);
   return [
-    ...named('lobe lift', readLobe(input)),
+    ...named(READ, readLobe(input)),
     ...named(ON_CARD, input.cardLobeLift),
     ...named('lobe lift in the sum', input.statedLobeLift),
   ];
@@ -65,8 +66,11 @@ export function grossLiftAsLobe(input: QuestionInput, tolerances: Tolerances): Q
           ratio === undefined
             ? 'The ratio would not be known.'
             : `Divided by ${nominalText(ratio)} it makes a lobe of ${inch(lobe.lift / ratio)}.`,
-        test: 'Read the card out again: lobe lift or valve lift? Then read the lobe at the lifter.',
-        restsOn: idsOf(lobe.name === 'lobe lift' ? input.lobePasses : []),
+        test:
+          lobe.name === READ
+            ? 'Ask where the indicator stood for the lobe: at the lifter, or at the retainer. Then read the lobe at the lifter.'
+            : 'Read the card out again: lobe lift or valve lift? Then read the lobe at the lifter.',
+        restsOn: idsOf(lobe.name === READ ? input.lobePasses : []),
       },
     ];
   });

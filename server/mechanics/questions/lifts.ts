@@ -1,4 +1,4 @@
-import { between, middle } from './compare.ts';
+import { between, middle, spread, within } from './compare.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, QuestionInput } from './types.ts';
 
@@ -70,6 +70,14 @@ export function expectedLifts(input: QuestionInput): number[] {
   return grossExpected(input)
     .map((lift) => lift - lash)
     .filter((lift) => lift > 0);
+}
+
+/** The middle of the other passes, where two or more of them repeat and this one stands apart from them. */
+export function fellowsOf(pass: Pass, passes: readonly Pass[], t: Tolerances): number | undefined {
+  const others = liftsOf(passes.filter((each) => each !== pass));
+  const of = middle(others);
+  if (of === undefined || others.length < 2 || !within(spread(others), t.passSpread)) return undefined;
+  return within(pass.lift - of, 2 * t.passSpread) ? undefined : of;
 }
 
 /** True if flex, rocker tolerance and the extra ratio that makers put in can explain the lift. */

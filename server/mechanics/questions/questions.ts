@@ -1,5 +1,5 @@
 import { caliperOnLobe } from './caliper-on-lobe.ts';
-import { cardAgainstItself, cardRatio } from './card-ratio.ts';
+import { cardRatio } from './card-ratio.ts';
 import { checkInput } from './check-input.ts';
 import { copiedReading } from './copied-reading.ts';
 import { decimalSlip } from './decimal-slip.ts';
@@ -47,7 +47,6 @@ const DOUBTS = [
   caliperOnLobe,
   copiedReading,
   cardRatio,
-  cardAgainstItself,
   springMixed,
   lifterOfEngine,
   notSaid,

@@ -1,5 +1,14 @@
 import { within } from './compare.ts';
-import { expectedLifts, idsOf, isOrdinary, liftsOf, lobeInUse, ratioExpected, valveLift } from './lifts.ts';
+import {
+  expectedLifts,
+  fellowsOf,
+  idsOf,
+  isOrdinary,
+  liftsOf,
+  lobeInUse,
+  ratioExpected,
+  valveLift,
+} from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
 import { AT_LOBE, changeText, countText, inch, READ_SMALL_HAND } from './words.ts';
@@ -35,7 +44,10 @@ function turnsMissing(input: QuestionInput, t: Tolerances, lift: number, expecte
 
 /** What is explained otherwise is asked about only where it fits tightly, and then weakly. */
 function miscountOf(input: QuestionInput, t: Tolerances, place: Place, pass: Pass): Miscount | undefined {
-  const best = place.expected
+  // Passes that are as they should be say better than any sum what one that stands apart from them was.
+  const fellows = fellowsOf(pass, place.passes, t);
+  const expected = fellows !== undefined && place.explained(fellows) ? [fellows] : place.expected;
+  const best = expected
     .map((expected) => turnsMissing(input, t, pass.lift, expected))
     .filter((found) => found.fits)
     .sort((a, b) => a.left - b.left)[0];

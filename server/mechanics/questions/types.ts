@@ -60,7 +60,6 @@ export interface QuestionInput {
 /** Stable words for the doubts, each with its answers. */
 export type QuestionCode =
   | 'caliper-on-lobe'
-  | 'card-against-itself'
   | 'card-ratio'
   | 'copied-reading'
   | 'decimal-slip'

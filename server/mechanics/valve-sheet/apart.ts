@@ -64,5 +64,9 @@ export function passesApart(values: readonly number[], perTurn: number, spread: 
     const off = (values[index] ?? 0) - middle;
     return [{ index, off, turns: turnsOf(off, perTurn) }];
   });
+  // Two that barely go together themselves speak against no third.
+  const [one = 0, other = 0, ...more] = fellows.map((index) => values[index] ?? 0);
+  const loose = more.length === 0 && Math.abs(one - other) > spread / 2 + EQUAL;
+  if (loose && apart.some(({ turns }) => turns === 0)) return { together: [], apart: [], undecided: true };
   return { together: fellows, apart, undecided: false };
 }

@@ -109,7 +109,7 @@ describe('a slip of a digit', () => {
       setUps: [cleanSetUp],
       passes,
     });
-    return assess(build).questions.filter(({ code }) => code === 'slip');
+    return assess(build).questions.filter(({ code }) => code === 'digits-swapped');
   };
 
   test('is asked in the digits that were typed, and not where they were millimetres', () => {

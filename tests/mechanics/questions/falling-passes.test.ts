@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fallingPasses } from '../../../server/mechanics/questions/falling-passes.ts';
+import { driftingPasses, fallingPasses } from '../../../server/mechanics/questions/falling-passes.ts';
 import type { QuestionInput } from '../../../server/mechanics/questions/types.ts';
 import { liftOf, readCleanly, trueEngine } from './engine.ts';
 import { first, plain, valve, weightOf } from './plain.ts';
@@ -26,14 +26,21 @@ describe('passes that fall', () => {
     ['by .001 a pass, .0095 short', fall(0.001, 0.5515), 'weak'],
     ['and rise again', { ...hydraulic, valvePasses: valve(0.56, 0.55, 0.556) }, 'quiet'],
     ['under a lifter not said', fall(0.005, 0.56, { ...plain, lifter: 'not-said' }), 'weak'],
-    ['under a solid lifter', fall(0.005, 0.56, plain), 'weak'],
+    ['slightly under a solid lifter', fall(0.003, 0.56, plain), 'weak'],
+    ['clearly under a solid lifter: that is asked as a drift', fall(0.005, 0.56, plain), 'quiet'],
     ['not at all', fall(0), 'quiet'],
   ] as const)('%s', (_, given, weight) => {
     expect(weightOf(fallingPasses, given)).toBe(weight);
   });
 
   it('over a solid lifter point at the base', () => {
-    expect(first(fallingPasses, fall(0.005, 0.56, plain)).ask).toContain('indicator base');
+    expect(first(fallingPasses, fall(0.003, 0.56, plain)).ask).toContain('indicator base');
+    // No lifter that cannot sink does it: the base is looked at first, and then three passes are taken.
+    expect(first(driftingPasses, fall(0.005, 0.56, plain))).toMatchObject({
+      weight: 'strong',
+      test: 'Tighten the base, look at the zero, and take three more passes.',
+    });
+    expect(weightOf(driftingPasses, fall(0.005))).toBe('quiet');
     expect(first(fallingPasses, fall(0.005)).ask).toContain('lifter be sinking');
   });
 

@@ -109,11 +109,6 @@ export const ROWS: readonly Row[] = [
     { ...plain, cardRatio: undefined, cardValveLift: 0.525 },
     [['cardValveLift'], ['cardLobeLift'], ['nominalRatio']],
   ],
-  [
-    'card-against-itself',
-    { ...plain, cardValveLift: 0.5 },
-    [['cardRatio'], ['cardValveLift'], ['cardLobeLift']],
-  ],
   ['spring-mixed', { ...plain, spring: 'running' }, [['valvePasses'], ['nominalRatio'], LOBES]],
   ['spring-not-said', { ...plain, spring: 'not-said' }, [['valvePasses']]],
   ['springs-swapped', { ...plain, lightRatio: 1.5, runningRatio: 1.6 }, [['lightRatio'], ['runningRatio']]],

@@ -6,7 +6,7 @@ import { springNeeds } from '../../consequences/spring-needs.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { setUpsNow } from '../ratio/read/set-ups.ts';
-import { isWithoutCard } from '../ratio/told/card-known.ts';
+import { CARD_KNOWN, isCardAsked, isWithoutCard } from '../ratio/told/card-known.ts';
 import { MUST, type Need, need } from './need.ts';
 
 export const ofTriage = ({ call }: Evidence): Need[] => [
@@ -136,9 +136,20 @@ const ofCardAndLobes = (evidence: Evidence): Need[] => [
     need(
       `lobe-lift-${side}`,
       `the ${side} lobe lift on the cam card`,
-      `Read the ${side} lobe lift off the cam card.`,
+      isCardAsked(evidence)
+        ? `Ask whether there is a card for this cam; if there is, read the ${side} lobe lift off it.`
+        : `Read the ${side} lobe lift off the cam card.`,
       evidence.card[side].lobeLift !== undefined,
-      { ...(lobesWanted(evidence).includes(side) ? MUST : {}), at: { field: `cam.${side}.lobeLift` } },
+      {
+        ...(lobesWanted(evidence).includes(side) ? MUST : {}),
+        ...(isCardAsked(evidence)
+          ? {
+              settles: CARD_KNOWN,
+              askAtBench: `Say whether there is a card for this cam; if there is, read the ${side} lobe lift off it.`,
+            }
+          : {}),
+        at: { field: `cam.${side}.lobeLift` },
+      },
     ),
   ),
   ...ofCard(evidence),

@@ -1,4 +1,4 @@
-import { placeOf } from '../common/said.ts';
+import { inches, placeOf } from '../common/said.ts';
 import type { Group } from '../ratio/compared/groups.ts';
 import { isSaid, type LackCode, type RatioLack, turnsNothing } from '../ratio/read/lack.ts';
 import { lackSaid, passesSaid } from '../ratio/read/lack-said.ts';
@@ -24,6 +24,7 @@ function codeOf(lack: RatioLack): string {
       return `enter-again-${passesSaid(lack).replaceAll(/[^a-z0-9]+/g, '-')}`;
     case 'answer':
     case 'card-lobe-wrong':
+    case 'card-wrong':
     case 'sold-as-other':
       return `${lack.code}-${lack.of}`;
     case 'no-pass':
@@ -61,6 +62,8 @@ function askFor(at: string, lack: RatioLack): string {
   if (isSaid(lack)) return `Ask for ${at} ${lackSaid(lack)}.`;
   if (lack.code === 'enter-again')
     return `Enter ${passesSaid(lack)} of ${at} again, or strike ${lack.passes.length > 1 ? 'them' : 'it'} out with the reason: ${lack.why}.`;
+  if (lack.code === 'springs-against')
+    return `${at}: read both springs again, same lifter, lash and zero: the running one reads ${inches(lack.by)} over the light one, and a spring adds no lift.`;
   if (lack.code === 'read-back-wrong')
     return `${at}: put right the entry that was wrong, then read the entries back once more.`;
   if (lack.code === 'sinking')

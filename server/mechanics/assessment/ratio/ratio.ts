@@ -23,6 +23,7 @@ import {
 import { withPoor } from './compared/poor.ts';
 import { ratioReadOf } from './compared/reading.ts';
 import { putAside, withDiffering } from './compared/set-ups-differ.ts';
+import { withSpringsAgainst } from './compared/springs-against.ts';
 import { soldOtherwiseSaid } from './compared/stamp-against-sold.ts';
 import type { SetUpDetail } from './read/detail.ts';
 import { type SetUpRead, setUpsRead } from './read/set-up-read.ts';
@@ -71,7 +72,7 @@ export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known
   const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
   // A bucket has no ratio that could come out otherwise.
   if (evidence.engine.gear === 'bucket') return { reads, known };
-  return { reads, known: withPoor(withDiffering(evidence, known)) };
+  return { reads, known: withSpringsAgainst(withPoor(withDiffering(evidence, known))) };
 }
 
 /** The inference once for every arm on every valve; `swaps`: what the swaps on record decided. */

@@ -17,7 +17,7 @@ import { inDoubtJudgements, oddJudgements } from './odd/odd-judgement.ts';
 import { valvesCompared } from './odd/valves-compared.ts';
 import type { SheetDetail, SheetRowDetail } from './rows/detail.ts';
 import { gapsOfRows } from './rows/gaps-of-rows.ts';
-import { withoutOneSided } from './rows/one-sided.ts';
+import { withoutGuessesAt, withoutOneSided } from './rows/one-sided.ts';
 import { rowQuantities } from './rows/quantities.ts';
 import { ratioQuantities, ratiosTold } from './rows/ratios.ts';
 import { rowDetail } from './rows/row-detail.ts';
@@ -97,11 +97,12 @@ export function sheetPart(
   const { rows, known, questions: ofBoth } = sheetAndSetUps(evidence, rowsOf(evidence), setUps);
   const raised = [...raisedByRows(evidence, rows, known, tolerances), ...ofBoth];
   const compared = valvesCompared(evidence, rows, known, raised);
-  const { doubts, sides, swaps, ofPositions, ratios, told, grouped, worn, lobesApart, underCard } = compared;
+  const { doubts, left, sides, swaps, ofPositions, ratios, told, grouped, worn, lobesApart, underCard } =
+    compared;
   const ofRows = ratiosTold(ratios, rows, grouped.held, doubts.doubtsOf);
   const gaps = gapsOfRows(evidence, rows);
   const questions = [
-    ...withoutOneSided(raised, told.questions),
+    ...withoutOneSided(withoutGuessesAt(left, raised, rows), told.questions),
     ...ofReading,
     ...told.questions,
     ...grouped.questions,

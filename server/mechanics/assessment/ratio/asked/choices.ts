@@ -26,12 +26,6 @@ const COMES_FROM: readonly AnswerChoice[] = [
   choice('not-found', 'Read on the dial here', 'The number counts as one that was read.'),
 ];
 
-/** Two figures of one card: one of them is not what is printed. */
-const CARD_READ: readonly AnswerChoice[] = [
-  choice('found', 'One of them was entered wrong', 'The card is entered again, word for word.'),
-  choice('not-found', 'Both are as printed', 'The card does not agree with itself; both figures stay.'),
-];
-
 const LEANING: AnswerChoice = {
   ...choice(
     'leaning',
@@ -79,7 +73,6 @@ const STATES = {
     choice('not-found', 'Looked: each is as noted', 'The readings count as they are noted.'),
   ],
   'stated-not-read': COMES_FROM,
-  'card-against-itself': CARD_READ,
   'rests-on-not-said': [
     choice('retainer-flat', 'Flat face of the retainer', 'A lean would make it read long.'),
     choice(

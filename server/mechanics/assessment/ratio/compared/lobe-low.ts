@@ -16,6 +16,8 @@ import { siblingLobes } from './lobe-siblings.ts';
 export interface LobeOff extends ValvePlace {
   readonly read: number;
   readonly printed: number;
+  /** The valve lift that the card makes of it: printed, or by the ratio that it says. */
+  readonly cardLift?: number;
   /** Others of its side read as this one, so that the card is the odd one. */
   readonly alike: boolean;
   /** One other of its side reads as the card prints, or it is down on the others, so that this lobe is the odd one. */
@@ -46,7 +48,8 @@ export function lobeOff(
   place: ValvePlace,
   read: number,
 ): LobeOff | undefined {
-  const printed = evidence.card[sideOfValve(place.valve)].lobeLift;
+  const { lobeLift: printed, valveLift } = evidence.card[sideOfValve(place.valve)];
+  const { assumedRatio } = evidence.card;
   if (printed === undefined || printed <= 0) return undefined;
   const others = siblingLobes(evidence, known, place);
   const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
@@ -59,7 +62,10 @@ export function lobeOff(
     printed,
     alike: underOthers === undefined && near(read) >= OTHERS && near(printed) === 0,
     alone: underOthers !== undefined || (near(printed) > 0 && near(read) === 0),
-    ...defined({ underOthers }),
+    ...defined({
+      underOthers,
+      cardLift: valveLift ?? (assumedRatio === undefined ? undefined : printed * assumedRatio),
+    }),
     others: others.length,
     left: lobesOfSide(evidence, valve) - 1 - others.length,
   };

@@ -1,13 +1,14 @@
 import { inDoubt } from '../../common/asked.ts';
 import type { PassEvidence, ValvePlace } from '../../evidence.ts';
+import { foundLack } from '../asked/conditions.ts';
 import { answerLack, type RatioLack } from '../read/lack.ts';
 import type { SetUpKnown } from './known.ts';
 
 /** Doubts about the very passes that the lobe is read by: till they are answered nothing stands on it. */
-export const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): RatioLack[] =>
+export const doubtsOfLobe = ({ read, questions }: SetUpKnown): RatioLack[] =>
   questions
-    .filter((each) => inDoubt(each) && each.restsOn.some((id) => lobe.entryIds.includes(id)))
-    .map(answerLack);
+    .filter((each) => inDoubt(each) && each.restsOn.some((id) => read.lobe.entryIds.includes(id)))
+    .map((each) => (each.answered?.found === true ? foundLack(each, read) : answerLack(each)));
 
 /** A lobe that was read at the lifter in a set-up, with nothing in doubt about it. */
 export interface LobeOfSetUp extends ValvePlace {

@@ -34,10 +34,15 @@ function isOfPasses(lack: RatioLack): boolean {
   }
 }
 
+/** The zero, or passes of the valve that drift: the base moved. */
+const isOfBase = ({ code, restsOn }: AssessedQuestion, { valve }: SetUpKnown['read']): boolean =>
+  code === 'zero-not-returned' ||
+  (code === 'drifting-passes' && valve.used.some(({ id }) => restsOn.includes(id)));
+
 /** Its own passes say that it was read carelessly: the zero, or how far they lie apart. */
 const isCareless = ({ read, questions, lacks }: SetUpKnown): boolean =>
   read.valve.used.length + read.valve.aside.length > 0 &&
-  (lacks.some(isOfPasses) || questions.some((each) => each.code === 'zero-not-returned' && inDoubt(each)));
+  (lacks.some(isOfPasses) || questions.some((each) => isOfBase(each, read) && inDoubt(each)));
 
 const isSound = ({ result, lacks }: SetUpKnown): boolean => result !== undefined && lacks.length === 0;
 

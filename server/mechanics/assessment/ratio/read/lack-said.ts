@@ -55,6 +55,8 @@ export function lackSaid(lack: RatioLack): string {
       return `passes of the ${lack.lift} lift that repeat: these lie ${inches(lack.apart)} apart`;
     case 'passes-scatter':
       return `a reading that repeats: these ${lack.passes} passes lie ${inches(lack.apart)} apart; find first what moves, the indicator’s base, its plunger or the lifter`;
+    case 'springs-against':
+      return `both springs read again, same lifter, lash and zero: the running one reads ${inches(lack.by)} over the light one, and a spring adds no lift`;
     case 'enter-again':
       return `${passesSaid(lack)} entered again or struck out: ${lack.why}`;
     case 'lobe-lift':
@@ -65,6 +67,8 @@ export function lackSaid(lack: RatioLack): string {
       return `the answer to “${lack.ask}”`;
     case 'card-lobe-wrong':
       return `the lobe lift of the card put right: ${askedSaid(lack.ask, lack.label)}`;
+    case 'card-wrong':
+      return `the card put right: ${askedSaid(lack.ask, lack.label)}`;
     case 'sold-as-other':
       return `the ratio that the part number has, as what they are sold as: ${askedSaid(lack.ask, lack.label)}`;
     case 'which-arm':
@@ -72,7 +76,7 @@ export function lackSaid(lack: RatioLack): string {
     case 'what-moves':
       return `base, lifter and lash looked at, and then three passes more: ${lack.setUps} do not come to the same`;
     case 'same-as':
-      return `a reading that comes to the same as ${lack.setUps}`;
+      return `three passes again: if they come to the same as ${lack.setUps}, what was read here before is struck out`;
     case 'lifts-do-not-go-together':
       return `lifts that go together: these ${lack.why}`;
     case 'not-weighed':

@@ -95,7 +95,7 @@ type OfAnswer =
       readonly turns: boolean;
     })
   | (OfQuestion & {
-      readonly code: 'card-lobe-wrong' | 'sold-as-other';
+      readonly code: 'card-lobe-wrong' | 'card-wrong' | 'sold-as-other';
       /** The answer, as it was offered. */
       readonly label: string;
     });
@@ -104,6 +104,12 @@ type OfAnswer =
 interface OfSetUps {
   readonly code: 'which-arm' | 'what-moves' | 'same-as';
   readonly setUps: string;
+}
+
+/** The running spring reads over the light one, by so much. */
+interface SpringsAgainst {
+  readonly code: 'springs-against';
+  readonly by: number;
 }
 
 /** These figures give no ratio, or cannot be weighed. */
@@ -125,6 +131,7 @@ export type RatioLack =
   | NoLobe
   | OfAnswer
   | OfSetUps
+  | SpringsAgainst
   | Refused;
 
 /** What a lack is, whatever it is about. */
@@ -150,6 +157,13 @@ export const answerLack = (question: Asked): RatioLack => ({
 /** It was answered that the lobe lift of the card is wrong: the card is put right. */
 export const cardLobeLack = (question: AssessedQuestion): RatioLack => ({
   code: 'card-lobe-wrong',
+  label: answerSaid(question),
+  ...ofQuestion(question),
+});
+
+/** It was answered that a figure of the card is wrong, and not which: the card is put right. */
+export const cardLack = (question: AssessedQuestion): RatioLack => ({
+  code: 'card-wrong',
   label: answerSaid(question),
   ...ofQuestion(question),
 });
@@ -201,6 +215,7 @@ const ENTERED: ReadonlySet<LackCode> = new Set([
   'enter-again',
   'read-back-wrong',
   'card-lobe-wrong',
+  'card-wrong',
   'sold-as-other',
 ]);
 

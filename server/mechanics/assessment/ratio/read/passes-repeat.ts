@@ -1,6 +1,7 @@
+import { allowance } from '../../../kit/allowances.ts';
 import { IN } from '../../../kit/si.ts';
 import { controlConstants } from '../../../statistics/control-constants.ts';
-import { inches } from '../../common/said.ts';
+import { inches, listed } from '../../common/said.ts';
 import type { PassEvidence } from '../../evidence.ts';
 import type { LiftRead, RatioLack } from './lack.ts';
 
@@ -72,6 +73,15 @@ function turnBetween(passes: readonly PassEvidence[], perTurn: number, spread: n
 /** So many passes without a majority: one more tells nothing (common practice, no source). */
 const MANY_PASSES = 6;
 
+/** The last passes, where so many repeat and those before them did not: what moved was found. */
+function steadySince(passes: readonly PassEvidence[]): readonly PassEvidence[] {
+  const inOrder = passes.toSorted((a, b) => a.pass - b.pass);
+  const last = inOrder.slice(-USUAL_PASSES);
+  if (last.length < USUAL_PASSES || last.length === inOrder.length) return [];
+  // Half of what passes may differ by: those that drift evenly are as near their neighbours as that at the most.
+  return spreadOf(last) <= allowance('repeat') / 2 + EQUAL ? last : [];
+}
+
 export function undecidedLacks(
   passes: readonly PassEvidence[],
   perTurn: number,
@@ -79,6 +89,12 @@ export function undecidedLacks(
   lift: LiftRead,
 ): RatioLack[] {
   const turns = turnBetween(passes, perTurn, spread);
+  const steady = steadySince(passes);
+  if (steady.length > 0) {
+    const earlier = passes.filter((each) => !steady.includes(each));
+    const numbers = listed(steady.map(({ pass }) => String(pass)));
+    return [againOf(earlier, true, `passes ${numbers} repeat within ${inches(spreadOf(steady))}`)];
+  }
   if (passes.length >= MANY_PASSES)
     return [{ code: 'passes-scatter', passes: passes.length, apart: spreadOf(passes) }];
   return turns === undefined

@@ -4,7 +4,8 @@ import { asked } from '../../common/asked.ts';
 import { chosenOf } from '../../common/chosen.ts';
 import type { Evidence, LobeCard } from '../../evidence.ts';
 
-const CODE = 'card-known';
+/** The word of the question whether there is a card at all. */
+export const CARD_KNOWN = 'card-known';
 const NONE = 'no-card';
 
 const isEmpty = (lobe: LobeCard): boolean => Object.values(lobe).every((value) => value === undefined);
@@ -19,7 +20,7 @@ export function cardQuestion(evidence: Evidence): AssessedQuestion[] {
   if (!plan.asks.includes('cam') || plan.isChange === true || evidence.setUps.length === 0) return [];
   const question = asked(
     {
-      code: CODE,
+      code: CARD_KNOWN,
       weight: 'weak',
       ask: 'Is there a card for this cam?',
       size: 'Without one the lobe counts as it was read, and nothing is set against the ratio a card assumes.',
@@ -39,6 +40,10 @@ export function cardQuestion(evidence: Evidence): AssessedQuestion[] {
   );
   return hasNoFigure(evidence) || question.answered !== undefined ? [question] : [];
 }
+
+/** Nobody said yet whether there is one. */
+export const isCardAsked = (evidence: Evidence): boolean =>
+  cardQuestion(evidence).some(({ answered }) => answered === undefined);
 
 /** Somebody looked, and there is none. */
 export const isWithoutCard = (evidence: Evidence): boolean =>

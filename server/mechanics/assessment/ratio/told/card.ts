@@ -10,6 +10,7 @@ import { type MarkState, markState } from '../claims/stamp.ts';
 import type { GroupExplained } from '../compared/explain.ts';
 import { restingOn } from '../compared/lacking.ts';
 import { soldToPutRight } from '../compared/stamp-against-sold.ts';
+import { bandsAgainst } from '../compared/word.ts';
 import { armSaid, ofEachValve } from './headline.ts';
 
 /** What the card is told by, and in one line where it answers why the lift is not the card's. */
@@ -34,12 +35,18 @@ const causeSaid = (sold: HeldAs | undefined): string =>
     : `the card goes with ${sold.said}, so it is the part, not the card`;
 
 /** How much of what the reading is off the card's valve lift is the card's own ratio. */
-function complaintSaid(off: number, ofRatio: number, said: string, sold?: HeldAs): string {
+function complaintSaid(
+  { off, ofRatio, ordinary }: { readonly off: number; readonly ofRatio: number; readonly ordinary: boolean },
+  said: string,
+  sold?: HeldAs,
+): string {
   if (Math.abs(off) <= allowance('card-lobe'))
     return `The lift as read is the card’s, and not what ${said} would make.`;
   const start = `The lift as read is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s; ${sold === undefined ? 'its' : 'the arm’s'} ratio makes ${inches(Math.abs(ofRatio))} of that`;
-  return Math.abs(off - ofRatio) <= allowance('card-lobe')
-    ? `${start}: ${causeSaid(sold)}.`
+  if (Math.abs(off - ofRatio) <= allowance('card-lobe')) return `${start}: ${causeSaid(sold)}.`;
+  // What an arm of that ratio may have more or less, as was said of it already, wants no explanation.
+  return ordinary
+    ? `${start}, and ${inches(Math.abs(off - ofRatio))} is what is ordinary for such an arm.`
     : `${start}, and ${inches(Math.abs(off - ofRatio))} is left to be explained.`;
 }
 
@@ -102,7 +109,15 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judged[]
   const complaint =
     lobe === undefined || read === undefined
       ? `Where the lift is off by that much, ${causeSaid(sold)}.`
-      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said, sold);
+      : complaintSaid(
+          {
+            off: read - lobe * ofCard.ratio,
+            ofRatio: lobe * (claim.ratio - ofCard.ratio),
+            ordinary: bandsAgainst(explained, claim).every((band) => band === 'within' || band === 'over'),
+          },
+          said,
+          sold,
+        );
   const off = lobe === undefined || read === undefined ? 0 : read - lobe * ofCard.ratio;
   const ofRatio = (lobe ?? 0) * (claim.ratio - ofCard.ratio);
   const name = nominalSaid(Number(ofCard.ratio.toFixed(2)));

@@ -7,12 +7,22 @@ import { firstSaid } from '../../common/first-said.ts';
 import { byPlace, inches, lowerFirst, placeOf, valveSubject } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
 import type { RatioWord } from '../../words.ts';
+import { doubtsOfCard } from '../compared/card-doubted.ts';
 import type { SetUpKnown } from '../compared/known.ts';
 import { type CardSaid, type LobeOff, lobeOff, WHOSE_VALVE } from '../compared/lobe-low.ts';
 import { doubtsOfLobe } from '../compared/lobes-read.ts';
 import { halfWidthOf } from '../read/intervals.ts';
 import { lackSaid } from '../read/lack-said.ts';
 import { NOT_NOW } from './ratio-said.ts';
+
+/** So many passes are what a lobe is read by (common practice, no source). */
+const PASSES = 3;
+
+interface LobeSays {
+  readonly read: number;
+  readonly printed: number;
+  readonly passes: number;
+}
 
 /** The lobe of a set-up beside its card, with how it stands to it where it differs. */
 export interface LobeJudged {
@@ -30,12 +40,26 @@ function lobeWord(off: number, half: number): RatioWord {
   return Math.abs(off) > band + half ? 'differs' : 'cannot-tell';
 }
 
-function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boolean): string {
+function lobeSaid(word: RatioWord, { read, printed, passes }: LobeSays, stopped: boolean): string {
   const start = `The lobe reads ${inches(read)}`;
   if (word === 'agrees') return `${start}: agrees with the ${inches(printed)} on the card.`;
   if (word === 'cannot-tell')
-    return `${start}: it cannot be told whether that is the ${inches(printed)} on the card. ${stopped ? NOT_NOW : 'Read it three times at the lifter.'}`;
+    return `${start}: it cannot be told whether that is the ${inches(printed)} on the card. ${stopped ? NOT_NOW : passes < PASSES ? 'Read it three times at the lifter.' : 'The lobes beside it, read at the lifter, tell.'}`;
   return start;
+}
+
+/** What a lobe that is off its card makes at the valve; or that the lift read there is nearer to the card’s. */
+function atValveSaid({ read, printed, cardLift }: LobeOff, ratio: number | undefined): string {
+  if (ratio === undefined) return '';
+  const makes = (read - printed) * ratio;
+  const [verb, way] = makes < 0 ? ['take', 'off'] : ['add', 'to'];
+  const lift = read * ratio;
+  const missing = cardLift === undefined ? undefined : lift - cardLift;
+  const isShown = missing === undefined || Math.abs(missing - makes) <= Math.abs(missing);
+  const is = `${inches(Math.abs(makes))} ${way} the valve lift`;
+  return isShown || cardLift === undefined
+    ? ` That ${verb}s ${is}.`
+    : ` That would ${verb} ${is}, and the valve does not show it: it reads ${inches(lift)}, and the card makes ${inches(cardLift)}.`;
 }
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */
@@ -58,11 +82,7 @@ export function offSaid(off: LobeOff, ratio: number | undefined, cardIsOther = f
         : under
           ? 'which lobe, which card, or wear?'
           : 'which lobe, or which card?';
-  const lift =
-    ratio === undefined
-      ? ''
-      : ` That ${under ? 'takes' : 'adds'} ${inches(by * ratio)} ${under ? 'off' : 'to'} the valve lift.`;
-  return `${start}${alike || alone || holds ? `, ${why}.` : `: ${why}`}${lift}`;
+  return `${start}${alike || alone || holds ? `, ${why}.` : `: ${why}`}${atValveSaid(off, ratio)}`;
 }
 
 /**
@@ -93,17 +113,24 @@ export function lobeAgainstCard(
   });
   const doubts = [...lobe.lacks, ...doubtsOfLobe(known)];
   const ofReading = doubts.map(lackSaid);
-  const read = ofReading.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
+  const beside = lobeWord(lobe.value - printed, half);
+  // A card that is in doubt itself is no measure of a lobe that is off it; one that agrees speaks for it.
+  const ofCard =
+    beside === 'agrees' || cardIsOther
+      ? []
+      : doubtsOfCard(evidence, all, sideOfValve(setUp.valve)).map(lackSaid);
+  const read = ofReading.length + ofCard.length > 0 ? undefined : beside;
   // Against a card that is not right for it no lobe has a word.
   const word = cardIsOther ? undefined : read;
-  const lacks = cardIsOther && read !== undefined ? ['the lobe lift of the card put right'] : ofReading;
-  const found = read === 'differs' ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
-  const off = found !== undefined && card === 'holds' ? { ...found, cardHolds: true as const } : found;
-  const isWhose = doubts.every((lack) => lack.code === 'answer' && lack.question === WHOSE_VALVE);
-  const whose =
-    doubts.length > 0 && isWhose && lobeWord(lobe.value - printed, half) === 'differs'
-      ? lobeOff(evidence, all, setUp, lobe.value)
-      : undefined;
+  const lacks =
+    cardIsOther && read !== undefined ? ['the lobe lift of the card put right'] : [...ofReading, ...ofCard];
+  const isWhose =
+    doubts.length > 0 && doubts.every((lack) => lack.code === 'answer' && lack.question === WHOSE_VALVE);
+  const differs = beside === 'differs' && ofCard.length === 0;
+  const found = differs ? lobeOff(evidence, all, setUp, lobe.value) : undefined;
+  const told = doubts.length > 0 ? undefined : found;
+  const off = told !== undefined && card === 'holds' ? { ...told, cardHolds: true as const } : told;
+  const whose = isWhose ? found : undefined;
   const judgement: Judgement = {
     id: `card-lobe:${setUp.id}`,
     about: valveSubject(setUp),
@@ -114,7 +141,7 @@ export function lobeAgainstCard(
         ? offSaid(off, known.result?.ratio, cardIsOther)
         : word === undefined
           ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
-          : lobeSaid(word, lobe.value, printed, stopped),
+          : lobeSaid(word, { read: lobe.value, printed, passes: lobe.passes.used.length }, stopped),
     lacks,
     restsOn: [...lobe.entryIds].sort(),
   };

@@ -2,6 +2,7 @@ import type { AssessedQuestion } from '../../assessment.ts';
 import type { Evidence } from '../../evidence.ts';
 import { soldAsQuestion } from '../claims/sold-as.ts';
 import { stampsUnasked } from '../claims/stamps-unasked.ts';
+import { cardAgainstItselfAsked } from '../compared/card-doubted.ts';
 import type { GroupExplained } from '../compared/explain.ts';
 import type { SetUpKnown } from '../compared/known.ts';
 import { differingAsked } from '../compared/set-ups-differ.ts';
@@ -44,6 +45,7 @@ export function ratioQuestions(
     ...stampsUnasked(evidence, askedArms),
     ...soldAsQuestion(evidence),
     ...cardQuestion(evidence),
+    ...cardAgainstItselfAsked(evidence),
     ...explained.flatMap(askedOfArm),
   ];
 }

@@ -72,11 +72,27 @@ export const askedNow = (
     }),
   );
 
+/** Guesses that fit nearly any figure: asked where nothing else would explain it. */
+const LAST_GUESSES: ReadonlySet<string> = new Set(['unlisted-fault', 'hand-read-backwards']);
+
+/** Without the last guesses, while something that fits better is asked, or was found to be so. */
+function withoutLastGuesses(
+  questions: readonly AssessedQuestion[],
+  { known }: GroupExplained,
+): readonly AssessedQuestion[] {
+  const isLast = ({ code, weight, answered }: AssessedQuestion) =>
+    LAST_GUESSES.has(code) && weight === 'weak' && answered === undefined;
+  const ofSetUps = known.flatMap((each) => each.questions).filter(inDoubt);
+  const others = questions.filter((each) => !isLast(each) && each.answered?.found !== false);
+  return ofSetUps.length + others.length === 0 ? questions : questions.filter((each) => !isLast(each));
+}
+
 /** What agrees with what it is held to be is not asked whether its ratio is a listed one. */
 export function askedOfArm(explained: GroupExplained): readonly AssessedQuestion[] {
   const [claim] = explained.claims;
   const agrees = claim !== undefined && wordAgainst(explained, claim) === 'agrees';
-  return explained.questions.filter(
+  const own = explained.questions.filter(
     ({ code, answered }) => !agrees || code !== 'ratio-not-listed' || answered !== undefined,
   );
+  return withoutLastGuesses(own, explained);
 }

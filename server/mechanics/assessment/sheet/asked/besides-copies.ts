@@ -31,6 +31,11 @@ export function besidesCopies(
   const isSame = ({ code, answered, restsOn }: AssessedQuestion): boolean =>
     code === 'copied-reading' &&
     answered === undefined &&
-    copies.some((copy) => restsOn.every((id) => copy.restsOn.includes(id)));
+    copies.some(
+      (copy) =>
+        restsOn.every((id) => copy.restsOn.includes(id)) ||
+        // Rows that were entered twice make equal figures down each column.
+        (copy.about.of === 'build' && restsOn.some((id) => copy.restsOn.includes(id))),
+    );
   return [...copies, ...questions.filter((question) => !isGuess(question) && !isSame(question))];
 }

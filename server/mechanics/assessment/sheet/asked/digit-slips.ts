@@ -30,6 +30,17 @@ function expectedFor(
     .filter(({ armId, spring }) => armId !== undefined && armId === lot.armId && spring === lot.spring);
   const again = lot.readings.filter((each) => each !== reading);
   const middle = middleOfSiblings(rows, row, lot.spring, 'lifts');
+  const isLevel = rows.some(
+    (each) =>
+      placeOf(each) !== placeOf(row) &&
+      sideOfValve(each.valve) === sideOfValve(row.valve) &&
+      each.everyLift.some(
+        ({ spring, figure: { value } }) =>
+          spring === lot.spring &&
+          value !== undefined &&
+          Math.abs(value - (reading.reading.value ?? 0)) <= allowance('repeat'),
+      ),
+  );
   // Nobody has them the wrong way round twice.
   if (
     again.some(
@@ -44,7 +55,8 @@ function expectedFor(
     ...elsewhere.flatMap(({ figure: { value } }) =>
       value === undefined ? [] : [{ value, from: 'arm' as const }],
     ),
-    ...(middle === undefined ? [] : [{ value: middle, from: 'siblings' as const }]),
+    // One that is level with any of them as it is was said right.
+    ...(middle === undefined || isLevel ? [] : [{ value: middle, from: 'siblings' as const }]),
   ];
 }
 

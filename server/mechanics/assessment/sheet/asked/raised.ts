@@ -8,6 +8,7 @@ import { besidesGroups } from '../sides/group-read.ts';
 import { besidesCopies } from './besides-copies.ts';
 import { columnsAlike } from './columns-alike.ts';
 import { copiedColumns } from './copied.ts';
+import { copiedRows } from './copied-rows.ts';
 import { lashOfOne } from './lash-of-one.ts';
 import { readOtherwise } from './read-otherwise.ts';
 import { rowQuestions } from './row-questions.ts';
@@ -28,7 +29,7 @@ export function raisedByRows(
         ...besidesGroups(slipsLeft(evidence, ofRows, rows, lots), evidence, rows),
         ...copiedColumns(evidence, rows),
       ],
-      columnsAlike(evidence, rows),
+      [...columnsAlike(evidence, rows), ...copiedRows(evidence, rows)],
     ),
     ...readOtherwise(evidence, rows),
   ];

@@ -12,6 +12,7 @@ import type { Evidence, SheetEvidence } from '../../evidence.ts';
 import { knownAmong } from '../rows/known-among.ts';
 import type { LiftLot, SheetRow } from '../rows/rows.ts';
 import { digitSlips } from './digit-slips.ts';
+import { EXCHANGED, onceOfSheet } from './once-of-sheet.ts';
 import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
@@ -21,6 +22,7 @@ import { middlesOfSide, questionInput } from './question-input.ts';
 const OF_A_ROW = [
   'unit-mixed',
   'decimal-slip',
+  'lifts-exchanged',
   'gross-lift-as-lobe',
   'turn-miscounted',
   'hand-read-backwards',
@@ -115,6 +117,18 @@ function onceEach(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
   return [...found.values()];
 }
 
+/** Exchanged, both figures are right under the other’s name: no other slip of one of them is a guess worth asking. */
+function besidesExchanged(questions: readonly AssessedQuestion[]): readonly AssessedQuestion[] {
+  const exchanged = questions.find(({ code, answered }) => code === EXCHANGED && answered?.found !== false);
+  if (exchanged === undefined) return questions;
+  return questions.filter(
+    (each) =>
+      each === exchanged ||
+      each.answered !== undefined ||
+      !each.restsOn.every((id) => exchanged.restsOn.includes(id)),
+  );
+}
+
 /** What is asked of one row: of a pass that stands apart from the others only that, since nothing else rests on it. */
 function askedOfRow(
   evidence: Evidence,
@@ -131,7 +145,7 @@ function askedOfRow(
     ...ofRow(evidence, row, rows, tolerances),
     ...slips.filter(({ weight }) => weight === 'weak'),
   ]).filter(({ restsOn }) => restsOn.length === 0 || !restsOn.every((id) => aside.has(id)));
-  return [...oncePerSlip(others), ...apart];
+  return [...oncePerSlip(besidesExchanged(others)), ...apart];
 }
 
 /** Everything that the figures of the rows raise, valve by valve; what most of a side raise is asked of the side. */
@@ -141,5 +155,5 @@ export function rowQuestions(
   tolerances?: Tolerances,
 ): AssessedQuestion[] {
   const asked = onceEach(rows.flatMap((row) => askedOfRow(evidence, row, rows, tolerances)));
-  return onceOfSide(evidence, rows, asked);
+  return onceOfSheet(evidence, onceOfSide(evidence, rows, asked));
 }

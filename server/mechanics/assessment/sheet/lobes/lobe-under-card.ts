@@ -4,6 +4,7 @@ import { asked } from '../../common/asked.ts';
 import { chosenOf } from '../../common/chosen.ts';
 import { inches, lowerFirst, placeOf, valveSubject } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
+import { doubtsOfCard } from '../../ratio/compared/card-doubted.ts';
 import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import {
   isDown,
@@ -116,6 +117,8 @@ export function lobesUnderCard(
     if (read === undefined || read <= 0 || isTold || byCaliper(row) || isTooCoarse(row.lobes)) return [];
     const off = lobeOff(evidence, known, row, read);
     if (off === undefined || !isDown(off)) return [];
+    // A card that is in doubt itself is no measure of it; the other lobes still are.
+    if (!off.alone && doubtsOfCard(evidence, known, sideOfValve(row.valve)).length > 0) return [];
     const own = ratios.filter((each) => placeOf(each) === place && each.spring !== 'not-said');
     const ratio = own.find(({ spring }) => spring === 'light') ?? own[0];
     return [toldOf(evidence, row, off, ratio?.value)];

@@ -10,6 +10,7 @@ import { ofLobeUnlike } from './of-lobe-unlike.ts';
 import { ofNoMiddle } from './of-no-middle.ts';
 import { ofOdd } from './of-odd.ts';
 import { ofLashIn, ofReading } from './of-reading.ts';
+import { ofSideAgain } from './of-side-again.ts';
 import { ofSprings } from './of-springs.ts';
 import { ofSwap } from './of-swap.ts';
 import type { Said } from './said.ts';
@@ -61,6 +62,7 @@ export function nextOfSheet(
   const isClear = ({ cause }: SheetOddDetail) => cause !== 'cannot-tell';
   const [first] = [
     ...swaps.flatMap((swap) => [...lashOfSwap(swap, questions).map(ofDoubt), ...ofSwap(swap)]),
+    ...ofSideAgain(judgements),
     ...ofBefore(judgements),
     ...ofReading(questions),
     ...ofLashIn(judgements),
@@ -75,6 +77,6 @@ export function nextOfSheet(
     ...doubts.map(ofDoubt),
     ...ofWhole(questions),
   ];
-  const [whole] = ofWhole(questions);
+  const [whole] = [...ofSideAgain(judgements), ...ofWhole(questions)];
   return { whole: actionOf(whole), clear: actionOf(first), later: actionOf(later) };
 }

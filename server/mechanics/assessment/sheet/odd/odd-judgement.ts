@@ -32,7 +32,10 @@ export const oddJudgements = (
 /** What is done since it was answered: put right what was wrong, or what its answer leads to. */
 const todoOf = (question: AssessedQuestion): string | undefined => {
   if (question.answered === undefined) return undefined;
-  if (question.answered.found) return 'enter it again, or strike it out with the reason';
+  if (question.answered.found)
+    return question.about.of === 'build'
+      ? 'enter those readings again, or strike them out with the reason'
+      : 'enter it again, or strike it out with the reason';
   const chosen = chosenOf(question);
   return chosen === undefined ? undefined : SINCE[chosen];
 };
@@ -82,6 +85,24 @@ function columnJudgement(side: Side, question: AssessedQuestion): Judgement {
   };
 }
 
+/** The same of rows of both sides, by one question. */
+function sheetJudgement(question: AssessedQuestion): Judgement {
+  return {
+    id: `odd:in-doubt:sheet:${question.code}`,
+    about: { of: 'build' },
+    against: { to: 'siblings' },
+    sentence: `The valves asked about are not set against the others yet. ${notYet(question)}`,
+    lacks: [waitsFor(question)],
+    restsOn: question.restsOn,
+  };
+}
+
+function judgementOf(place: ValvePlace, question: AssessedQuestion): Judgement {
+  const { about } = question;
+  if (about.of === 'build') return sheetJudgement(question);
+  return about.of === 'side' ? columnJudgement(about.valve, question) : doubtJudgement(place, question);
+}
+
 /** Why rows are not set against their siblings, row by row; of a column that is doubted as a whole once. */
 export function inDoubtJudgements<Row extends ValvePlace>(
   rows: readonly Row[],
@@ -90,11 +111,7 @@ export function inDoubtJudgements<Row extends ValvePlace>(
   const told = rows.flatMap((row) => {
     const [question] = doubtsOf(row);
     if (question === undefined) return [];
-    return [
-      question.about.of === 'side'
-        ? columnJudgement(question.about.valve, question)
-        : doubtJudgement(row, question),
-    ];
+    return [judgementOf(row, question)];
   });
   return [...new Map(told.map((each) => [each.id, each])).values()];
 }

@@ -14,6 +14,7 @@ import { doubtsOfRows } from '../rows/doubts-of-rows.ts';
 import { ratiosOf } from '../rows/ratios.ts';
 import type { SheetRow } from '../rows/rows.ts';
 import { groupsTold } from '../sides/group-off.ts';
+import { sidesAgain, sidesAgainTold } from '../sides/side-again.ts';
 import { sidesTold } from '../sides/side-told.ts';
 import { compare } from './compare.ts';
 import { isMarked } from './marked-told.ts';
@@ -41,7 +42,11 @@ export function valvesCompared(
   raised: readonly AssessedQuestion[],
 ) {
   const doubts = doubtsOfRows(rows, raised);
-  const { doubtful, doubted } = doubts;
+  // What was answered not to be read right stands beside no valve that was read again since.
+  const again = sidesAgain(evidence, rows);
+  const left = new Set(again.flatMap((each) => each.left.map(placeOf)));
+  const doubtful = new Set([...doubts.doubtful, ...left]);
+  const { doubted } = doubts;
   const lashAsked = lashAskedOf(raised);
   const { sides: all, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
@@ -59,7 +64,18 @@ export function valvesCompared(
   // What is another arm by its mark is no part of what the others come to.
   const marked = new Set(sides.flatMap(({ odd }) => odd.filter(isMarked)).map(placeOf));
   const ofSet = rows.filter((row) => !isDoubtful(row) && !marked.has(placeOf(row)));
-  const told = sidesTold(evidence, ofSet, { sides: all, ratios, waiting }, raised);
+  const ofSides = sidesTold(evidence, ofSet, { sides: all, ratios, waiting }, raised);
+  // The answer that took them away stays with its question.
+  const ofLeft = sidesTold(
+    evidence,
+    rows.filter((row) => left.has(placeOf(row))),
+    { sides: all, ratios, waiting },
+    raised,
+  );
+  const told = {
+    judgements: [...sidesAgainTold(again, ratios), ...ofSides.judgements],
+    questions: [...ofSides.questions, ...ofLeft.questions.filter(({ answered }) => answered !== undefined)],
+  };
   const grouped = groupsTold(evidence, rows, sides);
   const offCard = sidesOffCard(told.judgements);
   const underCard = lobesUnderCard(evidence, rows, known, {
@@ -73,6 +89,7 @@ export function valvesCompared(
   const ofWhom = lobesOfWhom(evidence, rows, known, doubts.doubtsOf);
   return {
     doubts,
+    left,
     ofWhom,
     sides,
     swaps,

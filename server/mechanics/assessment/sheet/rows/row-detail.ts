@@ -11,10 +11,15 @@ import type { SheetRow } from './rows.ts';
 const readingsOf = ({ lobes, everyLift }: SheetRow): string[] =>
   [...lobes, ...everyLift.flatMap(({ readings }) => readings)].map(({ id }) => id);
 
+/** Asked of rows of both sides at once, and resting on what was read there. */
+const OF_SHEET: ReadonlySet<string> = new Set(['copied-reading', 'lifts-exchanged']);
+
 /** Whether a question doubts a row: it is of that valve, or of its side and rests on what was read there. */
-export function isOf({ about, restsOn }: AssessedQuestion, row: SheetRow): boolean {
+export function isOf({ about, code, restsOn }: AssessedQuestion, row: SheetRow): boolean {
   if (about.of === 'side')
     return about.valve === sideOfValve(row.valve) && readingsOf(row).some((id) => restsOn.includes(id));
+  // Of the whole sheet: rows that are others entered twice, or whose columns are exchanged.
+  if (about.of === 'build' && OF_SHEET.has(code)) return readingsOf(row).some((id) => restsOn.includes(id));
   return about.of === 'valve' && placeOf(about) === placeOf(row);
 }
 

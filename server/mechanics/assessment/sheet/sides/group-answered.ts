@@ -140,12 +140,16 @@ function ofSheet(answer: AnswerEvidence): OfMany[] {
     : [];
 }
 
+/** Answers that count of a whole side, or of a column of lobes, that was not read right. */
+export const sideAnswers = (evidence: Evidence): OfMany[] =>
+  counting(evidence.answers.flatMap(ofSide), evidence);
+
 /** Readings that an answer about many valves at once found wrong: nothing but the newer ones counts. */
 export const heldByAnswer = (evidence: Evidence): OfMany[] => [
   ...answersOf(evidence)
     .filter((each) => HELD[chosenIn(each) ?? ''] !== undefined)
     .map((each) => ({ answer: each.answer, scope: scopeOf(each) })),
-  ...counting(evidence.answers.flatMap(ofSide), evidence),
+  ...sideAnswers(evidence),
   ...lastAnswers(evidence.answers).flatMap(ofSheet),
 ];
 

@@ -37,7 +37,7 @@ export function sidesTold(
   const isAskedOf = (restsOn: readonly string[]) =>
     raised.some(
       ({ about, answered, weight, restsOn: own }) =>
-        about.of === 'side' &&
+        about.of !== 'valve' &&
         weight === 'strong' &&
         answered === undefined &&
         own.some((id) => restsOn.includes(id)),
