@@ -7,6 +7,7 @@ import type { PartFamilyTable, PartInHandTable, PartReadingTable } from './table
 import type {
   ApiKeyTable,
   FirstAdministratorLinkTable,
+  PasswordLinkTable,
   SecurityEventTable,
   ShopTable,
   StaffDeviceTable,
@@ -28,6 +29,7 @@ export interface Tables {
   staff: StaffTable;
   staff_session: StaffSessionTable;
   api_key: ApiKeyTable;
+  password_link: PasswordLinkTable;
   security_event: SecurityEventTable;
   staff_device: StaffDeviceTable;
   idempotency: IdempotencyTable;
