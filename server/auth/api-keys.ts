@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { bare } from '../../shared/schemas/number-fields.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
+import { hintRights } from '../events/rights-hint.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Principal, requireAdministrator } from './principal.ts';
 import { isId, newSecret } from './secrets.ts';
@@ -106,6 +107,7 @@ export async function revokeApiKey(tx: Tx, principal: Principal, id: string, now
     .returning('name')
     .executeTakeFirst();
   if (row === undefined) throw notFound('key');
+  await hintRights(tx, id);
   await noteSecurityOf(tx, principal, 'key-ended', row.name);
 }
 
@@ -117,7 +119,10 @@ export async function endKeysOf(tx: Tx, principal: Principal, staffId: string, n
     .where('shop_id', '=', principal.shopId)
     .where('created_by', '=', staffId)
     .where('revoked_at', 'is', null)
-    .returning('name')
+    .returning(['id', 'name'])
     .execute();
-  for (const { name } of ended) await noteSecurityOf(tx, principal, 'key-ended', name);
+  for (const { id, name } of ended) {
+    await hintRights(tx, id);
+    await noteSecurityOf(tx, principal, 'key-ended', name);
+  }
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import type { Tx } from '../database/database.ts';
+import { hintRights } from '../events/rights-hint.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Principal, requireStaff } from './principal.ts';
 import { IDLE_MS } from './resolvers.ts';
@@ -65,6 +66,7 @@ export async function endOwnSession(tx: Tx, principal: Principal, id: string, no
     .executeTakeFirst();
   if (ended === undefined) throw notFound('session');
   await noteSecurityOf(tx, principal, 'session-ended');
+  await hintRights(tx, staff.id);
 }
 
 /** Ends every session of one’s own but the one that asks; answers how many. */
@@ -92,5 +94,6 @@ export async function endAllSessions(
     .$if(but !== undefined, (query) => query.where('id', '!=', but ?? ''))
     .returning('id')
     .execute();
+  await hintRights(tx, staffId);
   return rows.length;
 }

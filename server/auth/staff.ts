@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
+import { hintRights } from '../events/rights-hint.ts';
 import { Failure, notFound } from '../problems/failure.ts';
 import { endKeysOf } from './api-keys.ts';
 import { passwordLinkFor } from './password-links.ts';
@@ -165,6 +166,7 @@ export async function changeRole(
     .catch(lastAdministrator);
   if (row === undefined) throw notFound('person at the desk');
   await noteSecurityOf(tx, principal, 'role-changed', `${row.name}: ${input.role}`);
+  await hintRights(tx, staffId);
   if (input.role !== 'administrator') await endKeysOf(tx, principal, staffId, now);
   return { id: staffId, name: row.name, email: row.email, roles, invited: row.password_hash === null };
 }
