@@ -24,6 +24,23 @@ CREATE OR REPLACE FUNCTION public.newest_migration()
  STABLE
 RETURN (SELECT max((kysely_migration.name)::text) AS max FROM kysely_migration);
 
+CREATE OR REPLACE FUNCTION public.staff_keeps_an_administrator()
+ RETURNS trigger
+ LANGUAGE plpgsql
+AS $function$
+begin
+  if 'administrator' = any (old.roles) and old.disabled_at is null
+    and (new.disabled_at is not null or not 'administrator' = any (new.roles)) then
+    perform pg_advisory_xact_lock(hashtextextended('administrators of ' || old.shop_id, 0));
+    if not exists (
+      select from staff
+      where shop_id = old.shop_id and disabled_at is null and 'administrator' = any (roles)) then
+      raise exception 'a shop keeps one administrator at least' using errcode = 'BC001';
+    end if;
+  end if;
+  return null;
+end $function$;
+
 create table answer (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -364,6 +381,18 @@ create table part_reading (
 alter table part_reading enable row level security;
 alter table part_reading force row level security;
 
+create table password_link (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  staff_id uuid not null,
+  token_hash text not null,
+  created_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null,
+  used_at timestamp with time zone
+);
+alter table password_link enable row level security;
+alter table password_link force row level security;
+
 create table photograph (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -528,7 +557,7 @@ create table staff (
   name text not null,
   email text not null,
   email_key text not null,
-  password_hash text not null,
+  password_hash text,
   roles text[] not null,
   shortcuts boolean not null default true,
   disabled_at timestamp with time zone,
@@ -771,6 +800,9 @@ alter table part_reading add constraint part_reading_shop_id_part_id_fkey FOREIG
 alter table part_reading add constraint part_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES part_reading(shop_id, id);
 alter table part_reading add constraint part_reading_pkey PRIMARY KEY (shop_id, id);
 alter table part_reading add constraint part_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
+alter table password_link add constraint password_link_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
+alter table password_link add constraint password_link_shop_id_staff_id_fkey FOREIGN KEY (shop_id, staff_id) REFERENCES staff(shop_id, id);
+alter table password_link add constraint password_link_pkey PRIMARY KEY (shop_id, id);
 alter table photograph add constraint photograph_height_check CHECK (((height >= 1) AND (height <= 4000)));
 alter table photograph add constraint photograph_jpeg_check CHECK (((octet_length(jpeg) >= 1) AND (octet_length(jpeg) <= 2000000)));
 alter table photograph add constraint photograph_shows_check CHECK ((shows = ANY (ARRAY['ratio-stamp'::text, 'other-number'::text, 'box-label'::text, 'part'::text, 'tip-mark'::text, 'dial'::text, 'something-else'::text])));
@@ -791,7 +823,7 @@ alter table reading add constraint reading_shop_id_replaces_fkey FOREIGN KEY (sh
 alter table reading add constraint reading_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table reading add constraint reading_pkey PRIMARY KEY (shop_id, id);
 alter table reading add constraint reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
-alter table security_event add constraint security_event_kind_check CHECK ((kind = ANY (ARRAY['signed-in'::text, 'sign-in-failed'::text, 'first-link-used'::text, 'password-changed'::text, 'password-refused'::text, 'person-added'::text, 'person-left'::text, 'key-made'::text, 'key-ended'::text, 'link-made'::text, 'link-ended'::text])));
+alter table security_event add constraint security_event_kind_check CHECK ((kind = ANY (ARRAY['signed-in'::text, 'sign-in-failed'::text, 'first-link-used'::text, 'password-changed'::text, 'password-refused'::text, 'password-link-made'::text, 'password-set'::text, 'person-added'::text, 'person-left'::text, 'person-back'::text, 'role-changed'::text, 'session-ended'::text, 'key-made'::text, 'key-ended'::text, 'link-made'::text, 'link-ended'::text])));
 alter table security_event add constraint security_event_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table security_event add constraint security_event_pkey PRIMARY KEY (shop_id, id);
 alter table set_up add constraint set_up_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
@@ -885,6 +917,8 @@ CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
 CREATE INDEX part_family_ratio ON public.part_family USING btree (shop_id, nominal_ratio);
 CREATE INDEX part_in_hand_build ON public.part_in_hand USING btree (shop_id, build_id, seq);
 CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, build_id, seq);
+CREATE INDEX password_link_token ON public.password_link USING btree (token_hash);
+CREATE UNIQUE INDEX password_link_open ON public.password_link USING btree (shop_id, staff_id) WHERE (used_at IS NULL);
 CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_set_up ON public.reading USING btree (shop_id, set_up_id, seq);
@@ -942,6 +976,10 @@ create policy shop_only on part_in_hand for ALL using (shop_id = app_shop()) wit
 create policy whole_read on part_in_hand for SELECT using app_whole() with check -;
 create policy shop_only on part_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on part_reading for SELECT using app_whole() with check -;
+create policy by_secret on password_link for SELECT using (token_hash = app_lookup()) with check -;
+create policy past_its_time on password_link for DELETE using (expires_at < (now() - '30 days'::interval)) with check -;
+create policy shop_only on password_link for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on password_link for SELECT using app_whole() with check -;
 create policy shop_only on photograph for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on photograph for SELECT using app_whole() with check -;
 create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -999,6 +1037,7 @@ grant INSERT, SELECT, UPDATE on note to benchcall_service;
 grant INSERT, SELECT, UPDATE on part_family to benchcall_service;
 grant INSERT, SELECT on part_in_hand to benchcall_service;
 grant INSERT, SELECT on part_reading to benchcall_service;
+grant DELETE, INSERT, SELECT, UPDATE on password_link to benchcall_service;
 grant INSERT, SELECT on photograph to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;

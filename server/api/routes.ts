@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import type { Deps } from '../web/deps.ts';
 import { addNamedSchemas } from '../web/openapi.ts';
-import { accessApi } from './access.ts';
+import { accessApi } from './access/access.ts';
 import { assessmentApi } from './assessment.ts';
 import { buildsApi } from './builds.ts';
 import { callsApi } from './calls.ts';

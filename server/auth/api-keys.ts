@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { bare } from '../../shared/schemas/number-fields.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
+import { hintRights } from '../events/rights-hint.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Principal, requireAdministrator } from './principal.ts';
 import { isId, newSecret } from './secrets.ts';
@@ -23,6 +24,7 @@ export const apiKeyView = z
     name: z.string(),
     prefix: z.string(),
     scopes: z.array(z.string()),
+    owner: z.uuid().meta({ description: 'who made it; it ends with them' }),
     createdAt: z.iso.datetime(),
     expiresAt: z.iso.datetime(),
     revokedAt: z.iso.datetime().optional(),
@@ -35,6 +37,7 @@ interface Row {
   readonly name: string;
   readonly prefix: string;
   readonly scopes: string[];
+  readonly created_by: string;
   readonly created_at: Date;
   readonly expires_at: Date;
   readonly revoked_at: Date | null;
@@ -46,6 +49,7 @@ function toApiKey(row: Row): ApiKey {
     name: row.name,
     prefix: row.prefix,
     scopes: row.scopes,
+    owner: row.created_by,
     createdAt: row.created_at.toISOString(),
     expiresAt: row.expires_at.toISOString(),
     revokedAt: row.revoked_at?.toISOString(),
@@ -103,5 +107,22 @@ export async function revokeApiKey(tx: Tx, principal: Principal, id: string, now
     .returning('name')
     .executeTakeFirst();
   if (row === undefined) throw notFound('key');
+  await hintRights(tx, id);
   await noteSecurityOf(tx, principal, 'key-ended', row.name);
+}
+
+/** The keys that a person made end with them. */
+export async function endKeysOf(tx: Tx, principal: Principal, staffId: string, now: Date): Promise<void> {
+  const ended = await tx
+    .updateTable('api_key')
+    .set({ revoked_at: now })
+    .where('shop_id', '=', principal.shopId)
+    .where('created_by', '=', staffId)
+    .where('revoked_at', 'is', null)
+    .returning(['id', 'name'])
+    .execute();
+  for (const { id, name } of ended) {
+    await hintRights(tx, id);
+    await noteSecurityOf(tx, principal, 'key-ended', name);
+  }
 }

@@ -52,12 +52,12 @@ export function hashPassword(password: string): Promise<string> {
 let nobody: Promise<string> | undefined;
 
 export async function verifyPassword(
-  stored: string | undefined,
+  stored: string | null | undefined,
   password: string,
   by: AskedBy,
 ): Promise<boolean> {
   nobody ??= hash('nobody has this password', PARAMETERS);
   const against = stored ?? (await nobody);
   const fits = await inTurn(by, () => verify(against, password));
-  return stored !== undefined && fits;
+  return typeof stored === 'string' && fits;
 }

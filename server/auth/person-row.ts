@@ -4,7 +4,8 @@ import { emailKey } from './secrets.ts';
 export interface NewPerson {
   readonly name: string;
   readonly email: string;
-  readonly passwordHash: string;
+  /** Left out of somebody who chooses one by a link. */
+  readonly passwordHash?: string;
   readonly roles: readonly Role[];
 }
 
@@ -14,6 +15,6 @@ export const personRow = (shopId: string, { name, email, passwordHash, roles }: 
   name,
   email,
   email_key: emailKey(email),
-  password_hash: passwordHash,
+  password_hash: passwordHash ?? null,
   roles: [...roles],
 });

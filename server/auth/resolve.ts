@@ -1,6 +1,6 @@
 import type { Access, Database, Tx } from '../database/database.ts';
 import type { Principal } from './principal.ts';
-import { RESOLVERS, type Use } from './resolvers.ts';
+import { RESOLVERS, speaksForSomebody, type Use } from './resolvers.ts';
 import { hashOf, kindOfSecret } from './secrets.ts';
 
 export { IDLE_MS } from './resolvers.ts';
@@ -32,7 +32,7 @@ export async function asPrincipal<T>(
   access: Access = 'write',
 ): Promise<{ readonly answer: T } | undefined> {
   const kind = kindOfSecret(secret);
-  if (kind === undefined || kind === 'first' || kind === 'device') return undefined;
+  if (kind === undefined || !speaksForSomebody(kind)) return undefined;
   const use: Use = {};
   try {
     return await RESOLVERS[kind]({ db, hash: hashOf(secret), now, access, use }, async (tx, principal) => ({

@@ -158,9 +158,14 @@ const programByKey: Resolve = ({ db, hash, now, access }, work) =>
     access,
   );
 
-export const RESOLVERS: Readonly<Record<Exclude<SecretKind, 'first' | 'device'>, Resolve>> = {
+/** Those by which a request is made; the others open one thing on a page of their own. */
+type Speaking = Exclude<SecretKind, 'first' | 'device' | 'password'>;
+
+export const RESOLVERS: Readonly<Record<Speaking, Resolve>> = {
   session: staffBySession,
   link: builderByLink,
   builder: builderBySession,
   key: programByKey,
 };
+
+export const speaksForSomebody = (kind: SecretKind): kind is Speaking => kind in RESOLVERS;

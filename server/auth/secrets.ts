@@ -8,6 +8,7 @@ export const SECRET_KINDS = {
   key: 'bck',
   first: 'bcf',
   device: 'bcd',
+  password: 'bcp',
 } as const;
 export type SecretKind = keyof typeof SECRET_KINDS;
 
@@ -28,7 +29,7 @@ const SHAPE = /^(bc[a-z])_[A-Za-z0-9_-]{43}$/;
 export function kindOfSecret(text: string): SecretKind | undefined {
   const prefix = SHAPE.exec(text)?.[1];
   if (prefix === undefined) return undefined;
-  const kinds: readonly SecretKind[] = ['session', 'link', 'builder', 'key', 'first', 'device'];
+  const kinds: readonly SecretKind[] = ['session', 'link', 'builder', 'key', 'first', 'device', 'password'];
   return kinds.find((kind) => SECRET_KINDS[kind] === prefix);
 }
 

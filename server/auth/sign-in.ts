@@ -2,6 +2,7 @@ import type { Selectable } from 'kysely';
 import type { Database } from '../database/database.ts';
 import { enterShop } from '../database/statements.ts';
 import type { StaffTable } from '../database/tables/people.ts';
+import { hintRights } from '../events/rights-hint.ts';
 import { Failure } from '../problems/failure.ts';
 import { type Device, deviceOf, type KnownDevice, knowDevice } from './devices.ts';
 import { verifyPassword } from './passwords.ts';
@@ -116,8 +117,8 @@ export async function endSessions(
   which: { sessionId: string } | { staffId: string },
   now: Date,
 ): Promise<void> {
-  await db.shopTransaction(shopId, (tx) =>
-    tx
+  await db.shopTransaction(shopId, async (tx) => {
+    const ended = await tx
       .updateTable('staff_session')
       .set({ ended_at: now })
       .where('shop_id', '=', shopId)
@@ -125,8 +126,10 @@ export async function endSessions(
         'sessionId' in which ? row('id', '=', which.sessionId) : row('staff_id', '=', which.staffId),
       )
       .where('ended_at', 'is', null)
-      .execute(),
-  );
+      .returning('staff_id')
+      .execute();
+    for (const staffId of new Set(ended.map(({ staff_id }) => staff_id))) await hintRights(tx, staffId);
+  });
 }
 
 /** What a link is worth now: open, ended on a day, or never made. */

@@ -13,6 +13,7 @@ import type { PartFamilyTable, PartInHandTable, PartReadingTable } from './table
 import type {
   ApiKeyTable,
   FirstAdministratorLinkTable,
+  PasswordLinkTable,
   SecurityEventTable,
   ShopTable,
   StaffDeviceTable,
@@ -34,6 +35,7 @@ export interface Tables {
   staff: StaffTable;
   staff_session: StaffSessionTable;
   api_key: ApiKeyTable;
+  password_link: PasswordLinkTable;
   security_event: SecurityEventTable;
   staff_device: StaffDeviceTable;
   idempotency: IdempotencyTable;

@@ -5,7 +5,9 @@ import { openListener } from './listener.ts';
 export interface Hub {
   /** Calls `wake` on every hint for the build, and every few seconds without one; answers how to stop. */
   watch(buildId: string, wake: () => void): () => void;
-  /** Calls `wake` on this process's watchers of the build at once. */
+  /** Calls `wake` on every hint for a person or a key: what they may do has changed. */
+  onRights(id: string, wake: () => void): () => void;
+  /** Calls `wake` on this process’s watchers of the build at once. */
   hint(buildId: string): void;
   /** Ends every open stream, when the process is draining. */
   onDrain(end: () => void): () => void;
@@ -25,6 +27,15 @@ export function openHub(url: string, say: (message: string) => void): Hub {
   const ends = new Set<() => void>();
   let draining = false;
 
+  function add(id: string, onWake: () => void): () => void {
+    const set = watchers.get(id) ?? new Set();
+    watchers.set(id, set);
+    set.add(onWake);
+    return () => {
+      set.delete(onWake);
+      if (set.size === 0 && watchers.get(id) === set) watchers.delete(id);
+    };
+  }
   const wake = (buildId: string) => {
     for (const each of watchers.get(buildId) ?? []) each();
   };
@@ -38,18 +49,16 @@ export function openHub(url: string, say: (message: string) => void): Hub {
 
   return {
     watch(buildId, onWake) {
-      const set = watchers.get(buildId) ?? new Set();
-      watchers.set(buildId, set);
-      set.add(onWake);
+      const remove = add(buildId, onWake);
       // Counted from its own beginning, so that a process's streams don't all look at the same moment.
       const look = setInterval(onWake, LOOK_MS);
       look.unref();
       return () => {
         clearInterval(look);
-        set.delete(onWake);
-        if (set.size === 0 && watchers.get(buildId) === set) watchers.delete(buildId);
+        remove();
       };
     },
+    onRights: add,
     hint: wake,
     onDrain(end) {
       ends.add(end);

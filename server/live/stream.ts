@@ -99,16 +99,24 @@ export async function stream(
     if ((await still()) === undefined) return end();
     if (!ended) await deps.db.shopTransaction(shopId, (tx) => arrive(tx, principal, buildId, id, step));
   }
+  /** A session, a key or a person that has ended ends its streams at once, not at the next beat. */
+  function lookAtRights(): void {
+    still()
+      .then((now) => (now === undefined ? end() : undefined))
+      .catch((error: unknown) => request.log.warn({ err: error }, 'a live stream could not be looked at'));
+  }
   function end(): void {
     if (ended) return;
     ended = true;
     clearInterval(beat);
     stopWatching();
+    stopRights();
     forgetDrain();
     out.end();
     later(deps.db.shopTransaction(shopId, (tx) => leave(tx, principal, buildId, id)));
   }
   const stopWatching = deps.hub.watch(buildId, wake);
+  const stopRights = deps.hub.onRights(principal.id, lookAtRights);
   const beat = setInterval(() => {
     renew().catch((error: unknown) => request.log.warn({ err: error }, 'a live stream could not be renewed'));
   }, RENEW_MS);

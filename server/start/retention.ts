@@ -6,7 +6,14 @@ import type { Pool } from 'pg';
  * shop a delete takes those, of every shop, and no others.
  */
 
-const TABLES = ['idempotency', 'staff_session', 'builder_session', 'staff_device', 'security_event'] as const;
+const TABLES = [
+  'idempotency',
+  'staff_session',
+  'builder_session',
+  'staff_device',
+  'password_link',
+  'security_event',
+] as const;
 const EVERY_MS = 3_600_000;
 
 /** Deletes what is past its time; answers how many rows of each table. Two processes at once do no harm. */

@@ -32,6 +32,10 @@ async function fill({ shopId, staffId }: Person, days: number): Promise<void> {
     [shopId, staffId, hash()],
   );
   await owner(
+    `insert into password_link (shop_id, staff_id, token_hash, expires_at, used_at) values ($1, $2, $3, ${ago}, ${ago})`,
+    [shopId, staffId, hash()],
+  );
+  await owner(
     `insert into idempotency (shop_id, caller, method, path, key, request_hash, status, body, created_at)
      values ($1, 'x', 'POST', '/', $2, '', 200, '{}', ${ago})`,
     [shopId, crypto.randomUUID()],
@@ -49,6 +53,7 @@ test('answers and sessions after 30 days, known browsers at their end, the list 
     staff_session: 6,
     builder_session: 0,
     staff_device: 10,
+    password_link: 6,
     security_event: 2,
   });
   for (const { shopId } of people) {
@@ -58,7 +63,7 @@ test('answers and sessions after 30 days, known browsers at their end, the list 
     expect(await count('idempotency', shopId)).toBe(3);
     expect(await count('staff_device', shopId)).toBe(1);
   }
-  expect(Object.values(await removePast(service.deps.db.pool))).toEqual([0, 0, 0, 0, 0]);
+  expect(Object.values(await removePast(service.deps.db.pool))).toEqual([0, 0, 0, 0, 0, 0]);
 });
 
 test('what a builder’s link opened goes once the link is long over; one that is open stays', async () => {

@@ -26,6 +26,8 @@ const OPEN = [
   /^\/api\/v1\/sessions$/,
   /^\/b\/:secret$/,
   /^\/first-administrator\/:secret$/,
+  /^\/password\/:secret$/,
+  /^\/api\/v1\/password-links\/use$/,
 ];
 
 let service: TestService;

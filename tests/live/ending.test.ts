@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { memberOf } from '../../shared/member.ts';
 import { sendJson } from '../tools/call.ts';
 import { benchStream, type LiveCall, liveCall } from '../tools/live-call.ts';
 import { type TestService, testService } from '../tools/service.ts';
@@ -57,15 +58,47 @@ describe('a link that is ended', () => {
   });
 });
 
-describe('a session that is ended', () => {
-  it('ends its open stream by the next beat', async () => {
-    const stream = await openStream(`${base}/live/calls/${call.callId}`, call.cookie);
+describe('a right that is ended', () => {
+  const streamOf = async (headers: Record<string, string>) => {
+    const stream = await openStream(`${base}/live/calls/${call.callId}`, headers);
     await stream.until((client) => client.seqs().length > 0);
+    return stream;
+  };
+
+  // The clock of the beats stands still in this file: what ends a stream here is the hint alone.
+  it('a session: its stream in another process ends at once, those of others go on', async () => {
+    const stream = await streamOf(call.cookie);
     const out = await service.app.inject({ method: 'POST', url: '/sign-out', headers: call.cookie });
     expect(out.statusCode).toBe(303);
-    vi.advanceTimersByTime(15_000);
     await stream.over;
     expect((await openStream(`${base}/live/calls/${call.callId}`, call.cookie)).status).toBe(401);
+  });
+
+  it('a key', async () => {
+    const { json } = await sendJson(service, call.desk.bearer, 'POST', '/api/v1/keys', {
+      name: 'a system',
+      scopes: ['read'],
+    });
+    const bearer = { authorization: `Bearer ${String(json.secret)}` };
+    const stream = await openStream(`${base}/api/v1/builds/${call.buildId}/live`, bearer);
+    await stream.until((client) => client.seqs().length > 0);
+    const id = String(memberOf(json.key, 'id'));
+    await sendJson(service, call.desk.bearer, 'DELETE', `/api/v1/keys/${id}`);
+    await stream.over;
+  });
+
+  it('a person who is taken off the desk', async () => {
+    const stream = await streamOf(call.cookie);
+    const boss = await service.person({ shopId: call.desk.shopId, roles: ['administrator'] });
+    const { status } = await sendJson(
+      service,
+      boss.bearer,
+      'POST',
+      `/api/v1/staff/${call.desk.staffId}/disable`,
+      {},
+    );
+    expect(status).toBe(200);
+    await stream.over;
   });
 });
 

@@ -17,7 +17,8 @@ export interface StaffTable {
   name: string;
   email: string;
   email_key: string;
-  password_hash: string;
+  /** Null until the person has chosen one by a link. */
+  password_hash: string | null;
   roles: string[];
   shortcuts: WithDefault<boolean>;
   disabled_at: MaybeMoment;
@@ -46,6 +47,16 @@ export interface ApiKeyTable {
   created_at: Created;
   expires_at: Moment;
   revoked_at: MaybeMoment;
+}
+
+export interface PasswordLinkTable {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  staff_id: Fixed<string>;
+  token_hash: Fixed<string>;
+  created_at: Created;
+  expires_at: Moment;
+  used_at: MaybeMoment;
 }
 
 export interface SecurityEventTable {

@@ -1,8 +1,13 @@
 import type { FastifyInstance } from 'fastify';
+import type { Component } from '../../../views/parts/components.ts';
+import { changePassword, newPassword, preparePassword } from '../../auth/own-password.ts';
+import { setShortcuts } from '../../auth/own-shortcuts.ts';
 import { passwordFault } from '../../auth/password-rules.ts';
 import { requireStaff } from '../../auth/principal.ts';
-import { changePassword, newPassword, preparePassword, setShortcuts } from '../../auth/staff.ts';
+import { endOtherSessions, listOwnSessions, type OwnSession } from '../../auth/sessions.ts';
+import type { Tx } from '../../database/database.ts';
 import { Failure } from '../../problems/failure.ts';
+import { tableComponent } from '../../web/components.ts';
 import type { Deps } from '../../web/deps.ts';
 import { postForm } from '../../web/form-route.ts';
 import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
@@ -13,8 +18,43 @@ import type { Page } from '../../web/pages/render.ts';
 
 const LABELS = { current: 'Current password', password: 'New password' };
 
-function accountPage(req: PageRequest, shown: FormState): Page {
+/** `2026-03-14 09:26 UTC` */
+const momentOf = (at: string): string => `${at.slice(0, 10)} ${at.slice(11, 16)} UTC`;
+
+function sessionsComponents(sessions: readonly OwnSession[]): Component[] {
+  const others = sessions.filter(({ own }) => !own);
+  return [
+    tableComponent({
+      caption: 'Where you are signed in',
+      columns: [{ label: 'Since' }, { label: 'Last used' }, { label: 'Ends' }, { label: 'Which' }],
+      rows: sessions.map(({ openedAt, usedAt, expiresAt, own }) => ({
+        cells: [momentOf(openedAt), momentOf(usedAt), momentOf(expiresAt), own ? 'this one' : 'another'],
+      })),
+    }),
+    ...(others.length === 0
+      ? []
+      : [
+          {
+            template: '/parts/form' as const,
+            data: {
+              action: '/account/sessions/end-others',
+              key: crypto.randomUUID(),
+              slots: [],
+              buttons: [
+                {
+                  kind: 'danger' as const,
+                  label: others.length === 1 ? 'End the other one' : `End the other ${others.length}`,
+                },
+              ],
+            },
+          },
+        ]),
+  ];
+}
+
+async function accountPage(tx: Tx, req: PageRequest, shown: FormState, now: Date): Promise<Page> {
   const staff = requireStaff(req.principal);
+  const sessions = await listOwnSessions(tx, req.principal, now);
   return {
     template: 'plain',
     title: 'Your account',
@@ -61,6 +101,7 @@ function accountPage(req: PageRequest, shown: FormState): Page {
             buttons: [{ kind: 'plain', label: staff.shortcuts ? 'Turn shortcuts off' : 'Turn shortcuts on' }],
           },
         },
+        ...sessionsComponents(sessions),
       ],
     },
   };
@@ -80,12 +121,13 @@ function tooFast(error: unknown): Failure {
   throw error;
 }
 
-/** One's own account: sign out, password, shortcuts. */
+/** One’s own account: sign out, password, shortcuts, sessions. */
 export function accountPages(app: FastifyInstance, deps: Deps): void {
   const route = {
     url: '/account',
     side: 'desk' as const,
-    page: async (_tx: unknown, req: PageRequest, rejected?: FormState) => accountPage(req, rejected ?? FRESH),
+    page: (tx: Tx, req: PageRequest, rejected?: FormState) =>
+      accountPage(tx, req, rejected ?? FRESH, deps.now()),
   };
   getPage(app, deps, route);
   postForm(app, deps, {
@@ -110,6 +152,14 @@ export function accountPages(app: FastifyInstance, deps: Deps): void {
     action: '/account/shortcuts',
     run: async (tx, { principal, fields }) => {
       await setShortcuts(tx, principal, fields.on === 'yes');
+      return { goTo: '/account' };
+    },
+  });
+  postForm(app, deps, {
+    ...route,
+    action: '/account/sessions/end-others',
+    run: async (tx, { principal }) => {
+      await endOtherSessions(tx, principal, deps.now());
       return { goTo: '/account' };
     },
   });

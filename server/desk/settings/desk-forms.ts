@@ -12,7 +12,11 @@ export const LABELS = {
   'key-name': 'What the key is for',
   scope: 'What it may do',
   days: 'Days until it expires',
-  person: 'Who leaves',
+  'who-forgot': 'Who',
+  'whose-role': 'Who',
+  'who-leaves': 'Who leaves',
+  'who-is-back': 'Who comes back',
+  'new-role': 'New role',
   'key-id': 'Which key',
 };
 
@@ -33,34 +37,83 @@ function form(
   };
 }
 
-export function peopleComponents(people: readonly StaffMember[], shown: FormState, own: string): Component[] {
-  const others = people.filter((person) => person.disabledAt === undefined && person.id !== own);
-  const add = form(
-    'Add a person',
-    '/desk/staff',
-    [
-      textField(shown, 'name', LABELS.name),
-      textField(shown, 'email', LABELS.email, { type: 'email' }),
-      selectField(shown, 'role', LABELS.role, ROLE_WORDS),
-      textField({ typed: {}, faults: shown.faults }, 'password', LABELS.password, {
-        type: 'password',
-        autocomplete: 'new-password',
-        hint: 'At least 8 characters; they change it under their own account.',
-      }),
-    ],
-    'Add this person',
-  );
-  if (others.length === 0) return [add];
-  const words = Object.fromEntries(others.map((person) => [person.id, person.name]));
+const picking = (people: readonly StaffMember[]) =>
+  Object.fromEntries(people.map((person) => [person.id, person.name]));
+
+/** What may be done about a person: nothing of it is shown while there is nobody to do it to. */
+function aboutOthers(people: readonly StaffMember[], shown: FormState, own: string): Component[] {
+  const open = people.filter(({ disabledAt }) => disabledAt === undefined);
+  const others = open.filter(({ id }) => id !== own);
+  const left = people.filter(({ disabledAt }) => disabledAt !== undefined);
   return [
-    add,
+    ...(others.length === 0
+      ? []
+      : [
+          form(
+            'Somebody forgot their password',
+            '/desk/staff/password-link',
+            [selectField(FRESH, 'who-forgot', LABELS['who-forgot'], picking(others))],
+            'Make a link for them',
+            'plain',
+          ),
+        ]),
+    ...(open.length < 2
+      ? []
+      : [
+          form(
+            'Change a role',
+            '/desk/staff/role',
+            [
+              selectField(shown, 'whose-role', LABELS['whose-role'], picking(open)),
+              selectField(shown, 'new-role', LABELS['new-role'], ROLE_WORDS),
+            ],
+            'Change the role',
+            'plain',
+          ),
+        ]),
+    ...(others.length === 0
+      ? []
+      : [
+          form(
+            'Take a person off the desk',
+            '/desk/staff/leave',
+            [selectField(FRESH, 'who-leaves', LABELS['who-leaves'], picking(others))],
+            'Take off the desk',
+            'danger',
+          ),
+        ]),
+    ...(left.length === 0
+      ? []
+      : [
+          form(
+            'Bring a person back',
+            '/desk/staff/back',
+            [selectField(FRESH, 'who-is-back', LABELS['who-is-back'], picking(left))],
+            'Bring back',
+            'plain',
+          ),
+        ]),
+  ];
+}
+
+export function peopleComponents(people: readonly StaffMember[], shown: FormState, own: string): Component[] {
+  return [
     form(
-      'Take a person off the desk',
-      '/desk/staff/leave',
-      [selectField(FRESH, 'person', LABELS.person, words)],
-      'Take off the desk',
-      'danger',
+      'Add a person',
+      '/desk/staff',
+      [
+        textField(shown, 'name', LABELS.name),
+        textField(shown, 'email', LABELS.email, { type: 'email' }),
+        selectField(shown, 'role', LABELS.role, ROLE_WORDS),
+        textField({ typed: {}, faults: shown.faults }, 'password', LABELS.password, {
+          type: 'password',
+          autocomplete: 'new-password',
+          hint: 'Left empty, they set their own by a link that you give them. Otherwise at least 8 characters.',
+        }),
+      ],
+      'Add this person',
     ),
+    ...aboutOthers(people, shown, own),
   ];
 }
 

@@ -3,7 +3,7 @@ import { listApiKeys } from '../../auth/api-keys.ts';
 import { requireAdministrator } from '../../auth/principal.ts';
 import { listStaff } from '../../auth/staff.ts';
 import type { Tx } from '../../database/database.ts';
-import { noticeComponent, tableComponent } from '../../web/components.ts';
+import { factsComponent, noticeComponent, tableComponent } from '../../web/components.ts';
 import { type FormState, summaryOf } from '../../web/forms/fields.ts';
 import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -15,7 +15,18 @@ const securityLink: Component = {
   data: { label: 'Who came in', href: '/desk/security' },
 };
 
-export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?: string): Promise<Page> {
+/** What came of a form, with the link that is shown this once. */
+export interface News {
+  readonly text: string;
+  readonly link?: string;
+}
+
+const newsComponents = ({ text, link }: News): Component[] => [
+  noticeComponent(text, { id: 'news' }),
+  ...(link === undefined ? [] : [factsComponent({ items: [{ label: 'Link', value: link }] })]),
+];
+
+export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?: News): Promise<Page> {
   requireAdministrator(req.principal);
   const people = await listStaff(tx, req.principal);
   const keys = await listApiKeys(tx, req.principal);
@@ -28,11 +39,11 @@ export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?
       intro: 'Who works here, and which programs may come in.',
       errors: summaryOf(shown, LABELS),
       sections: [
-        ...(news === undefined ? [] : [noticeComponent(news, { id: 'news' })]),
+        ...(news === undefined ? [] : newsComponents(news)),
         securityLink,
         tableComponent(peopleTable(people)),
         ...peopleComponents(people, shown, req.principal.id),
-        tableComponent(keysTable(keys)),
+        tableComponent(keysTable(keys, people)),
         ...keyComponents(keys, shown),
       ],
     },
