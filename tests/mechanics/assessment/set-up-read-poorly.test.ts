@@ -40,7 +40,13 @@ const POOR: readonly [string, readonly number[], readonly number[], string, RegE
     'zero-not-returned',
     /its zero came back \.004 in off\./,
   ],
-  ['passes that fall', [0.551, 0.543, 0.537], [0, 0, 0], 'drifting-passes', /its passes lie \.014 in apart\./],
+  [
+    'passes that fall',
+    [0.551, 0.543, 0.537],
+    [0, 0, 0],
+    'drifting-passes',
+    /its passes lie \.014 in apart\./,
+  ],
   [
     'one of three back at zero',
     [0.545, 0.552, 0.538],
