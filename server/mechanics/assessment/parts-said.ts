@@ -41,7 +41,7 @@ export function partsSaid(evidence: Evidence) {
   const timing = timingPart(evidence);
   const lash = lashPart(evidence);
   const pushrods = pushrodsPart(evidence);
-  const workings = workingsPart(evidence);
+  const workings = workingsPart(evidence, lash.work.notSet);
   const part = partPart(evidence);
   const raisedElsewhere = [...lash.questions, ...marks.questions];
   const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });

@@ -2,6 +2,7 @@ import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { type GrowthTold, growthTold } from '../../lash/growth.ts';
+import { hasClosed } from '../../lash/lash-questions.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
@@ -29,14 +30,19 @@ const OF_GROWTH: ReadonlySet<string> = new Set([
   'lash-heat-unsaid',
 ]);
 
+const OF_CLOSING: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
+
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
-  { now: last, newest, grewAgain }: LashValveRead,
+  { now: last, newest, grewAgain, growth }: LashValveRead,
   { code, size = '' }: AssessedQuestion,
+  limit: number,
 ): string {
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
   if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
-  const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
+  const isPast = OF_CLOSING.has(code) && !(growth !== undefined && hasClosed(growth, limit));
+  const isOld = isPast || (grewAgain !== undefined && grewAgain.id !== last?.id);
+  const before = isOld ? 'Before that: ' : '';
   return `${gapSaid(newest)} now. ${before}${size}`;
 }
 
@@ -129,5 +135,5 @@ export function headline(
   const nut = valve.growth?.nut ?? 'not-looked';
   const follows =
     chosen === undefined ? undefined : followsFrom(own.code, chosen, nut, adjusterKind(evidence.engine));
-  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${follows ?? own.ask}`);
+  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own, limit)} ${follows ?? own.ask}`);
 }

@@ -15,6 +15,7 @@ import { placeOf, valveSubject } from '../common/said.ts';
 import { sidesSwapped } from '../common/sides-swapped.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import { asItIs, ofSum } from './as-it-is.ts';
+import { pastQuestions } from './closings.ts';
 import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
 import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
@@ -22,7 +23,7 @@ import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
-import { closedGaps, closedHeadline, sinkingNotToRun } from './sinking.ts';
+import { closedGaps, closedHeadline, sinkingNotToRun, sinkingOf } from './sinking.ts';
 import { stopOf } from './stop.ts';
 import { type LashValveRead, valvesOf } from './valves.ts';
 import { type LashWork, workOf } from './work.ts';
@@ -77,12 +78,11 @@ export function lashPart(
 ): PartSaid<LashDetail> & { readonly notToRun: readonly NotToRun[]; readonly work: LashWork } {
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
-  const shims = shimsOf(evidence);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
   const kind = adjusterKind(evidence.engine);
   const sides = sidesSwapped(evidence);
-  const questions = [
+  const raised = [
     ...(sides === undefined ? [] : [sides.question]),
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ order }) => order),
@@ -94,7 +94,15 @@ export function lashPart(
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   const shut = withoutGap(valves, evidence);
-  const closed = closedGaps(valves, questions, limit.value, kind);
+  const closed = closedGaps(valves, limit.value, kind, evidence);
+  const questions = [
+    ...raised,
+    ...pastQuestions(valves, raised, limit.value, kind, evidence),
+    ...sinkingOf(closed).flatMap(({ seat }) => seat ?? []),
+    ...closed.flatMap(({ seat }) => (seat === undefined || inDoubt(seat) ? [] : [seat])),
+  ];
+  const work = workOf(valves, questions, closed, evidence);
+  const shims = shimsOf(evidence, work.notSet);
   const elsewhere = new Set([...shims.detail.rows.map(placeOf), ...ofSum(evidence)]);
   const told = valves.map((valve) => {
     const known = closed.find((each) => each.valve === valve);
@@ -125,13 +133,13 @@ export function lashPart(
       ...asItIs(quiet, evidence, limit),
       ...shims.headlines,
     ],
-    work: { ...workOf(valves, questions, closed, evidence), ...defined({ sides }) },
+    work: { ...work, ...defined({ sides }) },
     notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence), ...sinkingNotToRun(closed)],
     detail: {
       shims: shims.detail,
       adjuster: kind,
       limit,
-      valves: valves.map(({ now: _, ...valve }) => valve),
+      valves: valves.map(({ now: _, counted: _counted, ...valve }) => valve),
       questionIds: questions.map(({ id }) => id),
       setting: settingDetail(evidence),
     },

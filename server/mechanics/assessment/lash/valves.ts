@@ -14,7 +14,8 @@ import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
 import { foundOnHydraulic } from './on-hydraulic.ts';
 
-const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
+/** A line of the log as the mechanics take it. */
+export const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
   cylinder,
   valve,
   gap: { low: gap.value ?? gap.low, high: gap.value ?? gap.high },
@@ -86,6 +87,8 @@ const isOpenFor = (order: AssessedQuestion, lines: readonly LashEvidence[]): boo
 /** The log of one valve, with the newest line of it that counts. */
 export interface LashValveRead extends LashValveDetail {
   readonly now?: LashEvidence;
+  /** The lines that say what its gap did: without what was put aside, or may have been found before its setting. */
+  readonly counted: readonly LashEvidence[];
 }
 
 /** The log of every valve that has one. */
@@ -104,12 +107,17 @@ export const valvesOf = onceEach(asItIs, (evidence: Evidence, most: number): rea
     const growth = growthOf(count, most, evidence);
     // While it is open which came first no growth is told; a stop that stands as it was entered stays.
     const isTold = growth.grewAgain !== undefined || !order.some((each) => isOpenFor(each, count));
+    const inOrder = count.filter(
+      ({ id, moment }) =>
+        moment === 'set' || !order.some((each) => isOpenFor(each, count) && each.restsOn.includes(id)),
+    );
     const newest = twice === undefined ? (now?.gap ?? {}) : gapOf(twice);
     return {
       ...place,
       lines,
       newest,
       order,
+      counted: inOrder,
       ...defined({ now, twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
       ...(isTold ? growth : {}),
     };

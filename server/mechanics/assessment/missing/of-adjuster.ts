@@ -171,7 +171,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail, work: LashWor
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
     ...readAgain(evidence, noise),
     ...atItsHeat(work),
-    ...(hasShims(evidence) ? ofShims(evidence, noise) : []),
+    ...(hasShims(evidence) ? ofShims(evidence, noise, work) : []),
     ...ofFollowerShim(evidence),
     ...(noise.active ? [] : otherGaps(evidence)),
     ...(noise.active ? [] : [ofTurns(evidence, work)]),

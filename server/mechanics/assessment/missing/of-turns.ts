@@ -11,29 +11,33 @@ import { type Need, need, worked } from './need.ts';
 /** More valves than so many are not named at once. */
 const FEW = 3;
 
-/** Every valve of the log is as it should be, or a shop looks at it first: nothing is left to be turned. */
-function isDone(evidence: Evidence, { sinking }: LashWork): boolean {
+/** Something is looked at before it is set. */
+const waits = (notSet: LashWork['notSet'], place: ValvePlace): boolean =>
+  notSet.some((each) => placeOf(each) === placeOf(place));
+
+/** Every valve of the log is as it should be, or something is looked at first: nothing is left to be turned. */
+function isDone(evidence: Evidence, { notSet }: LashWork): boolean {
   const standing = evidence.lash.filter((line) => line.standing);
   return (
     standing.length > 0 &&
-    standing.every((line) => sinking.has(placeOf(line)) || lashDone(evidence, line) !== undefined)
+    standing.every((line) => waits(notSet, line) || lashDone(evidence, line) !== undefined)
   );
 }
 
 /** The valves that a turn is worked out for: found, and not as they should be. */
-function toTurn(evidence: Evidence, { sinking }: LashWork): ValvePlace[] {
+function toTurn(evidence: Evidence, { notSet }: LashWork): ValvePlace[] {
   const standing = evidence.lash.filter((line) => line.standing);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()].toSorted(byPlace);
   return places.filter(
     (place) =>
-      !sinking.has(placeOf(place)) &&
+      !waits(notSet, place) &&
       usableLash(evidence, place)?.moment === 'found' &&
       lashDone(evidence, place) === undefined,
   );
 }
 
 /** Valves found at a gap that no kept turn was worked out from, and that is not as it should be. */
-function withoutSum(evidence: Evidence, { sinking }: LashWork): LashEvidence[] {
+function withoutSum(evidence: Evidence, { notSet }: LashWork): LashEvidence[] {
   const sums = allKept(evidence, 'turns').map((kept) => turnMade(kept, evidence));
   // Which gap holds, and of which valve a turn is, is asked first.
   if (sums.some(({ twice, against }) => [...twice, ...against].some(inDoubt))) return [];
@@ -43,14 +47,14 @@ function withoutSum(evidence: Evidence, { sinking }: LashWork): LashEvidence[] {
   if (told.size === 0) return [];
   return places.flatMap((place) => {
     const now = usableLash(evidence, place);
-    const waits =
+    const isLeft =
       now?.moment === 'found' &&
       now.gap.value !== undefined &&
       now.gap.value > 0 &&
-      !sinking.has(placeOf(place)) &&
+      !waits(notSet, place) &&
       lashDone(evidence, place) === undefined &&
       !told.has(placeOf(place));
-    return waits ? [now] : [];
+    return isLeft ? [now] : [];
   });
 }
 

@@ -64,20 +64,29 @@ function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
 export const isFromNoGap = ({ lashFound }: TurnsEvidence): boolean =>
   lashFound !== undefined && lashFound <= EQUAL;
 
+/** Valves that the same turn is not made on. */
+const notSetSaid = ({ notSet }: Pick<TurnMade, 'notSet'>): string =>
+  notSet.length === 0 ? '' : ` Not there yet: ${listed(notSet.map(({ why }) => why))}.`;
+
 /** A turn that was made is history: whoever made it once more would be as far off again. */
 function lashSaid(set: TurnsEvidence, told: TurnMade): string {
   const { waiting, made } = told;
   const places = listed(waiting.map(placeOf));
   if (isFromNoGap(set) && (waiting.length > 0 || made.length === 0))
     return `${places === '' ? 'No gap was found' : `No gap was found at ${places}`}: how far that valve is held open nobody knows. Back off until there is a gap, read it, and work the turn out from there.`;
-  if (waiting.length > 0) return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.`;
+  if (waiting.length > 0)
+    return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.${notSetSaid(told)}`;
+  if (made.length === 0 && told.notSet.length > 0)
+    return `Nothing is told of these turns yet: ${listed(told.notSet.map(({ why }) => why))}.`;
   if (made.length === 0)
     return `${turnSaid(set.turns)}: the lash goes ${span(set)}. Which valve was found so?`;
   const found = listed(made.filter(({ how }) => how === 'found').map(placeOf));
   return [
     ...setSaid(set, told),
     ...(found === '' ? [] : [`No turn holds ${span(set)} any more: found otherwise since at ${found}.`]),
-  ].join(' ');
+  ]
+    .join(' ')
+    .concat(notSetSaid(told));
 }
 
 /** Over the band by less than turns are counted to, it is over all the same, and not called too far. */
@@ -134,5 +143,5 @@ export function turnsSaid(set: TurnsEvidence, made: TurnMade, against: Asked): s
   if (byLash) return lashSaid(set, made);
   if (preload !== undefined) return preloadTurned(set, preload, against);
   const change = lashChange ?? 0;
-  return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.${change < 0 ? shutSaid(against.shut) : ''}`;
+  return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.${change < 0 ? shutSaid(against.shut) : ''}${notSetSaid(made)}`;
 }

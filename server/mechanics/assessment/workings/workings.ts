@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { BUILD, type KeptSet, lastKept, STEPS } from '../common/kept.ts';
+import type { NotSet } from '../common/not-set.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { sidesSwapped } from '../common/sides-swapped.ts';
 import type { SetEvidence } from '../evidence/kept-sums.ts';
@@ -19,7 +20,7 @@ import { setSaid } from './said.ts';
 import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
 import { sumsTooFar, tooFarSaid } from './too-far.ts';
-import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
+import { NOT_MADE, type TurnMade, turnMade, withoutNotSet } from './turn-made.ts';
 import { isFromNoGap, turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
@@ -89,7 +90,7 @@ function isToMake(sum: SumSaid): boolean {
   if ((set.preload ?? 0) < 0 || isFromNoGap(set) || sum.doubt !== undefined) return false;
   return isOverBand(set, sum.band)
     ? isAskedFor(sum)
-    : sum.made.made.length === 0 || sum.made.waiting.length > 0;
+    : sum.made.waiting.length > 0 || (sum.made.made.length === 0 && sum.made.notSet.length === 0);
 }
 
 const openOf = ({ questions, waits }: SumSaid): AssessedQuestion | undefined =>
@@ -107,8 +108,12 @@ function told(sum: SumSaid): string {
     : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${open.ask}`;
 }
 
+/** Every valve that it would be made on is looked at first. */
+const isHeld = ({ waiting, made, notSet }: TurnMade): boolean =>
+  notSet.length > 0 && waiting.length + made.length === 0;
+
 const quantityOf = (sum: SumSaid): AssessedQuantity =>
-  ofSet(sum.kept.set, openOf(sum) !== undefined || sum.doubt !== undefined);
+  ofSet(sum.kept.set, openOf(sum) !== undefined || sum.doubt !== undefined || isHeld(sum.made));
 
 const headlineOf = (sum: SumSaid): Headline => ({
   id: `headline:working:${sum.kept.set.of}`,
@@ -122,18 +127,19 @@ const headlineOf = (sum: SumSaid): Headline => ({
  * What was worked out and kept of adjusters, pushrods and stands, each in a sentence; a plunger past its bottom stops it.
  *
  * @param evidence everything on the record, in SI; of several sums of one kind the one that was kept last counts
+ * @param notSet valves that nobody sets yet: no turn is told of them
  * @returns a sentence and a figure for each kind, what their threads ask, and the stop
  *
  * Validity: as the computations that they were kept of.
  * Source: as those; that nobody turns an engine whose plunger is on its bottom by common practice, no published source.
  */
-export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
+export function workingsPart(evidence: Evidence, notSet: readonly NotSet[] = []): PartSaid<WorkingsDetail> {
   const preloads = keptPreloads(evidence);
   const turns = lastKept(evidence, 'turns');
   const band = bandIn(preloads);
   const travel = travelSaid(evidence);
   const tooFar = turns === undefined ? undefined : tooFarSaid(turns, band, evidence);
-  const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
+  const made = turns === undefined ? NOT_MADE : withoutNotSet(turnMade(turns, evidence), turns.set, notSet);
   const allTooFar = sumsTooFar(evidence);
   const workedOut = new Set(onlyWorkedOut(allTooFar.flat(), evidence).map(({ id }) => id));
   const sides = sidesSwapped(evidence);
