@@ -3,6 +3,7 @@ import type { TurnsEvidence } from '../../../server/mechanics/assessment/evidenc
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, MM } from '../../../server/mechanics/kit/si.ts';
 import { about, answering, line, log, toldOf, withLines, workOfLog } from './lash-log.ts';
+import { said } from './noise-build.ts';
 
 /* Growth or closing of more than .004 is not ordinary; a valve that sinks closes its gap: common practice, no published source. */
 const hot = { engine: 'hot' } as const;
@@ -120,6 +121,17 @@ describe('a gap that grew, or whose nut moved', () => {
     const moved = summed(about(log([line(1, '2026-11-20', 0.027, { ...hot, nut: 'moved' })])), 0.027, 0.018);
     expect(toldOf(moved).told).not.toMatch(TURN);
     expect(workOfLog(moved).mend?.sentence).toMatch(/why the nut moved/);
+  });
+
+  test.each([
+    ['noise-set-screw', 'loose'],
+    ['noise-stud-top', 'domed'],
+    ['noise-tip', 'worn'],
+  ])('%s %s is put right before its turn', (code, answer) => {
+    const alone = about(log([line(1, '2026-11-20', 0.027, hot)]), NOISE);
+    const told = summed({ ...alone, answers: [said(code, answer)] }, 0.027, 0.018);
+    expect(toldOf(told).told).toMatch(/Nothing is told of these turns yet: .* put right first/);
+    expect(toldOf(summed(alone, 0.027, 0.018)).told).toMatch(TURN);
   });
 
   test('of two valves at that gap the other has its turn', () => {

@@ -120,12 +120,14 @@ export function withoutNotSet(
   notSet: readonly NotSet[],
 ): TurnMade {
   const isOn = (place: ValvePlace) => (each: NotSet) => placeOf(each) === placeOf(place);
+  // Of one valve the gravest is told: the lash log goes before what was answered.
+  const first = notSet.filter((each, at) => notSet.findIndex(isOn(each)) === at);
   return {
     ...told,
     waiting: told.waiting.filter((place) => !notSet.some(isOn(place))),
     notSet:
       lashFound === undefined
-        ? notSet
-        : notSet.filter((each) => told.waiting.some((place) => isOn(place)(each))),
+        ? first
+        : first.filter((each) => told.waiting.some((place) => isOn(place)(each))),
   };
 }
