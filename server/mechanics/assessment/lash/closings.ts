@@ -5,6 +5,7 @@ import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
+import { byArm } from '../common/lash-log-of.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { question } from './questions.ts';
 import { asLine, type LashValveRead } from './valves.ts';
@@ -18,7 +19,7 @@ export interface Closing {
   readonly question?: AssessedQuestion;
   /** What that was answered. */
   readonly chosen?: string;
-  /** It was set again since. */
+  /** It was set again since, or another arm is on. */
   readonly past: boolean;
 }
 
@@ -43,23 +44,25 @@ export function closingsOf(
   evidence: Evidence,
 ): Closing[] {
   const sure = valve.counted.filter((line) => !isLashDoubted(evidence, line));
-  return lotsOf(sure).flatMap((lot): Closing[] => {
-    const [base] = lot;
-    const [growth] = lashGrowths(lot.map(asLine), limit);
-    if (base === undefined || growth === undefined || !hasClosed(growth, limit)) return [];
-    const [raised] = lashQuestions([growth], limit, kind);
-    const own = raised === undefined ? undefined : question(raised, [], [valve], evidence);
-    const chosen = own === undefined ? undefined : chosenOf(own);
-    return [
-      {
-        growth,
-        base,
-        past: lot.at(-1) !== sure.at(-1),
-        ...(own === undefined ? {} : { question: own }),
-        ...(chosen === undefined ? {} : { chosen }),
-      },
-    ];
-  });
+  return byArm(sure)
+    .flatMap(lotsOf)
+    .flatMap((lot): Closing[] => {
+      const [base] = lot;
+      const [growth] = lashGrowths(lot.map(asLine), limit);
+      if (base === undefined || growth === undefined || !hasClosed(growth, limit)) return [];
+      const [raised] = lashQuestions([growth], limit, kind);
+      const own = raised === undefined ? undefined : question(raised, [], [valve], evidence);
+      const chosen = own === undefined ? undefined : chosenOf(own);
+      return [
+        {
+          growth,
+          base,
+          past: lot.at(-1) !== sure.at(-1) || valve.now === undefined,
+          ...(own === undefined ? {} : { question: own }),
+          ...(chosen === undefined ? {} : { chosen }),
+        },
+      ];
+    });
 }
 
 /** What is asked still of a gap that had closed before it was set again: setting it answers nothing. */

@@ -14,6 +14,7 @@ import { offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
 import { followsFrom } from './growth-answers.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
+import { WITH_OTHER_ARM } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
 
 /** Nothing below none is told of one end of it: it may not have changed at all. */
@@ -117,6 +118,11 @@ export function headline(
   ];
   if (valve.hydraulic !== undefined)
     return said(hydraulicSaid(valve, valve.newest, valve.hydraulic, evidence));
+  const last = valve.lines.at(-1);
+  if (valve.now === undefined && last !== undefined)
+    return said(
+      `Lash of ${placeOf(valve)}, ${WITH_OTHER_ARM}: ${gapSaid(last.gap)} belongs to the arm before. Set it again, and enter it.`,
+    );
   const [own] = questions
     .filter((each) => keyOf(each.about) === keyOf(about))
     .filter(({ code }) => code !== 'sum-against-log')

@@ -51,6 +51,7 @@ function quantity(
     conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
     lacks: [
       ...(twice !== undefined && twice.holds === undefined ? [WHICH_HOLDS] : []),
+      ...(line === undefined ? ['the gap with the arm that is on now'] : []),
       ...(order.some(inDoubt) ? ['whether it was found before it was set that day'] : []),
       ...hydraulicLack(hydraulic, evidence),
       ...(doubted ? ['whether it was read and entered right'] : []),

@@ -75,9 +75,13 @@ const SAID: Readonly<Record<How, (part: string, closed: Closed) => string>> = {
   'at-other-heat': () => 'It was not read at the heat it was set at: nothing is told of it before it is.',
 };
 
+/** Nothing was set or found since another arm is on. */
+export const WITH_OTHER_ARM = 'not read with the arm that is on';
+
 /** What it is now; what it did before it was set again stays told. */
 function nowSaid({ valve: { newest, now }, closing: { past, growth } }: Closed, limit: number): string {
   const said = closedSaid(growth, limit);
+  if (now === undefined) return `${WITH_OTHER_ARM}. Before that: ${lowerFirst(said)}`;
   if (!past) return `${gapSaid(newest)} now. ${said}`;
   return now?.moment === 'set'
     ? `set again to ${gapSaid(newest)}. Before that: ${lowerFirst(said)}`

@@ -6,7 +6,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
-import { lashLogOf, orderQuestions } from '../common/lash-log-of.ts';
+import { byArm, lashLogOf, orderQuestions, wholeLogOf } from '../common/lash-log-of.ts';
 import { countingLog } from '../common/newest-lash.ts';
 import { asItIs, onceEach } from '../common/once.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -54,13 +54,15 @@ const isLifted = ({ line }: GrewAgain, { stopsLifted = [] }: Evidence['call']): 
  */
 function growthOf(
   lines: readonly LashEvidence[],
+  ofArms: readonly (readonly LashEvidence[])[],
   most: number,
   evidence: Evidence,
 ): Pick<LashValveDetail, 'growth' | 'grewAgain'> {
   // What nobody is sure was read or entered right tells no growth; a stop that stands as it was entered stays.
   const sure = lines.filter((line) => !isLashDoubted(evidence, line));
   const [newest] = lashGrowths(sure.map(asLine), most);
-  const again = grewAgainAt(lines, most);
+  // With whichever arm: another arm takes no stop away.
+  const again = ofArms.flatMap((each) => grewAgainAt(each, most) ?? []).at(-1);
   const isNewest = again?.line === lines.findLast(({ moment }) => moment === 'found');
   return again === undefined || (!isNewest && isLifted(again, evidence.call))
     ? defined({ growth: newest })
@@ -98,13 +100,14 @@ export const valvesOf = onceEach(asItIs, (evidence: Evidence, most: number): rea
     ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
   ];
   return places.map((place) => {
-    const lines = lashLogOf(evidence, place);
+    const lines = wholeLogOf(evidence, place);
+    const before = lines.filter((line) => !lashLogOf(evidence, place).includes(line));
     const twice = foundTwice(evidence, place);
     const counting = countingLog(evidence, place);
     const now = counting.at(-1);
     const count = counting.filter((line) => twice === undefined || counts(line, twice));
     const order = orderQuestions(evidence, place);
-    const growth = growthOf(count, most, evidence);
+    const growth = growthOf(count, byArm([...before, ...count]), most, evidence);
     // While it is open which came first no growth is told; a stop that stands as it was entered stays.
     const isTold = growth.grewAgain !== undefined || !order.some((each) => isOpenFor(each, count));
     const inOrder = count.filter(
@@ -117,7 +120,7 @@ export const valvesOf = onceEach(asItIs, (evidence: Evidence, most: number): rea
       lines,
       newest,
       order,
-      counted: inOrder,
+      counted: [...before, ...inOrder],
       ...defined({ now, twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
       ...(isTold ? growth : {}),
     };
