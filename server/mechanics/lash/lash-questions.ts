@@ -7,7 +7,7 @@ import { ADJUSTER_WORDS, type AdjusterKind } from './adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from './types.ts';
 
 /** From this many valves on, all of them growing is not one valve's own fault. */
-const MANY = 3;
+export const MANY = 3;
 
 const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
 

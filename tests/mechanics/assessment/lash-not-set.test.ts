@@ -102,6 +102,30 @@ describe('a valve that may be sinking', () => {
   });
 });
 
+describe('valves that closed alike', () => {
+  const four = [1, 2, 3, 4].flatMap((cylinder) => [
+    line(cylinder, '2026-10-02', 0.02, { id: `s${cylinder}`, cylinder, moment: 'set', ...hot }),
+    line(cylinder + 4, '2026-10-20', 0.013, { id: `f${cylinder}`, cylinder, ...hot }),
+  ]);
+
+  test('are one finding: what all had in common is asked before seats are looked at', () => {
+    const { told, stops, next, codes } = toldOf(about(log(four)));
+    expect(told.match(/sinking/g)).toHaveLength(1);
+    expect(told).toMatch(/1 exhaust, 2 exhaust, 3 exhaust and 4 exhaust closed by \.007 in, all alike\./);
+    expect(stops.split('\n')).toHaveLength(1);
+    expect(codes).toContain('lash-closed-alike');
+    expect(next?.sentence).toMatch(/^Ask how, by whom, with which feelers and at what heat/);
+    const same = answering(about(log(four)), 'lash-closed-alike', 'not-found');
+    expect(toldOf(same).next?.sentence).toMatch(/have a qualified shop look at valve and seat/);
+    expect(toldOf(same).stops).toMatch(/sinking/);
+  });
+
+  test('by unlike amounts are each told by themselves', () => {
+    const unlike = four.map((each, at) => (at === 1 ? { ...each, gap: { value: 0.009 * IN } } : each));
+    expect(toldOf(about(log(unlike))).codes).not.toContain('lash-closed-alike');
+  });
+});
+
 describe('a gap that grew, or whose nut moved', () => {
   const grown = line(2, '2026-11-20', 0.027, hot);
   const set = line(1, '2026-11-01', 0.018, { moment: 'set', ...hot });

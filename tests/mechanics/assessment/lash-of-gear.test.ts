@@ -167,3 +167,21 @@ describe('what gauges leave open', () => {
     expect(told).not.toMatch(/read again since/);
   });
 });
+
+test('while it is open how a hydraulic lifter stood, nothing is told of what its gap did, and that is asked next', () => {
+  const base = about(log([]), 'noise-or-failure');
+  const evidence: Evidence = {
+    ...base,
+    engine: { ...base.engine, mounting: 'pedestal', lifter: 'hydraulic-flat' },
+    call: { ...base.call, engineState: 'has-run' },
+    answers: [
+      { id: 'a1', line: 50, code: 'noise-signs', question: '', answer: 'none' },
+      { id: 'a2', line: 51, code: 'noise-which', question: '', answer: 'one: 3 exhaust' },
+    ],
+    lash: [line(1, '2026-10-01', 0.008, { moment: 'set' }), line(2, '2026-10-20', 0.016)],
+  };
+  const { codes, next } = toldOf(evidence);
+  expect(codes).toContain('gap-on-hydraulic');
+  expect(codes).not.toContain('lash-grew');
+  expect(next?.action).toBe('gap-on-hydraulic');
+});

@@ -84,3 +84,9 @@ export function offCardHeadline(evidence: Evidence, place: ValvePlace): Headline
     },
   ];
 }
+
+/** The same after what else is told of it: ` The card asks for .008 in: .004 to .006 in wide.` */
+export function besideCard(evidence: Evidence, place: ValvePlace): string {
+  const off = isAbout(evidence) ? offCard(evidence, place) : undefined;
+  return off?.way === undefined ? '' : ` ${upperFirst(askedFor(off))}: ${bySaid(off, off.way)}.`;
+}

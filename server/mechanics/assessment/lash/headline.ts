@@ -10,7 +10,7 @@ import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import { offCardHeadline } from './against-card.ts';
+import { besideCard, offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
 import { followsFrom } from './growth-answers.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
@@ -131,7 +131,7 @@ export function headline(
     .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));
   if (own === undefined) {
     const open = openGrowth(valve, limit);
-    if (open !== undefined) return said(open);
+    if (open !== undefined) return said(`${open}${byCard ? besideCard(evidence, valve) : ''}`);
     const held = heldSince(valve);
     return held.length > 0 || !byCard ? held : offCardHeadline(evidence, valve);
   }

@@ -15,11 +15,12 @@ import { placeOf, valveSubject } from '../common/said.ts';
 import { sidesSwapped } from '../common/sides-swapped.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import { asItIs, ofSum } from './as-it-is.ts';
+import { alikeHeadline, alikeNotToRun, closedAlike } from './closed-alike.ts';
 import { pastQuestions } from './closings.ts';
 import type { LashDetail } from './detail.ts';
 import { headline } from './headline.ts';
 import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
-import { hydraulicLack } from './on-hydraulic.ts';
+import { hydraulicLack, ON_HYDRAULIC, tellsOfAdjuster } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
@@ -80,6 +81,10 @@ export function lashPart(
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
+  // How a hydraulic lifter stood decides first whether its gap is one; a stop stays meanwhile.
+  const counting = valves.flatMap(({ hydraulic, growth }) =>
+    tellsOfAdjuster(hydraulic) ? (growth ?? []) : [],
+  );
   const again = grewAgain(growths, limit.value);
   const kind = adjusterKind(evidence.engine);
   const sides = sidesSwapped(evidence);
@@ -89,15 +94,18 @@ export function lashPart(
     ...valves.flatMap(({ order }) => order),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
     ...valves.flatMap(({ hydraulic }) => hydraulic ?? []),
-    ...lashQuestions(growths, limit.value, kind)
+    ...lashQuestions(counting, limit.value, kind)
       .filter((found) => !isToldByCard(found, valves, evidence))
       .map((found) => question(found, again, valves, evidence)),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   const shut = withoutGap(valves, evidence);
   const closed = closedGaps(valves, limit.value, kind, evidence);
+  const alike = closedAlike(sinkingOf(closed), evidence);
+  const inOne = new Set(alike?.closed.map(({ valve }) => valve));
   const questions = [
     ...raised,
+    ...(alike === undefined ? [] : [alike.question]),
     ...pastQuestions(valves, raised, limit.value, kind, evidence),
     ...sinkingOf(closed).flatMap(({ seat }) => seat ?? []),
     ...closed.flatMap(({ seat }) => (seat === undefined || inDoubt(seat) ? [] : [seat])),
@@ -107,6 +115,7 @@ export function lashPart(
   const elsewhere = new Set([...shims.detail.rows.map(placeOf), ...ofSum(evidence)]);
   const told = valves.map((valve) => {
     const known = closed.find((each) => each.valve === valve);
+    if (inOne.has(valve)) return { valve, own: [] };
     return {
       valve,
       own:
@@ -119,7 +128,7 @@ export function lashPart(
           : closedHeadline(known, evidence, limit.value),
     };
   });
-  const quiet = told.flatMap(({ valve, own }) => (own.length === 0 ? [valve] : []));
+  const quiet = told.flatMap(({ valve, own }) => (own.length === 0 && !inOne.has(valve) ? [valve] : []));
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
@@ -130,12 +139,23 @@ export function lashPart(
       ...(sides?.said === undefined
         ? []
         : [{ id: 'headline:lash-sides', about: BUILD, step: 'adjuster' as const, sentence: sides.said }]),
+      ...(alike === undefined ? [] : [alikeHeadline(alike)]),
       ...told.flatMap(({ own }) => own),
       ...asItIs(quiet, evidence, limit),
       ...shims.headlines,
     ],
-    work: { ...work, ...defined({ sides }) },
-    notToRun: [...shims.notToRun, ...noGapNotToRun(shut, evidence), ...sinkingNotToRun(closed)],
+    work: {
+      ...work,
+      hydraulic: questions.filter(({ code }) => code === ON_HYDRAULIC),
+      ...defined({ sides }),
+    },
+    notToRun: [
+      ...shims.notToRun,
+      ...noGapNotToRun(shut, evidence),
+      ...(alike === undefined
+        ? sinkingNotToRun(closed)
+        : [alikeNotToRun(alike), ...sinkingNotToRun(closed.filter(({ valve }) => !inOne.has(valve)))]),
+    ],
     detail: {
       shims: shims.detail,
       adjuster: kind,

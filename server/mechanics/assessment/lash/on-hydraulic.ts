@@ -9,6 +9,9 @@ import { isLashDoubted } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 
+/** The question how its lifter stood. */
+export const ON_HYDRAULIC = 'gap-on-hydraulic';
+
 /** What takes up the gap by its oil, and what a gap at it says, by valve gear. */
 interface Hydraulic {
   readonly named: string;
@@ -103,7 +106,7 @@ export function foundOnHydraulic(
   const words = hydraulicOf(evidence);
   const raised = asked(
     {
-      code: 'gap-on-hydraulic',
+      code: ON_HYDRAULIC,
       weight: 'strong',
       ask: `How did the ${words.named} of ${placeOf(place)} stand when its gap was found?`,
       knownBy: 'how did the lifter stand when its gap was found',

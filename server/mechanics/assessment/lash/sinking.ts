@@ -8,6 +8,7 @@ import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { type Closing, closingsOf } from './closings.ts';
 import { HELD, ONE_HEAT } from './growth-answers.ts';
+import { tellsOfAdjuster } from './on-hydraulic.ts';
 import { SEAT, seatQuestion } from './seat-looked.ts';
 import type { LashValveRead } from './valves.ts';
 
@@ -51,6 +52,7 @@ export function closedGaps(
   return valves.flatMap((valve) => {
     // With no gap at all the adjuster is backed off first.
     if ((valve.newest.value ?? valve.newest.high ?? 1) <= EQUAL) return [];
+    if (!tellsOfAdjuster(valve.hydraulic)) return [];
     const all = closingsOf(valve, limit, kind, evidence).flatMap((closing): Closed[] => {
       const how = howOf(closing, kind);
       if (how === undefined) return [];

@@ -25,6 +25,8 @@ export interface LashWork {
   readonly mend: readonly NextAction[];
   /** The same where nothing was found yet. */
   readonly lookOn: readonly NextAction[];
+  /** How lifters stood whose gap was found: what it says hangs on that. */
+  readonly hydraulic: readonly AssessedQuestion[];
   readonly sides?: SidesSwapped;
 }
 
@@ -103,7 +105,7 @@ export function workOf(
   questions: readonly AssessedQuestion[],
   closed: readonly Closed[],
   evidence: Evidence,
-): Omit<LashWork, 'sides'> {
+): Omit<LashWork, 'sides' | 'hydraulic'> {
   const all = valves.flatMap((valve) => grown(valve, questions, evidence) ?? []);
   const notSet = notSetOf(valves, questions, closed, evidence);
   const told = new Set(all.map(({ action: { about } }) => keyOf(about)));

@@ -13,7 +13,7 @@ import { ofSet } from './figures.ts';
 import { heatSumsQuestion } from './heat-sums.ts';
 import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
 import { type Outdated, outdatedOf } from './outdated.ts';
-import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
+import { type Band, bandIn, bandQuestions, isOverBand } from './over-band.ts';
 import { shutBy } from './past-gap.ts';
 import { rodQuestions } from './rods.ts';
 import { setSaid } from './said.ts';
@@ -162,7 +162,7 @@ export function workingsPart(evidence: Evidence, notSet: readonly NotSet[] = [])
           ...threadAsked(last.set, evidence),
           ...(name === 'turns' ? lifterQuestions(evidence) : []),
         ],
-        over: name === 'turns' && tooFar !== undefined ? [] : overBandQuestions(last, band, travel, evidence),
+        over: name === 'turns' && tooFar !== undefined ? [] : bandQuestions(last, band, travel, evidence),
         band,
         workedOut: last.id !== undefined && workedOut.has(last.id),
         ...(name === 'turns' && turns !== undefined
