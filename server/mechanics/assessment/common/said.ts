@@ -103,3 +103,7 @@ export function listed(items: readonly string[]): string {
 /** `2 gaps`, `a gap`; of none nothing. */
 export const counted = (one: string, count: number): string[] =>
   count === 0 ? [] : [count === 1 ? `a ${one}` : `${count} ${one}s`];
+
+/** `1 intake .020 in`, `1 intake 2: .020 in`: the number of a valve does not run into its figure. */
+export const withFigure = (place: ValvePlace, figure: string): string =>
+  `${placeOf(place)}${/\d$/.test(placeOf(place)) ? ':' : ''} ${figure}`;

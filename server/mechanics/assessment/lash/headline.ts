@@ -1,3 +1,4 @@
+import { isAnswer } from '../../../../shared/begins-with.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
@@ -5,14 +6,14 @@ import { type GrowthTold, growthTold } from '../../lash/growth.ts';
 import { hasClosed } from '../../lash/lash-questions.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
+import { foundOf, inDoubt, partsOfId } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { besideCard, offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
-import { followsFrom } from './growth-answers.ts';
+import { ANSWERS, followsFrom, PUT_RIGHT } from './growth-answers.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
 import { WITH_OTHER_ARM } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
@@ -57,8 +58,25 @@ const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefi
     `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
 };
 
+/** What was answered of its growth is known still, once nothing is asked of it any more. */
+function whySaid(place: ValvePlace, { answers }: Evidence): string {
+  const about = keyOf(valveSubject(place));
+  const own = answers
+    .filter(({ questionId }) => {
+      const parts = partsOfId(questionId);
+      return parts?.code === 'lash-grew' && parts.about === about;
+    })
+    .toSorted((a, b) => a.line - b.line)
+    .at(-1);
+  if (own === undefined) return 'Why it grew is not known.';
+  if (isAnswer(own.answer, PUT_RIGHT)) return 'Its cause was found and put right, as was answered.';
+  return foundOf(own, ANSWERS['lash-grew']) === true
+    ? 'Its cause was found, as was answered.'
+    : 'Why it grew is not known.';
+}
+
 /** It grew once, was set again and has held since: its cause was not found by that. */
-function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
+function heldSince({ growth, newest, ...place }: LashValveDetail, evidence: Evidence): Headline[] {
   const about = valveSubject(place);
   if (growth?.before === undefined) return [];
   const since = SINCE[growthTold(growth)](growth);
@@ -68,7 +86,7 @@ function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again${since}. Why it grew is not known.`,
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again${since}. ${whySaid(place, evidence)}`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
@@ -132,7 +150,7 @@ export function headline(
   if (own === undefined) {
     const open = openGrowth(valve, limit);
     if (open !== undefined) return said(`${open}${byCard ? besideCard(evidence, valve) : ''}`);
-    const held = heldSince(valve);
+    const held = heldSince(valve, evidence);
     return held.length > 0 || !byCard ? held : offCardHeadline(evidence, valve);
   }
   if (own.code === 'found-twice') return said(own.ask);

@@ -145,6 +145,13 @@ const quantity = (
   ];
 };
 
+/** As near to what is wanted as is left, whatever its feelers leave open. */
+function isRight({ found, wanted, lacks }: Known, within: number): boolean {
+  const middle = middleOf(found);
+  if (middle === undefined || wanted === undefined || lacks.length > 0) return false;
+  return Math.abs(middle - wanted) + halfOf(found) <= within + EQUAL;
+}
+
 /** What goes in; where that leaves the lash out of what is allowed, what is to be had first. */
 function choiceOf(
   { shim, wanted, found }: Known,
@@ -157,7 +164,9 @@ function choiceOf(
   const { from, lash } = chosen;
   const giver = typeof from === 'number' ? places[from] : undefined;
   const half = halfOf(found);
-  const misses = Math.abs(lash - wanted) + half > within + EQUAL;
+  // As good as what is wanted to whatever its feelers tell, it is no reason to order another.
+  const isAsGood = Math.abs(chosen.shim - shim) <= half + EQUAL;
+  const misses = !isAsGood && Math.abs(lash - wanted) + half > within + EQUAL;
   return {
     choice: {
       shim: chosen.shim,
@@ -223,10 +232,23 @@ export function shimsOf(
       : [{ fitted, found: middle, wanted }];
   });
   const chosen = chooseShims(wants, stock, within);
-  const rows = all.map((known): ShimRow => {
+  const choices = all.map((known) => {
     const at = complete.indexOf(known);
     const choice = choiceOf(known, at < 0 ? undefined : chosen[at], complete, within);
-    const row = { ...known, ...choice, ...(at < 0 ? {} : besideOf(known, choice, stock)) };
+    return { ...known, ...choice, ...(at < 0 ? {} : besideOf(known, choice, stock)) };
+  });
+  const rows = choices.map((known): ShimRow => {
+    const to = choices.find(
+      ({ choice, toHave }) =>
+        toHave === undefined &&
+        choice?.fromValve !== undefined &&
+        placeOf(choice.fromValve) === placeOf(known),
+    );
+    const row = {
+      ...known,
+      ...(isRight(known, within) ? { right: true as const } : {}),
+      ...(to === undefined ? {} : { givesTo: { cylinder: to.cylinder, valve: to.valve } }),
+    };
     return { ...row, sentence: shimSentence(row, (evidence.engine.shimStock ?? []).length > 0) };
   });
   return {
