@@ -165,3 +165,10 @@ describe('a gap that grew, or whose nut moved', () => {
     );
   });
 });
+
+test('a gap that is the one wanted, nearer than feelers tell two apart, takes no turn', () => {
+  // 0.5 mm is .0197 in.
+  const evidence = summed(about(log([line(1, '2026-11-20', 0.0197, hot)])), 0.0197, 0.02);
+  expect(toldOf(evidence).told).toMatch(/No turn is needed: the lash is the one that is wanted/);
+  expect(toldOf(evidence).details.workings.turnToMake).toBeUndefined();
+});

@@ -5,10 +5,11 @@ import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { changeBetween } from '../../lash/growth.ts';
 import type { Headline } from '../assessment.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { lashDone } from '../common/lash-done.ts';
 import { type LashWanted, lashWanted } from '../common/lash-wanted.ts';
-import { bareInches, inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import { bareFeeler, feeler, inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import { hasShims } from '../common/shimmed.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Bounds, Evidence, ValvePlace } from '../evidence.ts';
 
@@ -44,8 +45,8 @@ function offCard(evidence: Evidence, place: ValvePlace): OffCard | undefined {
 function bySaid({ low, high }: OffCard, way: Way): string {
   const [least, most] = way === 'wide' ? [low, high] : [negated(high), negated(low)];
   if (least === undefined) return way;
-  if (most === undefined) return `at least ${inches(least)} ${way}`;
-  return `${most - least > EQUAL ? `${bareInches(least)} to ${inches(most)}` : inches(least)} ${way}`;
+  if (most === undefined) return `at least ${feeler(least)} ${way}`;
+  return `${most - least > EQUAL ? `${bareFeeler(least)} to ${feeler(most)}` : feeler(least)} ${way}`;
 }
 
 const negated = (si: number | undefined): number | undefined => (si === undefined ? undefined : -si);
@@ -69,6 +70,12 @@ const isAbout = ({ call: { goal } }: Evidence): boolean => {
   return asks.includes('adjuster') || waitsFor.includes('sheet');
 };
 
+/** Of a follower no sum tells what sets it: how it is set all the same. */
+const setBySaid = (evidence: Evidence): string =>
+  evidence.engine.gear === 'finger-follower' && !hasShims(evidence)
+    ? ' It is set by the screw at its pivot, in small steps with a feeler in the gap after each, or by the pad or shim over the stem: the engine maker’s way goes first.'
+    : '';
+
 /** What is told of a valve whose gap nothing else is told of. */
 export function offCardHeadline(evidence: Evidence, place: ValvePlace): Headline[] {
   const off = isAbout(evidence) ? offCard(evidence, place) : undefined;
@@ -79,7 +86,7 @@ export function offCardHeadline(evidence: Evidence, place: ValvePlace): Headline
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `${upperFirst(placeOf(place))}: found at ${gapSaid(off.found)} ${off.wanted.heat}, ${askedFor(off)}: ${off.way === undefined ? UNTOLD : bySaid(off, off.way)}.`,
+      sentence: `${upperFirst(placeOf(place))}: found at ${lashSaid(off.found)} ${off.wanted.heat}, ${askedFor(off)}: ${off.way === undefined ? UNTOLD : bySaid(off, off.way)}.${off.way === undefined ? '' : setBySaid(evidence)}`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];

@@ -6,7 +6,7 @@ import { turned } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { BUILD } from '../common/kept.ts';
-import { inches, listed, placeOf } from '../common/said.ts';
+import { feeler, listed, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { Closed } from './sinking.ts';
 
@@ -48,7 +48,7 @@ export function closedAlike(sinking: readonly Closed[], { answers }: Evidence): 
       code: 'lash-closed-alike',
       weight: 'strong',
       ask: 'Were all of them set and read in the same way, with the same feelers, at the same heat?',
-      size: `The gaps of ${listed(sinking.map(({ valve }) => placeOf(valve)))} closed by ${least === most ? '' : 'about '}${inches(most)}, all alike.`,
+      size: `The gaps of ${listed(sinking.map(({ valve }) => placeOf(valve)))} closed by ${least === most ? '' : 'about '}${feeler(most)}, all alike.`,
       test: 'ask how, by whom, with which feelers and at what heat they were set and read: so many alike are seldom seats.',
       byLooking: true,
       restsOn: sinking.flatMap(({ valve }) => valve.lines.map(({ id }) => id)),

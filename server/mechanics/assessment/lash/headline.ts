@@ -8,8 +8,8 @@ import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { foundOf, inDoubt, partsOfId } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { gapSaid } from '../common/gap-said.ts';
-import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { lashSaid } from '../common/gap-said.ts';
+import { feeler, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { besideCard, offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -19,7 +19,7 @@ import { WITH_OTHER_ARM } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
 
 /** Nothing below none is told of one end of it: it may not have changed at all. */
-const orNothing = (si: number): string => (si <= EQUAL ? 'nothing' : inches(si));
+const orNothing = (si: number): string => (si <= EQUAL ? 'nothing' : feeler(si));
 
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
@@ -40,22 +40,22 @@ function toldNow(
   { code, size = '' }: AssessedQuestion,
   limit: number,
 ): string {
-  if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
-  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
+  if (!OF_GROWTH.has(code)) return `${lashSaid(newest)} now. ${size}`;
+  if (last?.moment === 'set') return `set again to ${lashSaid(newest)}. Before that: ${size}`;
   const isPast = OF_CLOSING.has(code) && !(growth !== undefined && hasClosed(growth, limit));
   const isOld = isPast || (grewAgain !== undefined && grewAgain.id !== last?.id);
   const before = isOld ? 'Before that: ' : '';
-  return `${gapSaid(newest)} now. ${before}${size}`;
+  return `${lashSaid(newest)} now. ${before}${size}`;
 }
 
 /** What became of it since; nothing where the two are not compared. */
 const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefined>> = {
   'not-compared': () => undefined,
   held: () => ', and has held since',
-  grew: ({ low = 0 }) => `, and has grown by ${inches(low)} since`,
-  closed: ({ high = 0 }) => `, and has closed by ${inches(-high)} since`,
+  grew: ({ low = 0 }) => `, and has grown by ${feeler(low)} since`,
+  closed: ({ high = 0 }) => `, and has closed by ${feeler(-high)} since`,
   'cannot-tell': () =>
-    `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
+    `; whether it has grown since can’t be told, feelers go in steps of ${feeler(allowance('lash-as-set'))}`,
 };
 
 /** What was answered of its growth is known still, once nothing is asked of it any more. */
@@ -86,7 +86,7 @@ function heldSince({ growth, newest, ...place }: LashValveDetail, evidence: Evid
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again${since}. ${whySaid(place, evidence)}`,
+      sentence: `Lash of ${placeOf(place)}, ${lashSaid(newest)} now. It grew by ${feeler(growth.before)} before it was set again${since}. ${whySaid(place, evidence)}`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
@@ -106,14 +106,14 @@ function openGrowth(
   const { low, high } = growth ?? {};
   if (low === undefined || high === undefined || twice !== undefined) return undefined;
   if (lines.at(-1)?.moment !== 'found') return undefined;
-  const at = `Lash of ${placeOf(place)}, ${gapSaid(newest)} now.`;
+  const at = `Lash of ${placeOf(place)}, ${lashSaid(newest)} now.`;
   const open = 'whether that is more can’t be told by these gauges. A finer step between them tells.';
   if (low < -limit - EQUAL && high > limit + EQUAL)
-    return `${at} It may have closed by up to ${inches(-low)} or grown by up to ${inches(high)}, where ${inches(limit)} is ordinary: which of them can’t be told by these gauges. A finer step between them tells.`;
+    return `${at} It may have closed by up to ${feeler(-low)} or grown by up to ${feeler(high)}, where ${feeler(limit)} is ordinary: which of them can’t be told by these gauges. A finer step between them tells.`;
   if (low <= limit + EQUAL && high > limit + EQUAL)
-    return `${at} It grew by ${orNothing(low)} to ${inches(high)}, where ${inches(limit)} is ordinary: ${open}`;
+    return `${at} It grew by ${orNothing(low)} to ${feeler(high)}, where ${feeler(limit)} is ordinary: ${open}`;
   if (high >= -limit - EQUAL && low < -limit - EQUAL)
-    return `${at} It closed by ${orNothing(-high)} to ${inches(-low)}, where ${inches(limit)} is ordinary: ${open}`;
+    return `${at} It closed by ${orNothing(-high)} to ${feeler(-low)}, where ${feeler(limit)} is ordinary: ${open}`;
   return undefined;
 }
 
@@ -139,7 +139,7 @@ export function headline(
   const last = valve.lines.at(-1);
   if (valve.now === undefined && last !== undefined)
     return said(
-      `Lash of ${placeOf(valve)}, ${WITH_OTHER_ARM}: ${gapSaid(last.gap)} belongs to the arm before. Set it again, and enter it.`,
+      `Lash of ${placeOf(valve)}, ${WITH_OTHER_ARM}: ${lashSaid(last.gap)} belongs to the arm before. Set it again, and enter it.`,
     );
   const [own] = questions
     .filter((each) => keyOf(each.about) === keyOf(about))

@@ -4,7 +4,7 @@ import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
@@ -110,7 +110,7 @@ export function foundOnHydraulic(
       weight: 'strong',
       ask: `How did the ${words.named} of ${placeOf(place)} stand when its gap was found?`,
       knownBy: 'how did the lifter stand when its gap was found',
-      size: `${words.pressed}; ${gapSaid(newest)} was found there.`,
+      size: `${words.pressed}; ${lashSaid(newest)} was found there.`,
       test: words.test,
       byLooking: true,
       restsOn: [line.id],
@@ -148,7 +148,7 @@ export function hydraulicSaid(
   evidence: OfEngine,
 ): string {
   const { down, up } = hydraulicOf(evidence);
-  const at = `${placeOf(place)}, ${gapSaid(newest)}`;
+  const at = `${placeOf(place)}, ${lashSaid(newest)}`;
   switch (chosenOf(question)) {
     case 'pressed-down':
       return `Gap of ${at}: ${down[1]}`;

@@ -3,7 +3,7 @@ import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adju
 import { closedSaid } from '../../lash/lash-questions.ts';
 import type { AssessedQuestion, Headline, NotToRun } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { type Closing, closingsOf } from './closings.ts';
@@ -84,10 +84,10 @@ export const WITH_OTHER_ARM = 'not read with the arm that is on';
 function nowSaid({ valve: { newest, now }, closing: { past, growth } }: Closed, limit: number): string {
   const said = closedSaid(growth, limit);
   if (now === undefined) return `${WITH_OTHER_ARM}. Before that: ${lowerFirst(said)}`;
-  if (!past) return `${gapSaid(newest)} now. ${said}`;
+  if (!past) return `${lashSaid(newest)} now. ${said}`;
   return now?.moment === 'set'
-    ? `set again to ${gapSaid(newest)}. Before that: ${lowerFirst(said)}`
-    : `${gapSaid(newest)} now. Before it was set again: ${lowerFirst(said)}`;
+    ? `set again to ${lashSaid(newest)}. Before that: ${lowerFirst(said)}`
+    : `${lashSaid(newest)} now. Before it was set again: ${lowerFirst(said)}`;
 }
 
 /** What a gap that closed says, in one line. */

@@ -21,7 +21,7 @@ import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
 import { sumsTooFar, tooFarSaid } from './too-far.ts';
 import { NOT_MADE, type TurnMade, turnMade, withoutNotSet } from './turn-made.ts';
-import { isFromNoGap, turnsSaid } from './turns-said.ts';
+import { isAsWanted, isFromNoGap, turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
 export interface WorkingsDetail {
@@ -87,7 +87,7 @@ function sumSaid(sum: SumSaid): string {
 function isToMake(sum: SumSaid): boolean {
   const { set } = sum.kept;
   if (set.of !== 'turns' || sum.tooFar !== undefined || openOf(sum) !== undefined) return false;
-  if ((set.preload ?? 0) < 0 || isFromNoGap(set) || sum.doubt !== undefined) return false;
+  if ((set.preload ?? 0) < 0 || isFromNoGap(set) || isAsWanted(set) || sum.doubt !== undefined) return false;
   return isOverBand(set, sum.band)
     ? isAskedFor(sum)
     : sum.made.waiting.length > 0 || (sum.made.made.length === 0 && sum.made.notSet.length === 0);
