@@ -38,6 +38,8 @@ describe('a valve that may be sinking', () => {
     expect(told.told).not.toMatch(TURN);
     expect(told.next?.sentence).toMatch(/^3 exhaust: Leave the gap alone, and have a qualified shop look/);
     expect(told.details.workings.turnToMake).toBeUndefined();
+    // Nor does any page show what it came to.
+    expect(told.details.workings.outdated).toMatchObject([{ id: 'w8', waits: true }]);
   });
 
   test('has no shim told', () => {

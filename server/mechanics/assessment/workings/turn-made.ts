@@ -131,3 +131,7 @@ export function withoutNotSet(
         : first.filter((each) => told.waiting.some((place) => isOn(place)(each))),
   };
 }
+
+/** Every valve that it would be made on is looked at first. */
+export const isHeld = ({ waiting, made, notSet }: TurnMade): boolean =>
+  notSet.length > 0 && waiting.length + made.length === 0;

@@ -20,7 +20,7 @@ import { setSaid } from './said.ts';
 import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
 import { sumsTooFar, tooFarSaid } from './too-far.ts';
-import { NOT_MADE, type TurnMade, turnMade, withoutNotSet } from './turn-made.ts';
+import { isHeld, NOT_MADE, type TurnMade, turnMade, withoutNotSet } from './turn-made.ts';
 import { isAsWanted, isFromNoGap, turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
@@ -108,10 +108,6 @@ function told(sum: SumSaid): string {
     : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${open.ask}`;
 }
 
-/** Every valve that it would be made on is looked at first. */
-const isHeld = ({ waiting, made, notSet }: TurnMade): boolean =>
-  notSet.length > 0 && waiting.length + made.length === 0;
-
 const quantityOf = (sum: SumSaid): AssessedQuantity =>
   ofSet(sum.kept.set, openOf(sum) !== undefined || sum.doubt !== undefined || isHeld(sum.made));
 
@@ -194,7 +190,7 @@ export function workingsPart(evidence: Evidence, notSet: readonly NotSet[] = [])
     headlines: sums.map(headlineOf),
     detail: {
       questionIds: [...all, ...made.twice].map(({ id }) => id),
-      outdated: outdatedOf(evidence),
+      outdated: outdatedOf(evidence, notSet),
       ...(aside.length === 0 ? {} : { onlyWorkedOut: aside }),
       ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
     },
