@@ -85,7 +85,7 @@ describe('shims', () => {
     expect(giver?.cylinder).toBe(3);
     expect(giver?.right).toBe(true);
     expect(giver?.sentence).toMatch(
-      /right as it is, but its 2\.66 mm goes to 2 exhaust\. 2\.68 mm from 1 exhaust/,
+      /right, but its 2\.66 mm goes to 2 exhaust\. 2\.68 mm from 1 exhaust/,
     );
   });
 

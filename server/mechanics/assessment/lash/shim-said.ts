@@ -39,7 +39,7 @@ function fromSaid({ choice }: Said): string {
 /** One that is right may give its shim to another all the same. */
 function howItIs({ found, right, fitted = 0, givesTo }: Said, wanted: number): string {
   if (right === true && givesTo !== undefined)
-    return `right as it is, but its ${millimetres(fitted)} goes to ${placeOf(givesTo)}`;
+    return `right, but its ${millimetres(fitted)} goes to ${placeOf(givesTo)}`;
   return (endsOf(found).low ?? 0) < wanted ? 'too tight' : 'too wide';
 }
 
