@@ -76,6 +76,9 @@ describe('a valve that may be sinking', () => {
     expect(toldOf(later).stops).toMatch(/may be sinking/);
     for (const answer of ['sound', 'put-right'])
       expect(toldOf(answering(away, 'seat-looked', answer)).stops).not.toMatch(/sinking/);
+    expect(toldOf(answering(away, 'seat-looked', 'sound')).told).toMatch(
+      /set again to \.020 in\. Before that: it closed by \.011 in.*are sound, as was answered/,
+    );
     const worn = toldOf(answering(away, 'seat-looked', 'worn'));
     expect(worn.stops).toMatch(/sinking/);
     expect(worn.told).toMatch(/Valve or seat is worn, as was answered/);
@@ -89,6 +92,10 @@ describe('a valve that may be sinking', () => {
     expect(toldOf(before).stops).toBe(toldOf(after).stops);
     expect(toldOf(after).stops).toMatch(/may be sinking/);
     expect(toldOf(after).told).not.toMatch(/Did the nut move/);
+    const sound = toldOf(answering(after, 'seat-looked', 'sound', 901));
+    expect(sound.told).not.toMatch(/Did the nut move/);
+    expect(sound.stops).toBe('');
+    expect(sound.asked('seat-looked')?.answered).toBeDefined();
   });
 
   test('whose nut nobody looked at is asked of still, once it was set and read again', () => {

@@ -32,7 +32,8 @@ const OF_GROWTH: ReadonlySet<string> = new Set([
   'lash-heat-unsaid',
 ]);
 
-const OF_CLOSING: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
+/** What is asked of a gap that closed. */
+export const OF_CLOSING: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
@@ -143,7 +144,8 @@ export function headline(
     );
   const [own] = questions
     .filter((each) => keyOf(each.about) === keyOf(about))
-    .filter(({ code }) => code !== 'sum-against-log')
+    // What was found at its seat is told with what its gap did.
+    .filter(({ code }) => code !== 'sum-against-log' && code !== 'seat-looked')
     // It is what is asked for: nothing is told of it any more.
     .filter((each) => each.code !== 'lash-unusual' || chosenOf(each) !== 'not-found')
     .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));

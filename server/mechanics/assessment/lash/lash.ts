@@ -3,7 +3,7 @@ import { toolAllowance } from '../../kit/allowances.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashQuestion } from '../../lash/types.ts';
-import type { AssessedQuantity, NotToRun } from '../assessment.ts';
+import type { AssessedQuantity, AssessedQuestion, NotToRun } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { WHICH_HOLDS } from '../common/found-twice.ts';
 import { BUILD } from '../common/kept.ts';
@@ -18,13 +18,13 @@ import { asItIs, ofSum } from './as-it-is.ts';
 import { alikeHeadline, alikeNotToRun, closedAlike } from './closed-alike.ts';
 import { pastQuestions } from './closings.ts';
 import type { LashDetail } from './detail.ts';
-import { headline } from './headline.ts';
+import { headline, OF_CLOSING } from './headline.ts';
 import { noGapHeadlines, noGapNotToRun, withoutGap } from './no-gap.ts';
 import { hydraulicLack, ON_HYDRAULIC, tellsOfAdjuster } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
-import { closedGaps, closedHeadline, sinkingNotToRun, sinkingOf } from './sinking.ts';
+import { closedGaps, closedHeadline, isSeatOpen, sinkingNotToRun, sinkingOf } from './sinking.ts';
 import { stopOf } from './stop.ts';
 import { type LashValveRead, valvesOf } from './valves.ts';
 import { type LashWork, workOf } from './work.ts';
@@ -116,17 +116,20 @@ export function lashPart(
   const told = valves.map((valve) => {
     const known = closed.find((each) => each.valve === valve);
     if (inOne.has(valve)) return { valve, own: [] };
-    return {
-      valve,
-      own:
-        known === undefined
-          ? headline(valve, questions, limit.value, {
-              evidence,
-              // A sum, a shim or both sides at once tell it already.
-              byCard: sides === undefined && !elsewhere.has(placeOf(valve)),
-            })
-          : closedHeadline(known, evidence, limit.value),
-    };
+    const others = (asked: readonly AssessedQuestion[]) =>
+      headline(valve, asked, limit.value, {
+        evidence,
+        // A sum, a shim or both sides at once tell it already.
+        byCard: sides === undefined && !elsewhere.has(placeOf(valve)),
+      });
+    if (known === undefined) return { valve, own: others(questions) };
+    const closedSaid = closedHeadline(known, evidence, limit.value);
+    // Settled, it goes behind what its gap does now.
+    const now =
+      known.closing.past && !isSeatOpen(known)
+        ? others(questions.filter(({ code }) => !OF_CLOSING.has(code)))
+        : [];
+    return { valve, own: now.length > 0 ? now : closedSaid };
   });
   const quiet = told.flatMap(({ valve, own }) => (own.length === 0 && !inOne.has(valve) ? [valve] : []));
   return {

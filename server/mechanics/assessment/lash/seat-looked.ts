@@ -30,14 +30,17 @@ const CHOICES: AssessedQuestion['answers'] = [
 /** What its answers do, and how they are told after what the gap did. */
 export const SEAT: {
   readonly settled: ReadonlySet<string>;
-  readonly said: Readonly<Record<string, string>>;
+  /** @param past it was set again since */
+  readonly said: Readonly<Record<string, (past: boolean) => string>>;
 } = {
   settled: new Set([SOUND, MENDED]),
   said: {
-    [SOUND]: 'Valve and seat were looked at and are sound, as was answered: why it closed is not known.',
-    [WORN]:
+    [SOUND]: () =>
+      'Valve and seat were looked at and are sound, as was answered: why it closed is not known.',
+    [WORN]: () =>
       'Valve or seat is worn, as was answered: a qualified shop puts that right, and the gap is set last.',
-    [MENDED]: 'Valve and seat were put right, as was answered: the gap is set, and read again.',
+    [MENDED]: (past) =>
+      `Valve and seat were put right, as was answered${past ? '' : ': the gap is set, and read again'}.`,
   },
 };
 

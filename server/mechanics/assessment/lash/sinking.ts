@@ -36,7 +36,7 @@ function howOf({ growth, chosen }: Closing, kind: AdjusterKind): How | undefined
 }
 
 /** Nobody has looked, or what was found wants putting right. */
-const isOpen = ({ how, seat }: Closed): boolean =>
+export const isSeatOpen = ({ how, seat }: Closed): boolean =>
   how === 'sinks' && (seat === undefined || !SEAT.settled.has(chosenOf(seat) ?? ''));
 
 /**
@@ -60,14 +60,18 @@ export function closedGaps(
       const seat = how === 'sinks' ? seatQuestion(valve, closing, limit, evidence) : undefined;
       return [{ valve, closing, how, held, ...(seat === undefined ? {} : { seat }) }];
     });
-    return all.filter((each) => !each.closing.past || isOpen(each)).toReversed();
+    // What was found of the last one stays told with its answer.
+    const last = all.at(-1);
+    return all
+      .filter((each) => !each.closing.past || isSeatOpen(each) || (each === last && each.how === 'sinks'))
+      .toReversed();
   });
 }
 
 const SAID: Readonly<Record<How, (part: string, closed: Closed) => string>> = {
   sinks: (part, { held, closing: { past }, seat }) => {
     const told = SEAT.said[(seat === undefined ? undefined : chosenOf(seat)) ?? ''];
-    if (told !== undefined) return told;
+    if (told !== undefined) return told(past);
     const at = `At one heat and with its ${part} ${held ? 'held' : 'where it was, if nobody moved it'} the valve may be sinking into its seat`;
     return past
       ? `${at}, and no setting undoes that: a qualified shop looks at valve and seat before it runs.`
@@ -107,7 +111,7 @@ export function closedHeadline(closed: Closed, evidence: Evidence, limit: number
 
 /** The last time that each valve closed for its seat, where nobody has looked since. */
 export const sinkingOf = (closed: readonly Closed[]): Closed[] => {
-  const open = closed.filter(isOpen);
+  const open = closed.filter(isSeatOpen);
   return open.filter((each, at) => open.findIndex(({ valve }) => valve === each.valve) === at);
 };
 
