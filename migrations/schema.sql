@@ -81,6 +81,24 @@ create table arm (
 alter table arm enable row level security;
 alter table arm force row level security;
 
+create table arm_marked (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  arm_id uuid not null,
+  ratio_stamp text not null default ''::text,
+  other_number text not null default ''::text,
+  box_label text not null default ''::text,
+  reason text not null default ''::text,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table arm_marked enable row level security;
+alter table arm_marked force row level security;
+
 create table arm_placement (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -659,6 +677,9 @@ alter table arm add constraint arm_name_check CHECK (((length(name) >= 1) AND (l
 alter table arm add constraint arm_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table arm add constraint arm_pkey PRIMARY KEY (shop_id, id);
 alter table arm add constraint arm_shop_id_build_id_name_key UNIQUE (shop_id, build_id, name);
+alter table arm_marked add constraint arm_marked_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table arm_marked add constraint arm_marked_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table arm_marked add constraint arm_marked_pkey PRIMARY KEY (shop_id, id);
 alter table arm_placement add constraint arm_placement_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table arm_placement add constraint arm_placement_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table arm_placement add constraint arm_placement_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
@@ -851,6 +872,7 @@ alter table working add constraint working_shop_id_replaces_key UNIQUE (shop_id,
 
 CREATE INDEX answer_build ON public.answer USING btree (shop_id, build_id, seq);
 CREATE INDEX api_key_hash ON public.api_key USING btree (key_hash);
+CREATE INDEX arm_marked_arm ON public.arm_marked USING btree (shop_id, arm_id, seq);
 CREATE INDEX arm_placement_build ON public.arm_placement USING btree (shop_id, build_id, seq);
 CREATE INDEX builder_session_link ON public.builder_session USING btree (shop_id, share_link_id);
 CREATE INDEX builder_session_token ON public.builder_session USING btree (token_hash);
@@ -886,6 +908,8 @@ create policy shop_only on api_key for ALL using (shop_id = app_shop()) with che
 create policy whole_read on api_key for SELECT using app_whole() with check -;
 create policy shop_only on arm for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on arm for SELECT using app_whole() with check -;
+create policy shop_only on arm_marked for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy whole_read on arm_marked for SELECT using app_whole() with check -;
 create policy shop_only on arm_placement for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy whole_read on arm_placement for SELECT using app_whole() with check -;
 create policy shop_only on build for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -959,6 +983,7 @@ create policy whole_read on working for SELECT using app_whole() with check -;
 grant INSERT, SELECT on answer to benchcall_service;
 grant INSERT, SELECT, UPDATE on api_key to benchcall_service;
 grant INSERT, SELECT on arm to benchcall_service;
+grant INSERT, SELECT on arm_marked to benchcall_service;
 grant INSERT, SELECT on arm_placement to benchcall_service;
 grant INSERT, SELECT, UPDATE on build to benchcall_service;
 grant INSERT, SELECT on build_revision to benchcall_service;

@@ -2,12 +2,14 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import {
+  armMarks,
   newArm,
   placeArm,
   reviseBuild as reviseInput,
   chooseUnits as unitsInput,
 } from '../../shared/schemas/commands.ts';
 import { addArm } from '../records/arms/arms.ts';
+import { markArm } from '../records/arms/marks.ts';
 import { nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
 import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
 import { getBuild } from '../records/builds/builds.ts';
@@ -25,6 +27,8 @@ const armsView = z.object({
   now: z.array(placementView),
   placements: z.array(placementView),
 });
+
+const armParams = idParams.extend({ armId: z.uuid().meta({ description: 'the arm' }) });
 
 const tag = 'builds';
 
@@ -125,6 +129,20 @@ function armRoutes(app: FastifyInstance, deps: Deps): void {
     answer: armView,
     run: async (tx, { principal, params, body }) => ({
       body: showArm(await addArm(tx, principal, params.id, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'markArm',
+    tag,
+    summary: 'Put the marks of a rocker arm right, or add to them: what is left out stays',
+    method: 'POST',
+    url: '/api/v1/builds/:id/arms/:armId/marks',
+    params: armParams,
+    body: armMarks,
+    status: 201,
+    answer: armView,
+    run: async (tx, { principal, params: { id: buildId, armId }, body }) => ({
+      body: showArm(await markArm(tx, principal, { buildId, armId }, body)),
     }),
   });
   commandRoute(app, deps, {

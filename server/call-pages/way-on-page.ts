@@ -34,8 +34,11 @@ export interface Shown {
 
 /** The field that what is next is entered in, where the page has it. */
 export function fieldOfNext({ assessment: { next } }: CallContext, { forms }: Shown): string | undefined {
-  const field = next?.at?.field;
-  const form = field === undefined ? undefined : forms.find(({ labels }) => Object.hasOwn(labels, field));
+  const { field, form: named } = next?.at ?? {};
+  const form =
+    field === undefined
+      ? undefined
+      : forms.find(({ name, labels }) => (named ?? name) === name && Object.hasOwn(labels, field));
   return field === undefined || form === undefined ? undefined : fieldId(field, { prefix: form.name });
 }
 

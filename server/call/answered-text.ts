@@ -5,6 +5,7 @@ import { ALIGNMENTS, LIFTERS, RESTS_ON, SPRINGS } from '../../shared/schemas/wor
 import type { AnswerChoice, AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
+import { MARK_ANSWERS } from '../mechanics/assessment/marks/answers.ts';
 import { noiseAsks } from '../mechanics/noise/noise-words.ts';
 import type { Answer } from '../records/answers/answers.ts';
 
@@ -68,7 +69,23 @@ const STATES: Readonly<Record<string, string>> = { ...SPRINGS, ...LIFTERS, ...RE
 const ABOUT_STATE =
   /(^|:)(spring-not-said|lifter-(sunk|of-engine|not-said)|plunger-tilted|alignment-not-said|rests-on-not-said)(:|$)/;
 
+const CHOICES_OF_MARKS = Object.values(MARK_ANSWERS).flat();
+/**
+ * What was answered of tip marks: a mark that was made since has other questions, or none. A word that two of them have
+ * with other labels is told as it was kept.
+ */
+const OF_MARKS: Readonly<Record<string, string>> = Object.fromEntries(
+  CHOICES_OF_MARKS.filter(
+    ({ code, label }) =>
+      !Object.hasOwn(FOUND, code) &&
+      CHOICES_OF_MARKS.every((other) => other.code !== code || other.label === label),
+  ).map(({ code, label }) => [code, label]),
+);
+const ABOUT_MARKS =
+  /(^|:)(mark-(narrower-than-least|wide|off-centre|sideways|mounting)|length-moves-nothing|marks-(sides-swapped|contradict))(:|$)/;
+
 function wordsFor(about: string): Readonly<Record<string, string>> {
+  if (ABOUT_MARKS.test(about)) return { ...FOUND, ...OF_MARKS };
   if (ABOUT_LASH.test(about)) return { ...FOUND, ...LASH };
   return ABOUT_STATE.test(about) ? { ...FOUND, ...STATES } : FOUND;
 }

@@ -25,18 +25,24 @@ export const cardId = (at: number): string => `question-${at}`;
 
 /** Why it is asked before others. */
 function whySaid({ weight, isNext }: AssessedQuestion): string {
-  if (isNext === true) return ', what is next rests on it';
-  return weight === 'strong' ? ', the figures fit it closely' : '';
+  if (isNext === true) return 'what is next waits for it';
+  return weight === 'strong' ? 'the figures fit it closely' : '';
 }
 
+/** What it is about, where that is less than the whole build, and why it is asked before others. */
+const aboutSaid = (question: AssessedQuestion): string =>
+  [question.about.of === 'build' ? '' : subjectSaid(question.about), whySaid(question)]
+    .filter((each) => each !== '')
+    .join(', ');
+
 function card({ answers }: CallContext, question: AssessedQuestion, id: string): Component {
-  const { about, ask, size, test, answered } = question;
+  const { ask, size, test, answered } = question;
   const kept = answers.find((each) => each.id === answered?.entryId);
   return {
     template: '/parts/question',
     data: {
       id,
-      about: `${subjectSaid(about)}${whySaid(question)}`,
+      about: aboutSaid(question),
       words: ask,
       test,
       answers: [],

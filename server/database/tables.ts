@@ -1,4 +1,10 @@
-import type { ArmPlacementTable, ArmTable, BuildRevisionTable, BuildTable } from './tables/builds.ts';
+import type {
+  ArmMarkedTable,
+  ArmPlacementTable,
+  ArmTable,
+  BuildRevisionTable,
+  BuildTable,
+} from './tables/builds.ts';
 import type { BuilderSessionTable, CallTable, PresenceTable, ShareLinkTable } from './tables/calls.ts';
 import type { GapScanTable } from './tables/gap-scans.ts';
 import type { LashLogTable, TipMarkTable } from './tables/marks-and-lash.ts';
@@ -38,6 +44,7 @@ export interface Tables {
   share_link: ShareLinkTable;
   builder_session: BuilderSessionTable;
   arm: ArmTable;
+  arm_marked: ArmMarkedTable;
   arm_placement: ArmPlacementTable;
   set_up: SetUpTable;
   set_up_statement: SetUpStatementTable;

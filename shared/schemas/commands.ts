@@ -62,6 +62,17 @@ export const newArm = z.strictObject({
   boxLabel: words('what the box or invoice says, word for word').default(''),
 });
 
+/** Marks of an arm that is on record, read again or more of them: what is left out stays as it is. */
+export const armMarks = z.strictObject({
+  ratioStamp: words('what looks like a ratio on the part, word for word').optional(),
+  otherNumber: words('every other number or letter on the part, word for word').optional(),
+  boxLabel: words('what the box or invoice says, word for word').optional(),
+  reason: words('why it is another than before', 500).default(''),
+});
+
+/** The same with the arm that it is of, as a form has it. */
+export const marksOfArm = armMarks.extend({ armId: z.uuid().meta({ description: 'the arm' }) });
+
 export const placeArm = z.strictObject({
   armId: z.uuid().meta({ description: 'the arm' }),
   cylinder: bare('cylinder number', { least: 1, most: 16, whole: true }),

@@ -34,6 +34,19 @@ export interface ArmTable extends Author {
   box_label: Fixed<string>;
 }
 
+/** Its marks as they were read again; the newest count. */
+export interface ArmMarkedTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  arm_id: Fixed<string>;
+  ratio_stamp: Fixed<string>;
+  other_number: Fixed<string>;
+  box_label: Fixed<string>;
+  reason: Fixed<string>;
+  seq: Sequence;
+}
+
 export interface ArmPlacementTable extends Author {
   shop_id: Fixed<string>;
   id: Generated<string>;

@@ -149,6 +149,8 @@ export interface AssessedExplanation {
 export interface EnteredAt {
   readonly step?: StepName;
   readonly part?: string;
+  /** Which form of the page, where several have a field of that name. */
+  readonly form?: string;
   readonly field?: string;
 }
 

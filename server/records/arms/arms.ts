@@ -1,4 +1,4 @@
-import type { Selectable } from 'kysely';
+import { type Selectable, sql } from 'kysely';
 import type { z } from 'zod';
 import type { newArm } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
@@ -54,16 +54,38 @@ export async function addArm(
   });
 }
 
-/** In the order they were added. */
-export const selectArms = (tx: Tx) => tx.selectFrom('arm').selectAll().orderBy('created_at').orderBy('id');
+/** Marks that were read again. */
+interface ReadAgain {
+  readonly ratioStamp: string;
+  readonly otherNumber: string;
+  readonly boxLabel: string;
+}
 
-export const toArm = (row: Selectable<ArmTable>): Arm => ({
+type ArmRow = Selectable<ArmTable> & { readonly again: ReadAgain | null };
+
+/** In the order they were added, each with its marks as they were read last. */
+export const selectArms = (tx: Tx) =>
+  tx
+    .selectFrom('arm')
+    .selectAll()
+    .select(
+      sql<ReadAgain | null>`(
+        select jsonb_build_object(
+          'ratioStamp', newer.ratio_stamp, 'otherNumber', newer.other_number, 'boxLabel', newer.box_label)
+        from arm_marked newer
+        where newer.shop_id = arm.shop_id and newer.arm_id = arm.id order by newer.seq desc limit 1
+      )`.as('again'),
+    )
+    .orderBy('created_at')
+    .orderBy('id');
+
+export const toArm = (row: ArmRow): Arm => ({
   id: row.id,
   name: row.name,
   family: row.family,
-  ratioStamp: row.ratio_stamp,
-  otherNumber: row.other_number,
-  boxLabel: row.box_label,
+  ratioStamp: row.again?.ratioStamp ?? row.ratio_stamp,
+  otherNumber: row.again?.otherNumber ?? row.other_number,
+  boxLabel: row.again?.boxLabel ?? row.box_label,
   by: row.by_name,
   at: row.created_at,
 });

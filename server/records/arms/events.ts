@@ -12,6 +12,16 @@ export const ARM_EVENTS = defineEvents({
     otherNumber: z.string(),
     boxLabel: z.string(),
   }),
+  /** Its marks were read again: all three as they stand now. */
+  'arm-marked': z.object({
+    armId: z.uuid(),
+    /** What the arm is called. */
+    arm: z.string(),
+    ratioStamp: z.string(),
+    otherNumber: z.string(),
+    boxLabel: z.string(),
+    reason: z.string(),
+  }),
   'arm-placed': z.object({
     /** What the arm was called then. */
     arm: z.string(),

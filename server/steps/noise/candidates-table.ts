@@ -40,6 +40,9 @@ export const candidatesTable = (noise: NoiseDetail): TableData => ({
   note: noise.howOrdered,
 });
 
+/** It parts no two causes by itself: which of them there can be goes by it. */
+const FIRST = 'says what is asked';
+
 /** What is not known yet and would part causes, in its order. */
 export function checksTable({ checks }: NoiseDetail): TableData[] {
   if (checks.length === 0) return [];
@@ -47,7 +50,9 @@ export function checksTable({ checks }: NoiseDetail): TableData[] {
     {
       caption: 'What would tell them apart, in this order',
       columns: [{ label: 'To find out' }, { label: 'How' }, { label: 'Pairs told apart', number: true }],
-      rows: checks.map(({ sentence, how, pairs }) => ({ cells: [sentence, how, String(pairs)] })),
+      rows: checks.map(({ sentence, how, pairs }) => ({
+        cells: [sentence, how, pairs === 0 ? FIRST : String(pairs)],
+      })),
       note: 'What takes no turning comes first; but a part comes off only once the gap is on record as it was found.',
     },
   ];

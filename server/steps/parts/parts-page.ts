@@ -21,6 +21,13 @@ const ARM = {
   otherNumber: 'Every other number or letter on it',
   boxLabel: 'What the box or invoice says',
 };
+const MARKS = {
+  armId: 'Which arm',
+  ratioStamp: ARM.ratioStamp,
+  otherNumber: ARM.otherNumber,
+  boxLabel: ARM.boxLabel,
+  reason: 'Why it is another than before',
+};
 const PLACE = {
   armId: 'Which arm',
   cylinder: 'Cylinder',
@@ -51,6 +58,37 @@ function armForm(context: CallContext): PageForm {
       },
     ],
     buttons: [{ label: 'Save this arm', kind: context.arms.length === 0 ? 'primary' : 'plain' }],
+  };
+}
+
+/** Marks of an arm that is on record: read again, or those that nobody had read. */
+function marksForm(context: CallContext): PageForm {
+  const arms = Object.fromEntries(context.arms.map((arm) => [arm.id, arm.name]));
+  const [only, ...others] = context.arms;
+  const asked = context.assessment.next?.about;
+  // What is next names the arm; with several, and none named, it is picked.
+  const named = asked?.of === 'arm' ? asked.armId : others.length === 0 ? only?.id : undefined;
+  return {
+    name: 'marks',
+    action: `${context.base}/arms/marks`,
+    labels: MARKS,
+    initial: { armId: named ?? '' },
+    groups: (shown) => [
+      {
+        hint: 'Word for word. What is left empty stays on record.',
+        slots: [
+          selectField(shown, 'armId', MARKS.armId, arms, { first: 'Which one' }),
+          textField(shown, 'ratioStamp', MARKS.ratioStamp, { optional: true }),
+          textField(shown, 'otherNumber', MARKS.otherNumber, { optional: true }),
+          textField(shown, 'boxLabel', MARKS.boxLabel, { optional: true }),
+          textField(shown, 'reason', MARKS.reason, {
+            hint: 'Such as “read with a glass”, “more of it after cleaning”.',
+            optional: true,
+          }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Save these marks', kind: 'plain' }],
   };
 }
 
@@ -166,6 +204,7 @@ function unknownForm({ assessment, base }: CallContext): PageForm[] {
 export function partsPage({ context, rejected: posted }: StepPageInput): StepBody {
   const { rejected, other } = againstNewest(context, posted);
   const arm = armForm(context);
+  const marks = marksForm(context);
   const place = placeForm(context);
   const sold = specForm({
     name: 'rockers',
@@ -182,7 +221,7 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
   const cards = questionCards(context, questionsOf(context, 'parts'), rejected);
   const unknown = unknownForm(context);
   const ofUnknown = unknown.map((form) => formComponent(form, rejected));
-  const forms = [arm, place, sold, ...unknown, ...cards.forms];
+  const forms = [arm, ...(context.arms.length === 0 ? [] : [marks]), place, sold, ...unknown, ...cards.forms];
   if (context.arms.length === 0)
     return {
       forms,
@@ -195,6 +234,9 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
       ],
     };
   const others = [
+    foldedComponent(marks, 'Put the marks of an arm right, or add to them', rejected, {
+      open: context.assessment.next?.at?.form === marks.name,
+    }),
     foldedComponent(arm, 'Put another arm on record', rejected),
     ...(context.build.spec.rockers?.nominalRatio === undefined
       ? [formComponent(sold, rejected), ...ofUnknown]
@@ -212,14 +254,19 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
   };
 }
 
-/** A form that is seldom wanted is one tap away; it stands open when it has come back. */
-function foldedComponent(form: PageForm, summary: string, rejected: RejectedForm | undefined): Component {
+/** A form that is seldom wanted is one tap away; it stands open when it has come back, and where it is what is next. */
+function foldedComponent(
+  form: PageForm,
+  summary: string,
+  rejected: RejectedForm | undefined,
+  { open = false }: { readonly open?: boolean } = {},
+): Component {
   return {
     template: '/pages/call/fold',
     data: {
       id: `fold-${form.name}`,
       summary,
-      open: rejected?.typed.form === form.name,
+      open: open || rejected?.typed.form === form.name,
       slots: [formComponent(form, rejected)],
     },
   };

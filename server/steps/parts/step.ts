@@ -1,10 +1,11 @@
-import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
+import { marksOfArm, newArm, placeArm } from '../../../shared/schemas/commands.ts';
 import { onTheBack } from '../../call/report-parts.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { addArm } from '../../records/arms/arms.ts';
+import { markArm } from '../../records/arms/marks.ts';
 import { placeArmOnValve } from '../../records/arms/placements.ts';
 import { partsPage } from './parts-page.ts';
 import { armsReport } from './report.ts';
@@ -35,6 +36,25 @@ export const partsStep = defineStep({
       schema: newArm,
       run: async (input, { tx, principal, call }) => {
         await addArm(tx, principal, call.buildId, input);
+        return { step: 'parts' };
+      },
+    }),
+    stepForm({
+      path: '/arms/marks',
+      schema: marksOfArm,
+      run: async (
+        { armId, ratioStamp, otherNumber, boxLabel, reason },
+        { tx, principal, call: { buildId } },
+      ) => {
+        // A field that was left empty says nothing of its mark.
+        const told = (mark: string | undefined) => (mark === '' ? undefined : mark);
+        const marks = {
+          ratioStamp: told(ratioStamp),
+          otherNumber: told(otherNumber),
+          boxLabel: told(boxLabel),
+          reason,
+        };
+        await markArm(tx, principal, { buildId, armId }, marks);
         return { step: 'parts' };
       },
     }),

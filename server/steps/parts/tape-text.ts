@@ -14,6 +14,14 @@ export const ARMS_TOLD = tellEvents(ARM_EVENTS, {
     ];
     return { kind: 'note', text: `${name}: ${marks.join(', ')}` };
   },
+  'arm-marked': ({ arm, ratioStamp, otherNumber, boxLabel, reason }) => {
+    const marks = [
+      marked('ratio stamp', ratioStamp),
+      marked('other number', otherNumber),
+      marked('box label', boxLabel),
+    ];
+    return { kind: 'note', text: `${arm}, read again: ${marks.join(', ')}${ifSaid(': ', reason)}` };
+  },
   'arm-placed': ({ arm, cylinder, valve, reason }) => ({
     kind: 'note',
     text: `${arm} sits on ${cylinder} ${valveSaid(valve)} now${ifSaid(': ', reason)}`,

@@ -38,7 +38,7 @@ function correctionBody(
     initial: { kind: reading.kind, atLobeLift: inField(reading.atLobeLift) },
     slots: (shown) => [
       selectField(shown, 'kind', LABELS.kind, READING_KINDS, {
-        hint: 'Kept as the wrong thing alone: say what it was, and leave the figure empty.',
+        hint: 'Where the figure is right and was kept under another name: pick the right one, and leave the figure empty.',
       }),
       quantityField(shown, 'peak', LABELS.peak, 'length', {
         assume: dialUnit(setUp),

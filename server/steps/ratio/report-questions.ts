@@ -1,6 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import { asTold } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
+import { answeredText, loggedAnswer, loggedQuestion } from '../../call/answered-text.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import type { Answer } from '../../records/answers/answers.ts';
@@ -19,13 +20,14 @@ export function questionsTable(
     tableComponent({
       caption: 'Questions the readings raise',
       columns: [{ label: 'Asked' }, { label: 'What settles it' }, { label: 'Answer' }],
-      rows: questions.map(({ ask, test, size, answered }) => {
+      rows: questions.map((question) => {
+        const { ask, test, size, answered } = question;
         const kept = answers.find(({ id }) => id === answered?.entryId);
         return {
           cells: [
             ask,
             { text: test, ...defined({ why: size }) },
-            kept === undefined ? 'open' : { text: kept.answer, why: whoSaid(kept) },
+            kept === undefined ? 'open' : { text: answeredText(question, kept), why: whoSaid(kept) },
           ],
         };
       }),
@@ -42,9 +44,16 @@ export function settledTable({ answers, assessment }: CallContext, setUpId: stri
     tableComponent({
       caption: 'Asked before, and settled since',
       columns: [{ label: 'Asked' }, { label: 'Answer' }, { label: 'Who, when' }],
-      rows: settled.map((answer) => ({
-        cells: [asTold(answer.question.replaceAll('-', ' ')), answer.answer, whoSaid(answer)],
-      })),
+      rows: settled.map((each) => {
+        const { question, answer, questionId, code } = each;
+        return {
+          cells: [
+            asTold(loggedQuestion(question, questionId, code)),
+            loggedAnswer(answer, questionId, code),
+            whoSaid(each),
+          ],
+        };
+      }),
     }),
   ];
 }

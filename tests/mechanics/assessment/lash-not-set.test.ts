@@ -102,7 +102,7 @@ describe('a valve that may be sinking', () => {
     const open = about(
       log([setAt, { ...closed, nut: 'not-looked' }, setAgain, line(4, '2026-11-01', 0.02, hot)]),
     );
-    expect(toldOf(open).told).toMatch(/\.020 in now\. Before that: It closed by \.011 in.*Did the nut move/);
+    expect(toldOf(open).told).toMatch(/\.020 in now\. Before that: it closed by \.011 in.*Did the nut move/);
   });
 
   test('reading it once more without looking at the nut undoes nothing', () => {

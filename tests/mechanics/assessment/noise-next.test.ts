@@ -44,6 +44,25 @@ describe('what is asked next', () => {
     ).not.toContain('lobe');
   });
 
+  test('it is said which causes it tells apart, and how many pairs; what says only what is asked claims none', () => {
+    const known = noiseOf({
+      engine: { cylinders: 8, lifter: 'solid-flat', mounting: 'stud' },
+      answers: [said('noise-signs', 'none'), one],
+    }).details.noise;
+    const [check] = known.checks;
+    const names = check?.apart?.map((cause) => known.candidates.find((each) => each.cause === cause)?.said);
+    expect(names).toHaveLength(2);
+    expect(nextOfNoise(known).ask?.reason).toBe(
+      `It tells ${names?.join(' from ')}; ${check?.pairs} pairs of causes in all.`,
+    );
+    const unmounted = noiseOf({
+      engine: { cylinders: 8, lifter: 'solid-flat' },
+      answers: [said('noise-signs', 'none')],
+    }).details.noise;
+    expect(unmounted.checks[0]).toMatchObject({ code: 'mounting', pairs: 0 });
+    expect(nextOfNoise(unmounted).ask?.reason).not.toMatch(/tells/);
+  });
+
   test('what would tell is what is asked next', () => {
     const answers = [said('noise-signs', 'none'), one];
     for (const more of [

@@ -9,7 +9,8 @@ import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { foundOf, inDoubt, partsOfId } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { lashSaid } from '../common/gap-said.ts';
-import { feeler, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { grewBy } from '../common/grew-by.ts';
+import { feeler, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { besideCard, offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -42,18 +43,17 @@ function toldNow(
   limit: number,
 ): string {
   if (!OF_GROWTH.has(code)) return `${lashSaid(newest)} now. ${size}`;
-  if (last?.moment === 'set') return `set again to ${lashSaid(newest)}. Before that: ${size}`;
+  if (last?.moment === 'set') return `set again to ${lashSaid(newest)}. Before that: ${lowerFirst(size)}`;
   const isPast = OF_CLOSING.has(code) && !(growth !== undefined && hasClosed(growth, limit));
   const isOld = isPast || (grewAgain !== undefined && grewAgain.id !== last?.id);
-  const before = isOld ? 'Before that: ' : '';
-  return `${lashSaid(newest)} now. ${before}${size}`;
+  return `${lashSaid(newest)} now. ${isOld ? `Before that: ${lowerFirst(size)}` : size}`;
 }
 
 /** What became of it since; nothing where the two are not compared. */
 const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefined>> = {
   'not-compared': () => undefined,
   held: () => ', and has held since',
-  grew: ({ low = 0 }) => `, and has grown by ${feeler(low)} since`,
+  grew: (growth) => `, and has grown by ${grewBy(growth)} since`,
   closed: ({ high = 0 }) => `, and has closed by ${feeler(-high)} since`,
   'cannot-tell': () =>
     `; whether it has grown since can’t be told, feelers go in steps of ${feeler(allowance('lash-as-set'))}`,

@@ -41,7 +41,7 @@ function shimFigures(evidence: Evidence, { active }: NoiseDetail, { notSet }: La
       `${lack.said}, for the shim of ${place}`,
       isShut(row)
         ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
-        : `Get this for the shim of ${place}: ${lack.said}.`,
+        : `For the shim of ${place} find out: ${lack.said}.`,
       false,
       {
         ...(active ? {} : isShut(row) || lack.turns ? MUST_TURN : MUST),

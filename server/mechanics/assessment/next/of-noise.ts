@@ -21,19 +21,36 @@ const REASONS: Readonly<Record<string, string>> = {
   'noise-signs': 'Damage is asked after before everything else.',
   'noise-which': 'What was read counts by which valve it is.',
   lifter: 'A hydraulic lifter has no lash to read, and a solid one has.',
+  mounting: 'What can have come loose goes by that: a stud has its nut, a shaft its stands.',
   lash: 'A part that comes off takes the gap with it as it was found.',
   touching: 'Coils that touch, or a valve that meets its piston, bend pushrods.',
   lobe: 'Lash is read on the base circle, where a worn nose never shows.',
 };
 
-const reasonOf = ({ code }: NoiseCheck): string =>
-  REASONS[code] ?? 'Of all that can be asked or seen now, it tells the most causes apart.';
+/** Which causes it tells apart: the two that stand first, and how many pairs beside them. */
+function reasonOf({ code, apart, pairs }: NoiseCheck, { candidates }: NoiseDetail): string {
+  const own = REASONS[code];
+  if (own !== undefined) return own;
+  const [one, other] = (apart ?? []).map((cause) => candidates.find((each) => each.cause === cause)?.said);
+  if (one === undefined || other === undefined) return MOST;
+  return `It tells ${one} from ${other}${pairs > 1 ? `; ${pairs} pairs of causes in all` : ''}.`;
+}
+
+const MOST = 'Of all that can be asked or seen now, it tells the most causes apart.';
 
 function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextAction | undefined {
   if (check === undefined) return undefined;
   const { code, step, sentence, turns } = check;
   const about: Subject = detail.place === undefined ? { of: 'build' } : valveSubject(detail.place);
-  return { id: `next:noise:${code}`, action: code, step, about, sentence, reason: reasonOf(check), turns };
+  return {
+    id: `next:noise:${code}`,
+    action: code,
+    step,
+    about,
+    sentence,
+    reason: reasonOf(check, detail),
+    turns,
+  };
 }
 
 /**

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { isNoiseQuestion, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { ValveGear } from '../../../../shared/schemas/words.ts';
 import type { AdjusterKind } from '../../lash/adjuster-words.ts';
@@ -23,7 +24,7 @@ const HOW: Readonly<Record<Effort, string>> = {
 };
 const ON_ENGINE = 'read on the engine';
 
-interface Open extends Omit<NoiseCheck, 'pairs'> {
+interface Open extends Omit<NoiseCheck, 'pairs' | 'apart'> {
   readonly effort: (typeof EFFORTS)[number];
   readonly effects: readonly Effect[];
 }
@@ -132,6 +133,18 @@ const turnOf = ({ code }: Open): number => (FIRST.includes(code) ? FIRST.indexOf
 
 const rank = ({ effort }: Open): number => EFFORTS.indexOf(effort);
 
+/** The two causes that stand first of those that one of the effects would part. */
+function firstParted(
+  effects: readonly Effect[],
+  causes: readonly CauseName[],
+): readonly [CauseName, CauseName] | undefined {
+  for (const [at, one] of causes.entries()) {
+    const other = causes.slice(at + 1).find((each) => parts(effects, one, each));
+    if (other !== undefined) return [one, other];
+  }
+  return undefined;
+}
+
 /** What the checks are made for. */
 export interface CheckedFor {
   readonly place: ValvePlace | undefined;
@@ -194,7 +207,7 @@ export function openChecks(
         partsFirst(other.open) - partsFirst(one.open),
     )
     .map(({ open: { effort: _, effects, ...check }, pairs }) => ({
-      check: { ...check, pairs: Math.round(pairs) },
+      check: { ...check, pairs: Math.round(pairs), ...defined({ apart: firstParted(effects, causes) }) },
       effects,
     }));
 }

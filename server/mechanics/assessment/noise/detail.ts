@@ -33,6 +33,8 @@ export interface NoiseCheck {
   readonly how: string;
   /** How many pairs of the causes that remain it parts, in the mean of what may be found. */
   readonly pairs: number;
+  /** The two that stand first of those it parts; left out where it says what is asked at all, and parts none by itself. */
+  readonly apart?: readonly [CauseName, CauseName];
 }
 
 export interface NoiseDetail {

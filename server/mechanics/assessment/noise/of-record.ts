@@ -6,7 +6,8 @@ import { LOCKING, OF_ALL, OF_ONE, WEAR } from '../../noise/causes.ts';
 import { type Effect, effectOf } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import type { AssessedQuestion } from '../assessment.ts';
-import { feeler, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { grewBy } from '../common/grew-by.ts';
+import { keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
 import { nutHasMoved, nutLine } from '../lash/nut-moved.ts';
@@ -57,7 +58,7 @@ function stayedSaid(place: string, growth: LashGrowth | undefined): string {
   if (told === 'cannot-tell')
     return `whether the gap of ${place} grew can’t be told, feelers tell no finer; it did not grow past the ordinary`;
   return told === 'grew'
-    ? `the gap of ${place} grew by ${feeler(growth.low ?? 0)}, which is ordinary`
+    ? `the gap of ${place} grew by ${grewBy(growth)}, which is ordinary`
     : `the gap of ${place} has not grown`;
 }
 
@@ -82,7 +83,7 @@ function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[
         ...GREW[nutOf(growth.nut, told)],
         key,
         restsOn,
-        text: `Lash log: the gap of ${placeOf(valve)} grew by ${feeler(growth.low)}, ${nutSaid(lash, nutOf(growth.nut, told))}`,
+        text: `Lash log: the gap of ${placeOf(valve)} grew by ${grewBy(growth)}, ${nutSaid(lash, nutOf(growth.nut, told))}`,
       },
     ];
   if (growth.high > lash.limit.value + EQUAL) return [];

@@ -51,13 +51,13 @@ const madeWith = (shown: FormState, context: CallContext): Component =>
 export function sizeFields(shown: FormState, context: CallContext): Component[] {
   return [
     quantityField(shown, 'width', MARK_LABELS.width, 'length', {
-      hint: `1 on the drawing: along the ${isFollower(context) ? 'follower' : 'rocker'}, caliper over the ink.`,
+      hint: `Along the ${isFollower(context) ? 'follower' : 'rocker'}, caliper over the ink; width 1 on the drawing.`,
       ...(context.side === 'bench' ? { big: true } : { autofocus: true }),
     }),
     choiceField(shown, 'side', MARK_LABELS.side, markSidesOf(gearOf(context))),
     quantityField(shown, 'off', MARK_LABELS.off, 'length', {
       optional: true,
-      hint: '2 on the drawing. Centred, or not measured: leave it empty.',
+      hint: 'From the middle of the stem to the middle of the mark, 2 on the drawing. Centred, or not measured: leave it empty.',
       ...big(context),
     }),
     ...(isFollower(context) ? [] : [madeWith(shown, context)]),

@@ -1,3 +1,4 @@
+import { defined } from '../../../../../shared/defined.ts';
 import { byText } from '../../../kit/by-text.ts';
 import type { AssessedQuestion, Judgement, NextAction } from '../../assessment.ts';
 import { upperFirst } from '../../common/said.ts';
@@ -15,7 +16,7 @@ import type { Said } from './said.ts';
 
 function actionOf(said: Said | undefined): NextAction | undefined {
   if (said === undefined) return undefined;
-  const { action, about, sentence, reason, step = 'sheet', turns = true } = said;
+  const { action, about, sentence, reason, step = 'sheet', turns = true, at } = said;
   return {
     id: `next:sheet:${action}`,
     action,
@@ -24,6 +25,7 @@ function actionOf(said: Said | undefined): NextAction | undefined {
     sentence: upperFirst(sentence),
     reason,
     turns,
+    ...defined({ at }),
   };
 }
 

@@ -33,16 +33,18 @@ function ofPosition({ side, verdict, oddPlace, places, pushrod, heights }: Sheet
 }
 
 /** It is the part: only now its lot, and the number on it leads there. */
-function ofPart({ side, verdict, oddArm, arms, armNames, numberRead }: SheetSwapDetail): Said[] {
+function ofPart({ verdict, oddArm, arms, armNames, numberRead }: SheetSwapDetail): Said[] {
   if ((verdict !== 'part' && verdict !== 'both') || oddArm === undefined || numberRead) return [];
   const name = armNames[oddArm === arms[0] ? 0 : 1];
   return [
     {
       action: 'read-lot',
-      about: sideOf(side),
+      about: { of: 'arm', armId: oddArm, name },
       sentence: `Read every number on ${name} besides its ratio, word for word, and photograph it.`,
       reason: `It is the part: the number on ${name} leads to its lot.`,
       step: 'parts',
+      // What is on record of the arm is added to: it is not put on record a second time.
+      at: { form: 'marks', field: 'otherNumber' },
       turns: false,
     },
   ];

@@ -1,4 +1,4 @@
-import type { Subject } from '../../assessment.ts';
+import type { EnteredAt, Subject } from '../../assessment.ts';
 
 /** Something that the sheet asks to be done. */
 export interface Said {
@@ -8,6 +8,8 @@ export interface Said {
   readonly reason: string;
   /** The step it is done in; left out, the sheet. */
   readonly step?: 'parts' | 'cam';
+  /** Where on that step it is entered. */
+  readonly at?: EnteredAt;
   /** Left out, the engine is turned for it. */
   readonly turns?: false;
 }
