@@ -53,7 +53,7 @@ export function lashEvidence(logged: LoggedLash): LashEvidence {
     nut,
     day: on,
     ...(toldLater ? { toldLater } : {}),
-    ...defined({ shim: siIf(shim) }),
+    ...defined({ shim: siIf(shim), armId: reading.armId }),
   };
 }
 

@@ -17,8 +17,7 @@ export const answerOf = ({ answer }: Working): Kept | undefined => kept.safePars
 /** The value of a working that is read out: `Sweep .0575 in`; of one that the build has gone past only that it has. */
 export function workingText(computations: Computations, working: Working, outdated?: string): string {
   const each = computations.get(working.computation);
-  if (outdated !== undefined)
-    return `${each?.title ?? working.computation}: made with other figures than the build has`;
+  if (outdated !== undefined) return `${each?.title ?? working.computation}: what came out is not shown`;
   const answer = answerOf(working);
   if (each === undefined || answer === undefined) return working.computation.replaceAll('-', ' ');
   const { scalars } = answerParts(each.output, answer.result);

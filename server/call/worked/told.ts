@@ -22,14 +22,13 @@ export function workingTold({ assessment }: CallContext, { id, computation }: Wo
   return assessment.headlines.find((each) => each.id === TOLD[computation])?.sentence;
 }
 
-/** Shown instead of what came out. */
-export const NOT_HELD =
-  'What came out of it is not shown: it was made with other figures than the build has.';
+/** Shown instead of what came out, before why. */
+export const NOT_HELD = 'What came out of it is not shown.';
 
 const outdatedOf = ({ assessment }: CallContext, { id }: Working) =>
   assessment.details.workings.outdated.find((each) => each.id === id);
 
-/** Why what came out of it is not shown, where the build has gone past its figures. */
+/** Why what came out of it is not shown, where the build has gone past its figures, or something is looked at first. */
 export function outdatedSaid(context: CallContext, working: Working): string | undefined {
   const found = outdatedOf(context, working);
   return found?.waits === true ? found.sentence : undefined;

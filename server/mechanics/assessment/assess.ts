@@ -57,7 +57,7 @@ function nextOfAll(
     plan,
     ofSheet: nextOfSheet(sheet.detail, sheet.questions, sheet.judgements),
     ofPart: plan.asks.includes('identify') ? partNext(part.detail, part.questions) : undefined,
-    ofNoise: nextOfNoise(noise.detail, noise.contrary, noise.oil),
+    ofNoise: nextOfNoise(noise.detail, [...lash.work.hydraulic, ...noise.contrary], noise.oil),
     mend: lash.work.mend[0] ?? (noise.detail.known.includes('lobe') ? undefined : lash.work.lookOn[0]),
     ofMarks: nextOfMarks(marks.detail, marks.questions) ?? sumAgainNext(said, marks.detail, evidence),
     ofChange: plan.asks.includes('consequences') ? nextOfChange(change.detail) : undefined,

@@ -13,6 +13,7 @@ import { lashPart } from './lash/lash.ts';
 import { changeOf, liftsRead } from './lifts-read.ts';
 import { marksPart } from './marks/marks.ts';
 import { noisePart } from './noise/noise.ts';
+import { noiseNotSet } from './noise/not-set.ts';
 import { armMarkQuestions } from './part/arm-marks.ts';
 import { partPart } from './part/part.ts';
 import { ratioPart } from './ratio/ratio.ts';
@@ -41,7 +42,7 @@ export function partsSaid(evidence: Evidence) {
   const timing = timingPart(evidence);
   const lash = lashPart(evidence);
   const pushrods = pushrodsPart(evidence);
-  const workings = workingsPart(evidence);
+  const workings = workingsPart(evidence, [...lash.work.notSet, ...noiseNotSet(evidence, lash.detail)]);
   const part = partPart(evidence);
   const raisedElsewhere = [...lash.questions, ...marks.questions];
   const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });

@@ -40,7 +40,9 @@ function turnSaid(inputs: readonly ConsequenceInput[]): string[] {
 
 /** Other arms want every adjuster set again; what a turn of it does at the valve follows from the ratios. */
 export function adjustersWord(inputs: readonly ConsequenceInput[], otherArms: boolean): string {
-  const lifter = inputs[0]?.lifter;
+  const { lifter, mounting } = inputs[0] ?? {};
+  if (otherArms && mounting === 'pedestal' && lifter === 'hydraulic')
+    return 'Count the preload again once they are fitted: the preload it had belongs to the other arms, and a pedestal’s height or the pushrod’s length sets it.';
   const what = lifter === 'hydraulic' ? 'preload' : lifter === 'solid' ? 'lash' : 'lash or preload';
   const again = otherArms
     ? [`Set every adjuster again once they are fitted: the ${what} it had belongs to the other arms.`]

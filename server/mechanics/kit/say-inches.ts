@@ -16,6 +16,17 @@ export const bareInches = (si: number): string => bareLength(si, 3);
 /** `.482 in`, or `12.24 mm` where the call speaks millimetres. */
 export const inches = (si: number): string => `${bareInches(si)} ${toldIn('in')}`;
 
+/** `.0275`: a feeler gap, or what follows from two of them, with the half of a thousandth where it has one. */
+export function bareFeeler(si: number): string {
+  const halves = clean((si / IN) * 2000);
+  const whole = Math.round(halves);
+  const isHalf = Math.abs(halves - whole) < 1e-6 && whole % 2 !== 0;
+  return isHalf && spokenUnits() === 'inch' ? bareLength(si, 4) : bareInches(si);
+}
+
+/** `.0275 in`, `.028 in` */
+export const feeler = (si: number): string => `${bareFeeler(si)} ${toldIn('in')}`;
+
 /** `.018 in low`: a difference in the one way in which it is told everywhere. */
 export const lowOrHigh = (off: number): string => `${inches(Math.abs(off))} ${off < 0 ? 'low' : 'high'}`;
 

@@ -36,6 +36,10 @@ export const isOneHeat = (one: Pick<LashLine, 'engine'>, other: Pick<LashLine, '
 export const isWithin = ({ low, high }: Pick<LashGrowth, 'low' | 'high'>, limit: number): boolean =>
   low !== undefined && high !== undefined && low >= -limit - EQUAL && high <= limit + EQUAL;
 
+/** What its lock did, as far as anybody has looked since it was set: not looking once more undoes nothing. */
+const nutOf = (since: readonly LashLine[]): LashLine['nut'] =>
+  since.findLast(({ nut }) => nut !== 'not-looked')?.nut ?? 'not-looked';
+
 /** By how much a gap found before the last setting had itself grown since the setting before; the most, where over the limit. */
 function grewBefore(earlier: readonly LashLine[], limit: number): number | undefined {
   const lastSet = earlier.findLastIndex(({ moment }) => moment === 'set');
@@ -74,7 +78,7 @@ export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrow
         cylinder: found.cylinder,
         valve: found.valve,
         ...(heatDiffers ? {} : overBy(found, base)),
-        nut: found.nut,
+        nut: nutOf(own.slice(own.indexOf(base) + 1, at + 1)),
         heatDiffers,
         ...(found.engine === 'not-said' || base.engine === 'not-said' ? {} : { heatsSaid: true as const }),
         again: before !== undefined,

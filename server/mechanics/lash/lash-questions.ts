@@ -1,15 +1,12 @@
 import { defined } from '../../../shared/defined.ts';
 import { inSpoken } from '../../../shared/quantities/authored.ts';
-import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
 import { EQUAL } from '../kit/nearest.ts';
+import { feeler } from '../kit/say-inches.ts';
 import { ADJUSTER_WORDS, type AdjusterKind } from './adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from './types.ts';
 
 /** From this many valves on, all of them growing is not one valve's own fault. */
-const MANY = 3;
-
-const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
+export const MANY = 3;
 
 const NOSE =
   'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against the others.';
@@ -48,7 +45,7 @@ function everywhere(grown: readonly LashGrowth[]): LashQuestion {
   return {
     code: 'lash-grew-everywhere',
     ask: 'Were all of them set and read in the same way, at the same heat?',
-    size: `All ${grown.length} valves grew, by ${said(least)} at the least.`,
+    size: `All ${grown.length} valves grew, by ${feeler(least)} at the least.`,
     test: 'all at once is not one part: look at the oil, and set one again step by step, on the base circle, at the heat it was read at.',
   };
 }
@@ -83,7 +80,7 @@ function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuest
         code: 'lash-grew',
         ...defined({ knownBy: askedOf(nut, kind).knownBy }),
         ask: askedOf(nut, kind).ask,
-        size: `It grew by ${said(low)}${high !== undefined && high - low > EQUAL ? ` to ${said(high)}` : ''}, where ${said(limit)} is ordinary.`,
+        size: `It grew by ${feeler(low)}${high !== undefined && high - low > EQUAL ? ` to ${feeler(high)}` : ''}, where ${feeler(limit)} is ordinary.`,
         test: inSpoken(askedOf(nut, kind).test),
       },
     ];
@@ -96,7 +93,7 @@ export const hasClosed = ({ high }: LashGrowth, limit: number): boolean =>
 
 /** `It closed by .009 in, where .004 in is ordinary.` */
 export const closedSaid = ({ high = 0 }: LashGrowth, limit: number): string =>
-  `It closed by ${said(-high)}, where ${said(limit)} is ordinary.`;
+  `It closed by ${feeler(-high)}, where ${feeler(limit)} is ordinary.`;
 
 /** What the log has is not asked: of both heats it has, and of the lock, only what nobody looked at. */
 function ofClosed(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuestion[] {

@@ -37,6 +37,32 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    // .125 × .08125 = .0102, under .020 by more than a sixteenth of a turn; .020 ÷ .08125 = .246 turn.
+    name: 'an eighth of a turn is under the usual: asked, and turned on to it',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 0.125 }]],
+    check: (said) => {
+      const question = said.questions.find(({ code }) => code === 'preload-under');
+      expect(question?.weight).toBe('strong');
+      expect(question?.test).toMatch(
+        /find zero lash again.*turn on to the band: \.020 in is \.246 turn from zero/,
+      );
+    },
+  },
+  {
+    // 1.25 × .08125 = .1016; to the middle of .020 to .060 it is .0616 too much: ÷ (1 + 1/1.6) = .0379 at the pivot.
+    name: 'a pedestal’s bolt goes to its stop: a shim under it or a shorter pushrod takes preload off',
+    base: { engine: { ...PLAIN.engine, mounting: 'pedestal', lifter: 'hydraulic-roller' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 1.25 }]],
+    check: (said) => {
+      const question = said.questions.find(({ code }) => code === 'preload-over');
+      expect(question?.test).toMatch(
+        /a shim of about \.038 in under the pedestal or take a pushrod about \.062 in shorter/,
+      );
+      expect(question?.test).not.toMatch(/find zero lash/);
+    },
+  },
+  {
     // 2 × .08125 = .1625.
     name: 'two turns without the travel of the plunger: stopped as the sum of a preload is',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },

@@ -71,6 +71,46 @@ describe('shims', () => {
     }
   });
 
+  test('one that is right and gives its shim away is told so', () => {
+    // 2.59 + .31 − .25 = 2.65: of what is there 2.66 alone is near enough, 2.68 leaves .22. In its place 2.68 leaves .23.
+    const forced = of(
+      [
+        lash({ cylinder: 3, valve: 'exhaust' }, 0.25, 2.66),
+        lash({ cylinder: 2, valve: 'exhaust' }, 0.31, 2.59),
+        lash({ cylinder: 1, valve: 'exhaust' }, 0.18, 2.68),
+      ],
+      [],
+    );
+    const giver = forced.find(({ givesTo }) => givesTo !== undefined && givesTo.cylinder === 2);
+    expect(giver?.cylinder).toBe(3);
+    expect(giver?.right).toBe(true);
+    expect(giver?.sentence).toMatch(
+      /right, but its 2\.66 mm goes to 2 exhaust\. 2\.68 mm from 1 exhaust/,
+    );
+  });
+
+  test('between two feelers a shim is told no finer than they tell, and one in stock that may be right serves', () => {
+    // 2.60 + .12 to .15 − .20 = 2.52 to 2.55.
+    const found = lash({ cylinder: 1, valve: 'intake-2' }, 0, 2.6, {
+      gap: { low: 0.12 * MM, high: 0.15 * MM },
+    });
+    const [ordered] = of([found], [2.5]);
+    expect(ordered?.sentence).toMatch(
+      /It wants 2\.52 to 2\.55 mm .*: read the gap with closer feelers before one is ordered/,
+    );
+    const [served] = of([found], [2.5, 2.55]);
+    expect(served?.toHave).toBeUndefined();
+    expect(served?.sentence).toMatch(/2\.55 mm from stock goes in .* which leaves 0\.17 to 0\.20 mm/);
+  });
+
+  test('the number of a valve does not run into its figure', () => {
+    const { headlines } = assess({
+      ...geared('bucket', { lash: [lash({ cylinder: 1, valve: 'intake-2' }, 0.1, 2.64)], card }),
+      engine: { cylinders: 1, intakeValves: 2, gear: 'bucket', lifter: 'solid-flat', shimStock: [] },
+    });
+    expect(headlines.map(({ sentence }) => sentence).join()).toMatch(/Shims to order: 1 intake 2: 2\.54 mm/);
+  });
+
   test('a hot gap is not set against a cold card; a gap that was set without its shim lacks it', () => {
     const [hot] = of([lash({ cylinder: 1, valve: 'intake' }, 0.1, 2.7, { engine: 'hot' })]);
     expect(hot?.lacks.map(({ said }) => said)).toEqual([

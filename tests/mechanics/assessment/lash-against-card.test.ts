@@ -147,3 +147,53 @@ describe('the lashes of the two sides the wrong way round', () => {
     expect(details.workings.turnToMake).toBe('turns');
   });
 });
+
+describe('a gap of which its gauges, its heat or the card leave something open', () => {
+  const ends = (gap: { low?: number; high?: number }): Partial<LashEvidence> => ({
+    gap: Object.fromEntries(Object.entries(gap).map(([end, each]) => [end, each * IN])),
+    ...hot,
+  });
+
+  test('known from one side it is tight or wide by so much at the least', () => {
+    // .040 − .020 = .020; .022 − .010 = .012.
+    expect(toldOf(of([intake(1, 0, ends({ low: 0.04 }))])).told).toMatch(
+      /3 intake: found at more than \.040 in hot, the card asks for \.020 in: at least \.020 in wide\./,
+    );
+    expect(toldOf(of([line(1, '2026-03-10', 0, ends({ high: 0.01 }))])).told).toMatch(
+      /found at less than \.010 in hot, the card asks for \.022 in: at least \.012 in tight/,
+    );
+  });
+
+  test('that the thinnest leaf does not go into may be none', () => {
+    const { told, stops, next } = toldOf(of([line(1, '2026-03-10', 0, ends({ high: 0.0015 }))]));
+    expect(told).toMatch(/No gap at 3 exhaust/);
+    expect(stops).toMatch(/Do not run it: 3 exhaust has no gap/);
+    expect(next?.sentence).toMatch(/back its adjuster off with the engine left still/);
+    expect(toldOf(of([line(1, '2026-03-10', 0.0015, hot)])).stops).toBe('');
+  });
+
+  test('on both sides of what is asked for it is read with a leaf between, before any turn', () => {
+    const { told, next } = toldOf(of([intake(1, 0, ends({ low: 0.019, high: 0.022 }))]));
+    expect(told).toMatch(
+      /whether it is tight or wide can’t be told by these gauges, a leaf between them tells/,
+    );
+    expect(next?.sentence).toMatch(/^Read the gap of 3 intake again with a leaf between/);
+  });
+
+  test('whose heat nobody said, or that is not the card’s, is asked for that before any turn', () => {
+    const next = (evidence: Evidence) => toldOf(evidence).next?.sentence ?? '';
+    expect(next(of([intake(1, 0.027, { engine: 'not-said' })]))).toMatch(
+      /^Ask whether the gap of 3 intake was read hot or cold/,
+    );
+    expect(next(of([intake(1, 0.027)]))).toMatch(
+      /^Read the gap of 3 intake again hot, as the card’s lash is for/,
+    );
+    const { lashAt: _, ...unsaid } = card;
+    expect(next({ ...of([intake(1, 0.027)]), card: unsaid })).toMatch(
+      /^Ask whether the lash on the card is for a hot or a cold engine/,
+    );
+    expect(next({ ...of([intake(1, 0.027)]), card: { intake: {}, exhaust: {} } })).toMatch(
+      /which lash the cam’s maker asks for, hot or cold: the card on record has none/,
+    );
+  });
+});

@@ -30,6 +30,19 @@ describe('a gap that grew, once its question is answered', () => {
     );
   });
 
+  test('set again and found as it was set, its cause is known still', () => {
+    const set2 = line(3, '2026-11-21', 0.022, { moment: 'set', ...hot });
+    const after = line(4, '2026-12-20', 0.023, hot);
+    for (const [answer, said] of [
+      ['found', /Its cause was found, as was answered\./],
+      ['put-right', /Its cause was found and put right, as was answered\./],
+      ['not-found', /Why it grew is not known\./],
+    ] as const) {
+      const evidence = answering(about(log([set, grown])), 'lash-grew', answer);
+      expect(toldOf(withLines(evidence, set2, after)).told).toMatch(said);
+    }
+  });
+
   test('nothing found sends on to the lobe, and does not set it', () => {
     const looked = toldOf(answering(about(log([set, grown])), 'lash-grew', 'not-found'));
     expect(looked.told).toMatch(/Looked: nothing was found there\. It is not set again before/);

@@ -171,3 +171,40 @@ describe('one gap that was found as two', () => {
     expect(usableLash({ ...log(both), answers }, line(1, '', 0))).toBeUndefined();
   });
 });
+
+describe('a figure that something else on record speaks for is asked, and counts meanwhile', () => {
+  const card = { lashAt: 'hot', intake: {}, exhaust: { lash: 0.02 * IN } } as const;
+  const hot = { engine: 'hot' } as const;
+  const weights = (lash: readonly LashEvidence[]) =>
+    lashPart({ ...log(lash), card }).questions.flatMap(({ code, weight }) =>
+      code === 'lash-unlikely' ? [weight] : [],
+    );
+
+  test('found so before: .012 is no .021, and the valve may be sinking', () => {
+    const lines = [
+      line(1, '2026-10-02', 0.02, { moment: 'set', ...hot }),
+      line(2, '2026-10-10', 0.01, hot),
+      line(3, '2026-10-11', 0.02, { moment: 'set', ...hot }),
+      line(4, '2026-10-20', 0.012, hot),
+    ];
+    expect(weights(lines)).toEqual(['weak']);
+    expect(lashPart({ ...log(lines), card }).notToRun.map(({ id }) => id)).toEqual([
+      'not-to-run:lash-closed:3-exhaust',
+    ]);
+    expect(weights(lines.slice(3))).toEqual(['strong']);
+  });
+
+  test('its nut had moved: .061 is wide for that; .25 may be a metric feeler all the same', () => {
+    const moved = { nut: 'moved', ...hot } as const;
+    expect(weights([line(1, '2026-10-10', 0.061, moved)])).toEqual(['weak']);
+    expect(weights([line(1, '2026-10-10', 0.25, moved)])).toEqual(['strong']);
+    expect(weights([line(1, '2026-10-10', 0.061, hot)])).toEqual(['strong']);
+  });
+
+  test('a wrong unit comes to the same twice', () => {
+    expect(weights([line(1, '2026-10-10', 0.25, hot), line(2, '2026-10-11', 0.25, hot)])).toEqual([
+      'strong',
+      'strong',
+    ]);
+  });
+});

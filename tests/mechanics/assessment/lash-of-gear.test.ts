@@ -38,7 +38,9 @@ describe('a solid finger follower', () => {
   });
 
   test('with none on record it is told how far its gap is off', () => {
-    expect(toldOf(follower([metric(1, mm(0.1))])).told).toMatch(/1 intake: found at .* tight\./);
+    expect(toldOf(follower([metric(1, mm(0.1))])).told).toMatch(
+      /1 intake: found at .* tight\. It is set by the screw at its pivot, in small steps .* the engine maker’s way goes first/,
+    );
   });
 });
 
@@ -166,4 +168,33 @@ describe('what gauges leave open', () => {
     const { told } = toldOf(about(log([set, line(2, '2026-02-10', 0.02, unsaid)])));
     expect(told).not.toMatch(/read again since/);
   });
+});
+
+test('while it is open how a hydraulic lifter stood, nothing is told of what its gap did, and that is asked next', () => {
+  const base = about(log([]), 'noise-or-failure');
+  const evidence: Evidence = {
+    ...base,
+    engine: { ...base.engine, mounting: 'pedestal', lifter: 'hydraulic-flat' },
+    call: { ...base.call, engineState: 'has-run' },
+    answers: [
+      { id: 'a1', line: 50, code: 'noise-signs', question: '', answer: 'none' },
+      { id: 'a2', line: 51, code: 'noise-which', question: '', answer: 'one: 3 exhaust' },
+    ],
+    lash: [line(1, '2026-10-01', 0.008, { moment: 'set' }), line(2, '2026-10-20', 0.016)],
+  };
+  const { codes, next } = toldOf(evidence);
+  expect(codes).toContain('gap-on-hydraulic');
+  expect(codes).not.toContain('lash-grew');
+  expect(next?.action).toBe('gap-on-hydraulic');
+});
+
+test('a lash that was set answers whether a cam rocker’s lash is set', () => {
+  const rocker = (lash: readonly LashEvidence[]): Evidence => {
+    const base = about(geared('cam-rocker', { lash }), 'noise-or-failure');
+    const { lifter: _, ...engine } = base.engine;
+    return { ...base, engine };
+  };
+  const needs = (evidence: Evidence) => toldOf(evidence).details.noise.known;
+  expect(needs(rocker([]))).not.toContain('lifter');
+  expect(needs(rocker([metric(1, mm(0.2), { moment: 'set' })]))).toContain('lifter');
 });

@@ -64,7 +64,7 @@ describe('a growth that gauges leave open is told', () => {
   test.each([
     [between(0.018, 0.02), between(0.022, 0.024), /grew by \.002 in to \.006 in.*can’t be told/],
     [between(0.018, 0.02), between(0.023, 0.025), /grew by \.003 in to \.007 in.*can’t be told/],
-    [between(0.018, 0.02), between(0.0125, 0.015), /closed by \.003 in to \.008 in.*can’t be told/],
+    [between(0.018, 0.02), between(0.0125, 0.015), /closed by \.003 in to \.0075 in.*can’t be told/],
   ])('%j to %j', (set, found, said) => {
     const open = told([line(1, '2026-01-10', 0, { moment: 'set', ...set }), line(2, '2026-02-10', 0, found)]);
     expect(open.text).toMatch(said);
@@ -118,4 +118,13 @@ describe('the lashes of the two sides the wrong way round', () => {
     expect(codes(all(0.022, 0.022), card(0.014, 0.022))).not.toContain('lash-sides-swapped');
     expect(codes(all(0.018, 0.016), card(0.016, 0.018))).not.toContain('lash-sides-swapped');
   });
+});
+
+test('half a thousandth is told where a feeler has one, so that gap and growth follow from one another', () => {
+  // .0275 − .0215 = .006; .0215 − .0200 = .0015.
+  const grown = told([line(1, '2026-01-10', 0.0215, { moment: 'set' }), line(2, '2026-02-10', 0.0275)]).text;
+  expect(grown).toMatch(/\.0275 in now\. It grew by \.006 in/);
+  expect(told([line(1, '2026-01-10', 0.0215)], card(0.02, 0.02, 'cold')).text).toMatch(
+    /found at \.0215 in cold, the card asks for \.020 in: \.0015 in wide/,
+  );
 });

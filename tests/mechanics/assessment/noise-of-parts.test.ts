@@ -88,7 +88,7 @@ describe('beside a gap that grew', () => {
       ],
     });
     expect(factsOf(told, 'lash:others')[0]?.text).toBe(
-      'Lash log: the gap of 4 intake grew by .004 in, which is ordinary',
+      'Lash log: the gap of 4 intake grew by .0035 in, which is ordinary',
     );
   });
 

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { bareFeeler, feeler } from '../../kit/say-inches.ts';
 import { IN } from '../../kit/si.ts';
 import { bareInches, inches } from './said.ts';
 
@@ -48,3 +49,11 @@ function boundsSaid({ value, low, high }: GapBounds): string {
 /** `.062 in ± .005`, `.062 in (.048 to .067)`, `.024 to .028 in`, `more than .060 in`, `touching by .012 in ± .006`, `no room left`. */
 export const gapSaid = (gap: GapBounds): string =>
   touches(gap) ? `touching by ${overlapSaid(gap)}` : boundsSaid(gap);
+
+/** The lash of a valve, as finely as feelers go: `.0275 in`, `.019 to .022 in`, `less than .0015 in`. */
+export function lashSaid({ value, low, high }: GapBounds): string {
+  if (value !== undefined) return feeler(value);
+  if (low !== undefined && high !== undefined) return `${bareFeeler(low)} to ${feeler(high)}`;
+  if (high !== undefined) return `less than ${feeler(high)}`;
+  return low === undefined ? 'not known' : `more than ${feeler(low)}`;
+}

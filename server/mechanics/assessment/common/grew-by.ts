@@ -1,4 +1,4 @@
-import { bareInches, inches } from './said.ts';
+import { bareFeeler, feeler } from './said.ts';
 
 interface Growth {
   readonly low?: number | undefined;
@@ -7,6 +7,6 @@ interface Growth {
 
 /** By how much a gap grew, as far as its readings leave it: `.005 to .007 in`, `.005 in`. Told so wherever it is told. */
 export function grewBy({ low = 0, high }: Growth): string {
-  const most = high === undefined ? inches(low) : inches(high);
-  return most === inches(low) ? most : `${bareInches(low)} to ${most}`;
+  const most = high === undefined ? feeler(low) : feeler(high);
+  return most === feeler(low) ? most : `${bareFeeler(low)} to ${most}`;
 }

@@ -21,6 +21,7 @@ export type LackCode =
   | 'lash-unsaid'
   | 'lifter-sinks'
   | 'light-spring'
+  | 'looked-first'
   | 'passes'
   | 'ratio'
   | 'ratio-doubted'

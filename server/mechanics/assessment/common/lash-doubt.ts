@@ -1,8 +1,9 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
-import { count } from '../../kit/allowances.ts';
-import { MM } from '../../kit/si.ts';
+import { allowance, count } from '../../kit/allowances.ts';
+import { EQUAL } from '../../kit/nearest.ts';
+import { IN, MM } from '../../kit/si.ts';
 import { ADJUSTER_WORDS, type AdjusterKind, adjusterKind } from '../../lash/adjuster-words.ts';
 import { lashSlips, unlikelyLash } from '../../lash/lash-slips.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -66,6 +67,37 @@ function whySaid(unlikely: 'wide' | 'tight', kind: AdjusterKind): string {
   return `So wide a gap is hardly ever set, and ${heard}.`;
 }
 
+/** The valve was found so before, or since, at that heat: a slip of the pen does not come to the same twice. */
+const isFoundSoTwice = ({ lash }: Evidence, line: LashEvidence): boolean =>
+  lash.some(
+    (other) =>
+      other.standing &&
+      other.id !== line.id &&
+      other.moment === 'found' &&
+      line.moment === 'found' &&
+      other.engine === line.engine &&
+      placeOf(other) === placeOf(line) &&
+      isFromOne(other.gap.value, line.gap.value),
+  );
+
+const isFromOne = (one: number | undefined, other: number | undefined): boolean =>
+  one !== undefined && other !== undefined && Math.abs(one - other) <= allowance('repeat') + EQUAL;
+
+/** Metric feelers are in hundredths: a figure in thousandths is of no such. */
+const isOfMetricFeeler = (si: number): boolean =>
+  Math.abs((si / IN) * 100 - Math.round((si / IN) * 100)) < 1e-6;
+
+/**
+ * What speaks for the figure as it stands, so that it is asked and counts meanwhile: its lock had moved and it is wide, or
+ * it was found so twice where only the digits may be swapped; a wrong unit comes to the same every time.
+ */
+function isOfAPiece(evidence: Evidence, line: LashEvidence, expected: number | undefined): boolean {
+  const { value = 0 } = line.gap;
+  const isWider = expected === undefined || value > expected;
+  const backedOff = line.nut === 'moved' && isWider && !isOfMetricFeeler(value);
+  return backedOff || (unlikelyLash(value) === undefined && isFoundSoTwice(evidence, line));
+}
+
 /** A lash that hardly can be, or that a slip of the pen would bring to the others: asked, and not used until then. */
 export const lashDoubt = onceEach(
   asItIs,
@@ -86,7 +118,7 @@ export const lashDoubt = onceEach(
     return asked(
       {
         code: LASH_UNLIKELY,
-        weight: 'strong',
+        weight: isOfAPiece(evidence, line, expected) ? 'weak' : 'strong',
         ask: `Is the lash of ${placeOf(line)} really ${typedIn(line) === 'mm' ? asEntered(line.readAs) : inches(value)}?`,
         knownBy: LASH_UNLIKELY,
         size: [

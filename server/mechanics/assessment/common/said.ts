@@ -2,7 +2,15 @@ import { formatRatio } from '../../../../shared/quantities/format.ts';
 import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { type ValveName, valveSaid } from '../../../../shared/schemas/words.ts';
 import { byText } from '../../kit/by-text.ts';
-import { bareInches, bareLength, inches, loadSaid, lowOrHigh } from '../../kit/say-inches.ts';
+import {
+  bareFeeler,
+  bareInches,
+  bareLength,
+  feeler,
+  inches,
+  loadSaid,
+  lowOrHigh,
+} from '../../kit/say-inches.ts';
 import { IN } from '../../kit/si.ts';
 import type { Subject } from '../assessment.ts';
 import type { Spring, ValvePlace } from '../evidence.ts';
@@ -10,7 +18,7 @@ import type { Spring, ValvePlace } from '../evidence.ts';
 /** The last bits of the arithmetic go before the rounding. */
 const clean = (value: number): number => Number(value.toPrecision(12));
 
-export { bareInches, inches, loadSaid, lowOrHigh };
+export { bareFeeler, bareInches, feeler, inches, loadSaid, lowOrHigh };
 
 /** `.060`; one that was set in millimetres has a place more, so that what is told of a gap follows from both. */
 export function bareLimit(si: number): string {
@@ -103,3 +111,7 @@ export function listed(items: readonly string[]): string {
 /** `2 gaps`, `a gap`; of none nothing. */
 export const counted = (one: string, count: number): string[] =>
   count === 0 ? [] : [count === 1 ? `a ${one}` : `${count} ${one}s`];
+
+/** `1 intake .020 in`, `1 intake 2: .020 in`: the number of a valve does not run into its figure. */
+export const withFigure = (place: ValvePlace, figure: string): string =>
+  `${placeOf(place)}${/\d$/.test(placeOf(place)) ? ':' : ''} ${figure}`;

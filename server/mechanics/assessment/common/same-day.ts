@@ -5,7 +5,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence, LashEvidence } from '../evidence.ts';
 import { asked } from './asked.ts';
 import { chosenOf } from './chosen.ts';
-import { gapSaid } from './gap-said.ts';
+import { lashSaid } from './gap-said.ts';
 import { placeOf, valveSubject } from './said.ts';
 
 /** A gap that was entered behind a setting of its day: found before it, or after. */
@@ -66,7 +66,7 @@ export function sameDays(log: readonly LashEvidence[], { answers }: Evidence): S
       {
         code: 'lash-order',
         weight: 'strong',
-        ask: `Were the ${gapSaid(found.gap)} of ${placeOf(found)} found before it was set to ${gapSaid(set.gap)} that day, or after?`,
+        ask: `Were the ${lashSaid(found.gap)} of ${placeOf(found)} found before it was set to ${lashSaid(set.gap)} that day, or after?`,
         knownBy: 'found before it was set or after',
         size: `Both are of ${found.day}, and the setting was entered first.`,
         test: 'ask whoever did it which came first; nothing has to be touched for it.',

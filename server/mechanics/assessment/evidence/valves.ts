@@ -104,6 +104,8 @@ export interface LashEvidence extends EvidenceEntry, ValvePlace {
   readonly day: string;
   /** It was entered on a later day than the one it is of. */
   readonly toldLater?: true;
+  /** The arm that sat there when it was entered, where one was named. */
+  readonly armId?: string;
 }
 
 export interface TipMarkEvidence extends EvidenceEntry, ValvePlace {

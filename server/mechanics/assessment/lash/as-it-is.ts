@@ -1,9 +1,9 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { Headline } from '../assessment.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { lastKept } from '../common/kept.ts';
 import { type LashDone, lashDone } from '../common/lash-done.ts';
-import { listed, placeOf } from '../common/said.ts';
+import { listed, placeOf, withFigure } from '../common/said.ts';
 import { hasShims } from '../common/shimmed.ts';
 import type { Evidence } from '../evidence.ts';
 import { turnMade } from '../workings/turn-made.ts';
@@ -22,7 +22,7 @@ const LEADS: Readonly<Record<LashDone, string>> = {
 const named = (valves: readonly LashValveDetail[]): string =>
   valves.length > FEW
     ? `${valves.length} valves`
-    : listed(valves.map((valve) => `${placeOf(valve)} ${gapSaid(valve.newest)}`));
+    : listed(valves.map((valve) => withFigure(valve, lashSaid(valve.newest))));
 
 /** Valves that a turn on record tells of are told with it. */
 export function ofSum(evidence: Evidence): string[] {

@@ -53,6 +53,10 @@ export interface ShimRow extends ValvePlace {
     readonly from: 'own' | 'stock' | 'valve';
     readonly fromValve?: ValvePlace;
   };
+  /** Its gap may stay as it is. */
+  readonly right?: true;
+  /** The valve that its own shim goes to. */
+  readonly givesTo?: ValvePlace;
   /** No shim that is there brings the lash near enough to what is wanted: one of this thickness is to be had first. */
   readonly toHave?: number;
   /** Where one is to be had: the next thinner and the next thicker in stock that leave a gap, with the lash each gives. */

@@ -6,6 +6,8 @@ import { turned } from '../common/answers-of.ts';
 /** Answers by which a gap that closed is the valve’s own doing. */
 export const ONE_HEAT = 'one-heat';
 export const HELD = 'held';
+/** The cause of a growth was found, and nothing of it is left to be done. */
+export const PUT_RIGHT = 'put-right';
 
 /** What may be answered to each question of a growth: a yes is the cause of one, and says of another that it was read right. */
 export const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['answers']>> = {
@@ -16,6 +18,11 @@ export const ANSWERS: Readonly<Record<LashQuestion['code'], AssessedQuestion['an
       changes: 'The cause is known; it is put right before the lash is set again.',
       // It was read right: what is done with the valve is told of its work.
       leadsTo: 'nothing',
+    },
+    {
+      code: PUT_RIGHT,
+      label: 'Yes, and it is put right',
+      changes: 'The gap is set, and read again once it has run.',
     },
     {
       code: 'not-found',
@@ -114,6 +121,8 @@ export function followsFrom(
     case 'lash-grew found':
     case 'lash-grew not-found':
       return grewSaid(chosen === 'found', nut, kind);
+    case `lash-grew ${PUT_RIGHT}`:
+      return 'Its cause was found and put right, as was answered: the gap is set, and read again.';
     case 'lash-heat-unsaid same':
       return 'They were read at the same heat, as was answered: it is put into the log first.';
     case 'lash-heat-unsaid other':

@@ -1,23 +1,26 @@
+import { isAnswer } from '../../../../shared/begins-with.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { type GrowthTold, growthTold } from '../../lash/growth.ts';
+import { hasClosed } from '../../lash/lash-questions.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
+import { foundOf, inDoubt, partsOfId } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { grewBy } from '../common/grew-by.ts';
-import { inches, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
+import { feeler, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import { offCardHeadline } from './against-card.ts';
+import { besideCard, offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
-import { followsFrom } from './growth-answers.ts';
+import { ANSWERS, followsFrom, PUT_RIGHT } from './growth-answers.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
+import { WITH_OTHER_ARM } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
 
 /** Nothing below none is told of one end of it: it may not have changed at all. */
-const orNothing = (si: number): string => (si <= EQUAL ? 'nothing' : inches(si));
+const orNothing = (si: number): string => (si <= EQUAL ? 'nothing' : feeler(si));
 
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
@@ -30,15 +33,20 @@ const OF_GROWTH: ReadonlySet<string> = new Set([
   'lash-heat-unsaid',
 ]);
 
+/** What is asked of a gap that closed. */
+export const OF_CLOSING: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
+
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(
-  { now: last, newest, grewAgain }: LashValveRead,
+  { now: last, newest, grewAgain, growth }: LashValveRead,
   { code, size = '' }: AssessedQuestion,
+  limit: number,
 ): string {
-  if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
-  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${lowerFirst(size)}`;
-  const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
-  return `${gapSaid(newest)} now. ${before === '' ? size : `${before}${lowerFirst(size)}`}`;
+  if (!OF_GROWTH.has(code)) return `${lashSaid(newest)} now. ${size}`;
+  if (last?.moment === 'set') return `set again to ${lashSaid(newest)}. Before that: ${lowerFirst(size)}`;
+  const isPast = OF_CLOSING.has(code) && !(growth !== undefined && hasClosed(growth, limit));
+  const isOld = isPast || (grewAgain !== undefined && grewAgain.id !== last?.id);
+  return `${lashSaid(newest)} now. ${isOld ? `Before that: ${lowerFirst(size)}` : size}`;
 }
 
 /** What became of it since; nothing where the two are not compared. */
@@ -46,13 +54,30 @@ const SINCE: Readonly<Record<GrowthTold, (growth: LashGrowth) => string | undefi
   'not-compared': () => undefined,
   held: () => ', and has held since',
   grew: (growth) => `, and has grown by ${grewBy(growth)} since`,
-  closed: ({ high = 0 }) => `, and has closed by ${inches(-high)} since`,
+  closed: ({ high = 0 }) => `, and has closed by ${feeler(-high)} since`,
   'cannot-tell': () =>
-    `; whether it has grown since can’t be told, feelers go in steps of ${inches(allowance('lash-as-set'))}`,
+    `; whether it has grown since can’t be told, feelers go in steps of ${feeler(allowance('lash-as-set'))}`,
 };
 
+/** What was answered of its growth is known still, once nothing is asked of it any more. */
+function whySaid(place: ValvePlace, { answers }: Evidence): string {
+  const about = keyOf(valveSubject(place));
+  const own = answers
+    .filter(({ questionId }) => {
+      const parts = partsOfId(questionId);
+      return parts?.code === 'lash-grew' && parts.about === about;
+    })
+    .toSorted((a, b) => a.line - b.line)
+    .at(-1);
+  if (own === undefined) return 'Why it grew is not known.';
+  if (isAnswer(own.answer, PUT_RIGHT)) return 'Its cause was found and put right, as was answered.';
+  return foundOf(own, ANSWERS['lash-grew']) === true
+    ? 'Its cause was found, as was answered.'
+    : 'Why it grew is not known.';
+}
+
 /** It grew once, was set again and has held since: its cause was not found by that. */
-function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
+function heldSince({ growth, newest, ...place }: LashValveDetail, evidence: Evidence): Headline[] {
   const about = valveSubject(place);
   if (growth?.before === undefined) return [];
   const since = SINCE[growthTold(growth)](growth);
@@ -62,7 +87,7 @@ function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again${since}. Why it grew is not known.`,
+      sentence: `Lash of ${placeOf(place)}, ${lashSaid(newest)} now. It grew by ${feeler(growth.before)} before it was set again${since}. ${whySaid(place, evidence)}`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
@@ -82,14 +107,14 @@ function openGrowth(
   const { low, high } = growth ?? {};
   if (low === undefined || high === undefined || twice !== undefined) return undefined;
   if (lines.at(-1)?.moment !== 'found') return undefined;
-  const at = `Lash of ${placeOf(place)}, ${gapSaid(newest)} now.`;
+  const at = `Lash of ${placeOf(place)}, ${lashSaid(newest)} now.`;
   const open = 'whether that is more can’t be told by these gauges. A finer step between them tells.';
   if (low < -limit - EQUAL && high > limit + EQUAL)
-    return `${at} It may have closed by up to ${inches(-low)} or grown by up to ${inches(high)}, where ${inches(limit)} is ordinary: which of them can’t be told by these gauges. A finer step between them tells.`;
+    return `${at} It may have closed by up to ${feeler(-low)} or grown by up to ${feeler(high)}, where ${feeler(limit)} is ordinary: which of them can’t be told by these gauges. A finer step between them tells.`;
   if (low <= limit + EQUAL && high > limit + EQUAL)
-    return `${at} It grew by ${orNothing(low)} to ${inches(high)}, where ${inches(limit)} is ordinary: ${open}`;
+    return `${at} It grew by ${orNothing(low)} to ${feeler(high)}, where ${feeler(limit)} is ordinary: ${open}`;
   if (high >= -limit - EQUAL && low < -limit - EQUAL)
-    return `${at} It closed by ${orNothing(-high)} to ${inches(-low)}, where ${inches(limit)} is ordinary: ${open}`;
+    return `${at} It closed by ${orNothing(-high)} to ${feeler(-low)}, where ${feeler(limit)} is ordinary: ${open}`;
   return undefined;
 }
 
@@ -112,16 +137,22 @@ export function headline(
   ];
   if (valve.hydraulic !== undefined)
     return said(hydraulicSaid(valve, valve.newest, valve.hydraulic, evidence));
+  const last = valve.lines.at(-1);
+  if (valve.now === undefined && last !== undefined)
+    return said(
+      `Lash of ${placeOf(valve)}, ${WITH_OTHER_ARM}: ${lashSaid(last.gap)} belongs to the arm before. Set it again, and enter it.`,
+    );
   const [own] = questions
     .filter((each) => keyOf(each.about) === keyOf(about))
-    .filter(({ code }) => code !== 'sum-against-log')
+    // What was found at its seat is told with what its gap did.
+    .filter(({ code }) => code !== 'sum-against-log' && code !== 'seat-looked')
     // It is what is asked for: nothing is told of it any more.
     .filter((each) => each.code !== 'lash-unusual' || chosenOf(each) !== 'not-found')
     .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));
   if (own === undefined) {
     const open = openGrowth(valve, limit);
-    if (open !== undefined) return said(open);
-    const held = heldSince(valve);
+    if (open !== undefined) return said(`${open}${byCard ? besideCard(evidence, valve) : ''}`);
+    const held = heldSince(valve, evidence);
     return held.length > 0 || !byCard ? held : offCardHeadline(evidence, valve);
   }
   if (own.code === 'found-twice') return said(own.ask);
@@ -130,5 +161,5 @@ export function headline(
   const nut = valve.growth?.nut ?? 'not-looked';
   const follows =
     chosen === undefined ? undefined : followsFrom(own.code, chosen, nut, adjusterKind(evidence.engine));
-  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${follows ?? own.ask}`);
+  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own, limit)} ${follows ?? own.ask}`);
 }

@@ -1,12 +1,14 @@
+import table from '../../../../seeds/setting.json' with { type: 'json' };
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { IN } from '../../kit/si.ts';
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import { hasShims } from '../common/shimmed.ts';
 import { usableLash } from '../common/usable-lash.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { Bounds, Evidence, ValvePlace } from '../evidence.ts';
 import { notRunSaid } from './burns.ts';
 
 /** Solid lifters, or a card that asks for a lash where nobody said. */
@@ -19,6 +21,13 @@ const hasLash = ({ engine, card }: Evidence, { valve }: ValvePlace): boolean =>
 export const backOffSaid = ({ engine }: Evidence): string =>
   `back its adjuster off with the engine left still until there is a gap, look at ${ADJUSTER_WORDS[adjusterKind(engine)].lock}, and read the gap.`;
 
+const THINNEST_LEAF = table.thinnestLeaf.value * IN;
+
+/** None, or one that the thinnest leaf did not go into and no other did either. */
+const isNoGap = ({ value, low, high = value }: Bounds): boolean =>
+  high !== undefined &&
+  (high <= EQUAL || (value === undefined && low === undefined && high <= THINNEST_LEAF + EQUAL));
+
 /** Valves with an adjuster whose newest line has no gap; where a shim sets it that is told. */
 export const withoutGap = <Valve extends ValvePlace>(
   valves: readonly Valve[],
@@ -27,8 +36,7 @@ export const withoutGap = <Valve extends ValvePlace>(
   hasShims(evidence)
     ? []
     : valves.filter((valve) => {
-        const { value, high = value } = usableLash(evidence, valve)?.gap ?? {};
-        return high !== undefined && high <= EQUAL && hasLash(evidence, valve);
+        return isNoGap(usableLash(evidence, valve)?.gap ?? {}) && hasLash(evidence, valve);
       });
 
 /** One line for all of them. */

@@ -4,10 +4,13 @@ import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+
+/** The question how its lifter stood. */
+export const ON_HYDRAULIC = 'gap-on-hydraulic';
 
 /** What takes up the gap by its oil, and what a gap at it says, by valve gear. */
 interface Hydraulic {
@@ -103,11 +106,11 @@ export function foundOnHydraulic(
   const words = hydraulicOf(evidence);
   const raised = asked(
     {
-      code: 'gap-on-hydraulic',
+      code: ON_HYDRAULIC,
       weight: 'strong',
       ask: `How did the ${words.named} of ${placeOf(place)} stand when its gap was found?`,
       knownBy: 'how did the lifter stand when its gap was found',
-      size: `${words.pressed}; ${gapSaid(newest)} was found there.`,
+      size: `${words.pressed}; ${lashSaid(newest)} was found there.`,
       test: words.test,
       byLooking: true,
       restsOn: [line.id],
@@ -145,7 +148,7 @@ export function hydraulicSaid(
   evidence: OfEngine,
 ): string {
   const { down, up } = hydraulicOf(evidence);
-  const at = `${placeOf(place)}, ${gapSaid(newest)}`;
+  const at = `${placeOf(place)}, ${lashSaid(newest)}`;
   switch (chosenOf(question)) {
     case 'pressed-down':
       return `Gap of ${at}: ${down[1]}`;

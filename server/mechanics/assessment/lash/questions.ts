@@ -6,6 +6,7 @@ import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { turned } from '../common/answers-of.ts';
 import { asked } from '../common/asked.ts';
 import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
+import { lashLogOf } from '../common/lash-log-of.ts';
 import { lashWanted } from '../common/lash-wanted.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import { heatsWanting, isNearLash } from '../common/wanted-heat.ts';
@@ -98,6 +99,8 @@ export function unusual({ lines, ...place }: LashValveDetail, evidence: Evidence
   const line = lines.findLast(({ moment }) => moment === 'set');
   const { value, low = value, high = value } = line?.gap ?? {};
   if (line === undefined || low === undefined || high === undefined) return [];
+  // With another arm on that setting is gone.
+  if (!lashLogOf(evidence, place).includes(line)) return [];
   if (isLashDoubted(evidence, line) || isReadSince(line, lines, evidence)) return [];
   // What the metals ask for at that heat is asked for.
   if (value !== undefined && heatsWanting(value, evidence).some((heat) => heat === line.engine)) return [];

@@ -3,7 +3,7 @@ import { MM } from '../../kit/si.ts';
 import { endsOf } from '../../lash/growth.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
 import { lacksSaid } from '../common/lack.ts';
-import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import { keyOf, listed, placeOf, upperFirst, valveSubject, withFigure } from '../common/said.ts';
 import type { Bounds } from '../evidence.ts';
 import { BURNS, notRunSaid } from './burns.ts';
 import type { ShimRow } from './detail.ts';
@@ -36,8 +36,25 @@ function fromSaid({ choice }: Said): string {
   return fromValve === undefined ? 'from stock' : `from ${placeOf(fromValve)}`;
 }
 
-const tightOrWide = (found: Bounds, wanted: number): string =>
-  (endsOf(found).low ?? 0) < wanted ? 'too tight' : 'too wide';
+/** One that is right may give its shim to another all the same. */
+function howItIs({ found, right, fitted = 0, givesTo }: Said, wanted: number): string {
+  if (right === true && givesTo !== undefined)
+    return `right, but its ${millimetres(fitted)} goes to ${placeOf(givesTo)}`;
+  return (endsOf(found).low ?? 0) < wanted ? 'too tight' : 'too wide';
+}
+
+/** What is to be had; from a gap between two feelers no finer than they tell. */
+function toHaveSaid({ found, toHave = 0 }: Said): string {
+  const { low = 0, high = 0 } = endsOf(found);
+  const half = (high - low) / 2;
+  return half <= EQUAL ? millimetres(toHave) : gapInMm({ low: toHave - half, high: toHave + half });
+}
+
+const CLOSER = 'read the gap with closer feelers before one is ordered';
+const isBetween = ({ found }: Said): boolean => {
+  const { low = 0, high = 0 } = endsOf(found);
+  return high - low > EQUAL;
+};
 
 /** What goes in, or what has to be had first: one of the two, never both. */
 function goesIn(row: Said, fitted: number, withStock: boolean): string {
@@ -46,7 +63,7 @@ function goesIn(row: Said, fitted: number, withStock: boolean): string {
     const each = beside.map(({ shim, lash }) => `${millimetres(shim)} leaves ${millimetres(lash)}`);
     const there = each.length === 0 ? '' : ` (${each.join(', ')})`;
     const none = withStock ? `none on record comes near enough${there}` : 'no stock is on record';
-    return `It wants ${millimetres(toHave)} for its ${millimetres(fitted)}; ${none}, so one is to be ordered.`;
+    return `It wants ${toHaveSaid(row)} for its ${millimetres(fitted)}; ${none}${isBetween(row) ? `: ${CLOSER}` : ', so one is to be ordered'}.`;
   }
   if (choice === undefined) return '';
   return `${millimetres(choice.shim)} ${fromSaid(row)} goes in for its ${millimetres(fitted)}, which leaves ${leavesSaid(choice)}.`;
@@ -63,7 +80,7 @@ export function shimSentence(row: Said, withStock: boolean): string {
   const gap = `${at}: ${gapInMm(found)} found, ${millimetres(wanted)} wanted`;
   if (choice?.from === 'own' && toHave === undefined)
     return `${gap}: near enough. Its own ${millimetres(fitted)} shim stays.`;
-  return `${gap}: ${tightOrWide(found, wanted)}. ${goesIn(row, fitted, withStock)}`;
+  return `${gap}: ${howItIs(row, wanted)}. ${goesIn(row, fitted, withStock)}`;
 }
 
 const ABOUT = { of: 'build' } as const;
@@ -81,13 +98,23 @@ const count = (rows: readonly Said[], many: string): string =>
   rows.length === 1 ? '1 valve' : `${rows.length} ${many}`;
 
 /** `1 intake 2.50 mm and 2 intake 2.45 mm`, or how many there are. */
-function named(rows: readonly Said[], thickness: (row: Said) => number | undefined): string {
+function named(rows: readonly Said[], thickness: (row: Said) => string): string {
   if (rows.length > FEW) return count(rows, 'valves');
-  return listed(rows.map((row) => `${placeOf(row)} ${millimetres(thickness(row) ?? 0)}`));
+  return listed(rows.map((row) => withFigure(row, thickness(row))));
 }
 
 const rightAsItIs = (valves: number): string =>
   valves === 1 ? 'The shim of 1 valve stays.' : `The shims of ${valves} valves stay.`;
+
+/** Valves that were right as they were found, and take another shim so that theirs serves another. */
+function givenSaid(rows: readonly Said[]): string[] {
+  const right = rows.filter((row) => row.right === true);
+  const giving = right.filter(({ givesTo }) => givesTo !== undefined);
+  if (giving.length === 0) return [];
+  return [
+    `${right.length} of ${rows.length} were right as found; of these ${giving.length} ${giving.length === 1 ? 'gives its shim' : 'give their shims'} to another valve.`,
+  ];
+}
 
 function changed(rows: readonly Said[]): Headline[] {
   const whole = rows.filter(({ lacks }) => lacks.length === 0);
@@ -96,9 +123,13 @@ function changed(rows: readonly Said[]): Headline[] {
   const order = whole.filter(({ toHave }) => toHave !== undefined);
   if (whole.length === 0) return [];
   const parts = [
-    ...(ready.length === 0 ? [] : [`Shims to fit: ${named(ready, ({ choice }) => choice?.shim)}.`]),
-    ...(order.length === 0 ? [] : [`Shims to order: ${named(order, ({ toHave }) => toHave)}.`]),
+    ...(ready.length === 0
+      ? []
+      : [`Shims to fit: ${named(ready, ({ choice }) => millimetres(choice?.shim ?? 0))}.`]),
+    ...(order.length === 0 ? [] : [`Shims to order: ${named(order, toHaveSaid)}.`]),
+    ...(order.some(isBetween) ? [`First ${CLOSER}.`] : []),
     ...(stay.length === 0 ? [] : [rightAsItIs(stay.length)]),
+    ...givenSaid(whole),
   ];
   return [headline('wanted', parts.join(' '))];
 }

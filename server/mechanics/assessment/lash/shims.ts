@@ -13,6 +13,7 @@ import { type Lack, toAnswer, toRead, toSay } from '../common/lack.ts';
 import { isLashDoubted, LASH_UNLIKELY } from '../common/lash-doubt.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
 import { newestLash } from '../common/newest-lash.ts';
+import type { NotSet } from '../common/not-set.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import { hasShims } from '../common/shimmed.ts';
 import { SIDES_SWAPPED, sidesSwapped } from '../common/sides-swapped.ts';
@@ -21,12 +22,16 @@ import type { ShimRow, ShimsDetail } from './detail.ts';
 import { heldOpen, isShut, shimHeadlines, shimSentence } from './shim-said.ts';
 import { fittedIn, stockLeft } from './stock-left.ts';
 
+/** Something is looked at before its shim is worked out. */
+export const LOOKED_FIRST = 'looked-first';
+
 type Known = Omit<ShimRow, 'choice' | 'toHave' | 'beside' | 'sentence'>;
 
 function lacksOf(
   newest: LashEvidence,
   evidence: Evidence,
   known: Pick<Known, 'fitted' | 'found' | 'wanted'>,
+  notSet: readonly NotSet[],
 ): Lack[] {
   const { engine } = newest;
   const { card } = evidence;
@@ -34,6 +39,9 @@ function lacksOf(
   const twice = foundTwice(evidence, newest)?.question;
   const sides = sidesSwapped(evidence);
   return [
+    ...notSet
+      .filter((each) => placeOf(each) === placeOf(newest))
+      .map(({ first, settles }) => toSay(LOOKED_FIRST, first, settles)),
     ...(sides?.holds === true
       ? [toSay('which-gap', 'the lashes of the two sides, which stand for one another', SIDES_SWAPPED)]
       : []),
@@ -91,14 +99,14 @@ function shimOf({ fitted, found, wanted }: Pick<Known, 'fitted' | 'found' | 'wan
   }
 }
 
-function knownOf(evidence: Evidence, place: ValvePlace): Known[] {
+function knownOf(evidence: Evidence, place: ValvePlace, notSet: readonly NotSet[]): Known[] {
   const lines = lashLogOf(evidence, place);
   const newest = foundTwice(evidence, place)?.holds ?? newestLash(evidence, place);
   if (newest === undefined) return [];
   const wanted = evidence.card[sideOfValve(place.valve)].lash;
   const figures = { found: newest.gap, ...defined({ fitted: fittedIn(lines), wanted }) };
   const { shim, refused } = shimOf(figures);
-  const lacks = [...lacksOf(newest, evidence, figures), ...(refused === undefined ? [] : [refused])];
+  const lacks = [...lacksOf(newest, evidence, figures, notSet), ...(refused === undefined ? [] : [refused])];
   return [
     {
       cylinder: place.cylinder,
@@ -137,6 +145,13 @@ const quantity = (
   ];
 };
 
+/** As near to what is wanted as is left, whatever its feelers leave open. */
+function isRight({ found, wanted, lacks }: Known, within: number): boolean {
+  const middle = middleOf(found);
+  if (middle === undefined || wanted === undefined || lacks.length > 0) return false;
+  return Math.abs(middle - wanted) + halfOf(found) <= within + EQUAL;
+}
+
 /** What goes in; where that leaves the lash out of what is allowed, what is to be had first. */
 function choiceOf(
   { shim, wanted, found }: Known,
@@ -149,7 +164,9 @@ function choiceOf(
   const { from, lash } = chosen;
   const giver = typeof from === 'number' ? places[from] : undefined;
   const half = halfOf(found);
-  const misses = Math.abs(lash - wanted) + half > within + EQUAL;
+  // As good as what is wanted to whatever its feelers tell, it is no reason to order another.
+  const isAsGood = Math.abs(chosen.shim - shim) <= half + EQUAL;
+  const misses = !isAsGood && Math.abs(lash - wanted) + half > within + EQUAL;
   return {
     choice: {
       shim: chosen.shim,
@@ -184,13 +201,17 @@ function besideOf(
  * The shim of every valve in the lash log whose gap a shim sets, out of those that are there together.
  *
  * @param evidence everything on the record, in SI
+ * @param notSet valves that nobody sets yet: no shim is told of them
  * @returns a row for each valve that has a lash, the quantities of those that are complete, what is told first of them,
  * and the valves that may be held open
  *
  * Validity: solid buckets with a shim over or under, solid followers with one over the stem; the gap read on the base circle.
  * Source: `lash-shim` and `chooseShims`; a lash left as it is within its allowance, see the seeds.
  */
-export function shimsOf(evidence: Evidence): {
+export function shimsOf(
+  evidence: Evidence,
+  notSet: readonly NotSet[],
+): {
   readonly detail: ShimsDetail;
   readonly quantities: readonly AssessedQuantity[];
   readonly headlines: readonly Headline[];
@@ -202,7 +223,7 @@ export function shimsOf(evidence: Evidence): {
     return { detail: { within, rows: [] }, quantities: [], headlines: [], notToRun: [] };
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
-  const all = places.flatMap((place) => knownOf(evidence, place));
+  const all = places.flatMap((place) => knownOf(evidence, place, notSet));
   const complete = all.filter(({ lacks }) => lacks.length === 0);
   const wants = complete.flatMap(({ fitted, found, wanted }) => {
     const middle = middleOf(found);
@@ -211,10 +232,23 @@ export function shimsOf(evidence: Evidence): {
       : [{ fitted, found: middle, wanted }];
   });
   const chosen = chooseShims(wants, stock, within);
-  const rows = all.map((known): ShimRow => {
+  const choices = all.map((known) => {
     const at = complete.indexOf(known);
     const choice = choiceOf(known, at < 0 ? undefined : chosen[at], complete, within);
-    const row = { ...known, ...choice, ...(at < 0 ? {} : besideOf(known, choice, stock)) };
+    return { ...known, ...choice, ...(at < 0 ? {} : besideOf(known, choice, stock)) };
+  });
+  const rows = choices.map((known): ShimRow => {
+    const to = choices.find(
+      ({ choice, toHave }) =>
+        toHave === undefined &&
+        choice?.fromValve !== undefined &&
+        placeOf(choice.fromValve) === placeOf(known),
+    );
+    const row = {
+      ...known,
+      ...(isRight(known, within) ? { right: true as const } : {}),
+      ...(to === undefined ? {} : { givesTo: { cylinder: to.cylinder, valve: to.valve } }),
+    };
     return { ...row, sentence: shimSentence(row, (evidence.engine.shimStock ?? []).length > 0) };
   });
   return {

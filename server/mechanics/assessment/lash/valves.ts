@@ -6,7 +6,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
-import { lashLogOf, orderQuestions } from '../common/lash-log-of.ts';
+import { byArm, lashLogOf, orderQuestions, wholeLogOf } from '../common/lash-log-of.ts';
 import { countingLog } from '../common/newest-lash.ts';
 import { asItIs, onceEach } from '../common/once.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -14,7 +14,8 @@ import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
 import { foundOnHydraulic } from './on-hydraulic.ts';
 
-const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
+/** A line of the log as the mechanics take it. */
+export const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
   cylinder,
   valve,
   gap: { low: gap.value ?? gap.low, high: gap.value ?? gap.high },
@@ -53,13 +54,15 @@ const isLifted = ({ line }: GrewAgain, { stopsLifted = [] }: Evidence['call']): 
  */
 function growthOf(
   lines: readonly LashEvidence[],
+  ofArms: readonly (readonly LashEvidence[])[],
   most: number,
   evidence: Evidence,
 ): Pick<LashValveDetail, 'growth' | 'grewAgain'> {
   // What nobody is sure was read or entered right tells no growth; a stop that stands as it was entered stays.
   const sure = lines.filter((line) => !isLashDoubted(evidence, line));
   const [newest] = lashGrowths(sure.map(asLine), most);
-  const again = grewAgainAt(lines, most);
+  // With whichever arm: another arm takes no stop away.
+  const again = ofArms.flatMap((each) => grewAgainAt(each, most) ?? []).at(-1);
   const isNewest = again?.line === lines.findLast(({ moment }) => moment === 'found');
   return again === undefined || (!isNewest && isLifted(again, evidence.call))
     ? defined({ growth: newest })
@@ -86,6 +89,8 @@ const isOpenFor = (order: AssessedQuestion, lines: readonly LashEvidence[]): boo
 /** The log of one valve, with the newest line of it that counts. */
 export interface LashValveRead extends LashValveDetail {
   readonly now?: LashEvidence;
+  /** The lines that say what its gap did: without what was put aside, or may have been found before its setting. */
+  readonly counted: readonly LashEvidence[];
 }
 
 /** The log of every valve that has one. */
@@ -95,21 +100,27 @@ export const valvesOf = onceEach(asItIs, (evidence: Evidence, most: number): rea
     ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
   ];
   return places.map((place) => {
-    const lines = lashLogOf(evidence, place);
+    const lines = wholeLogOf(evidence, place);
+    const before = lines.filter((line) => !lashLogOf(evidence, place).includes(line));
     const twice = foundTwice(evidence, place);
     const counting = countingLog(evidence, place);
     const now = counting.at(-1);
     const count = counting.filter((line) => twice === undefined || counts(line, twice));
     const order = orderQuestions(evidence, place);
-    const growth = growthOf(count, most, evidence);
+    const growth = growthOf(count, byArm([...before, ...count]), most, evidence);
     // While it is open which came first no growth is told; a stop that stands as it was entered stays.
     const isTold = growth.grewAgain !== undefined || !order.some((each) => isOpenFor(each, count));
+    const inOrder = count.filter(
+      ({ id, moment }) =>
+        moment === 'set' || !order.some((each) => isOpenFor(each, count) && each.restsOn.includes(id)),
+    );
     const newest = twice === undefined ? (now?.gap ?? {}) : gapOf(twice);
     return {
       ...place,
       lines,
       newest,
       order,
+      counted: [...before, ...inOrder],
       ...defined({ now, twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
       ...(isTold ? growth : {}),
     };

@@ -1,10 +1,13 @@
 import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
+import type { NotSet } from '../common/not-set.ts';
 import { keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { SidesSwapped } from '../common/sides-swapped.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import { type Closed, sinkingPlaces } from './sinking.ts';
+import { PUT_RIGHT } from './growth-answers.ts';
+import { notSetOf } from './not-set.ts';
+import type { Closed } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
 
 /** A gap that is read again at the heat that it was set at. */
@@ -15,13 +18,15 @@ interface AtHeat {
 
 /** What the log leaves to be done, for what is missing and what is next. */
 export interface LashWork {
-  /** Nothing is set on these. */
-  readonly sinking: ReadonlySet<string>;
+  /** Nothing is set on these, and why. */
+  readonly notSet: readonly NotSet[];
   readonly atHeat: readonly AtHeat[];
-  /** Gaps that grew and were looked into: the cause is put right, and the gap set last. */
+  /** Gaps that grew and were looked into, and locks that let go: the cause is put right, and the gap set last. */
   readonly mend: readonly NextAction[];
   /** The same where nothing was found yet. */
   readonly lookOn: readonly NextAction[];
+  /** How lifters stood whose gap was found: what it says hangs on that. */
+  readonly hydraulic: readonly AssessedQuestion[];
   readonly sides?: SidesSwapped;
 }
 
@@ -57,7 +62,8 @@ function grown(
 ): { readonly found: boolean; readonly action: NextAction } | undefined {
   const own = questions.find((each) => each.code === 'lash-grew' && isOf(each, valve));
   const chosen = own === undefined ? undefined : chosenOf(own);
-  if (own === undefined || chosen === undefined || valve.now?.moment === 'set') return undefined;
+  if (own === undefined || chosen === undefined || chosen === PUT_RIGHT) return undefined;
+  if (valve.now?.moment === 'set') return undefined;
   const { wears, lets } = ADJUSTER_WORDS[adjusterKind(evidence.engine)];
   const found = chosen === 'found';
   const isLock = found && lets === 'lock' && valve.growth?.nut !== 'held';
@@ -82,19 +88,35 @@ function grown(
   };
 }
 
+/** A lock that let go, of a gap of which nothing else is told. */
+const whyItMoved = (place: ValvePlace, evidence: Evidence): NextAction => ({
+  id: `next:lash:mend:${keyOf(valveSubject(place))}`,
+  action: 'why-moved',
+  step: 'adjuster',
+  about: valveSubject(place),
+  sentence: whyMoved(place, evidence),
+  reason: `The ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].part} had moved.`,
+  turns: true,
+});
+
 /** What is left to be done by the log and its answers. */
 export function workOf(
   valves: readonly LashValveRead[],
   questions: readonly AssessedQuestion[],
   closed: readonly Closed[],
   evidence: Evidence,
-): Omit<LashWork, 'sides'> {
+): Omit<LashWork, 'sides' | 'hydraulic'> {
   const all = valves.flatMap((valve) => grown(valve, questions, evidence) ?? []);
+  const notSet = notSetOf(valves, questions, closed, evidence);
+  const told = new Set(all.map(({ action: { about } }) => keyOf(about)));
+  const moved = notSet
+    .filter((each) => each.moved === true && !told.has(keyOf(valveSubject(each))))
+    .map((each) => whyItMoved(each, evidence));
   const of = (found: boolean) => all.filter((each) => each.found === found).map(({ action }) => action);
   return {
-    sinking: new Set(sinkingPlaces(closed)),
+    notSet,
     atHeat: valves.flatMap((valve) => atHeat(valve, questions)),
-    mend: of(true),
+    mend: [...of(true), ...moved],
     lookOn: of(false),
   };
 }

@@ -96,6 +96,24 @@ function isSetNow(evidence: Evidence, place: ValvePlace, active: boolean): boole
   return lines.at(-1)?.moment === 'set' && (!active || lines.some(({ moment }) => moment === 'found'));
 }
 
+/** Another arm is on than the one that its gap was set or found with: it is set again before anything is told of it. */
+function withThisArm(evidence: Evidence): Need[] {
+  const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
+  const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
+  const left = places.filter((place) => lashLogOf(evidence, place).length === 0).map(placeOf);
+  if (left.length === 0) return [];
+  const of = left.length > 3 ? `${left.length} valves` : listed(left);
+  return [
+    need(
+      'lash-of-arm',
+      `the gap of ${of} with the arm that is on`,
+      `Set the gap of ${of} again with the arm that is on, and enter it as set: what is on record belongs to the arm before.`,
+      false,
+      { ...MUST_TURN, at: logOf(evidence) },
+    ),
+  ];
+}
+
 /** The heat that the card’s lash is for, where it was set at the other and nothing tells what that should be. */
 function cardHeat(evidence: Evidence, place: ValvePlace): 'cold' | 'hot' | undefined {
   const { lashAt } = evidence.card;
@@ -169,9 +187,10 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail, work: LashWor
     ...backOff(evidence),
     ...valve,
     ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
+    ...withThisArm(evidence),
     ...readAgain(evidence, noise),
     ...atItsHeat(work),
-    ...(hasShims(evidence) ? ofShims(evidence, noise) : []),
+    ...(hasShims(evidence) ? ofShims(evidence, noise, work) : []),
     ...ofFollowerShim(evidence),
     ...(noise.active ? [] : otherGaps(evidence)),
     ...(noise.active ? [] : [ofTurns(evidence, work)]),

@@ -7,7 +7,8 @@ import { valveNames } from '../common/valve-names.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
 import { isShut } from '../lash/shim-said.ts';
-import { shimsOf } from '../lash/shims.ts';
+import { LOOKED_FIRST, shimsOf } from '../lash/shims.ts';
+import type { LashWork } from '../lash/work.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
@@ -21,14 +22,16 @@ function atLack(row: ShimRow, { code }: Lack): EnteredAt {
 
 /** What is lacked most often goes first: of the card or the engine it is lacked by every valve. */
 function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: Lack } | undefined {
-  const all = rows.flatMap((row) => row.lacks.map((lack) => ({ row, lack })));
+  // What is looked at first has a question of its own, and the figures of that gap are not asked for before.
+  const open = rows.filter(({ lacks }) => lacks.every(({ code }) => code !== LOOKED_FIRST));
+  const all = open.flatMap((row) => row.lacks.map((lack) => ({ row, lack })));
   const times = ({ code }: Lack): number => all.filter(({ lack }) => lack.code === code).length;
   return all.toSorted((a, b) => times(b.lack) - times(a.lack))[0];
 }
 
 /** Once a lash is there, the shim that each valve wants is the answer; on a call about noise it can wait. */
-function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
-  const first = firstLacked(shimsOf(evidence).detail.rows);
+function shimFigures(evidence: Evidence, { active }: NoiseDetail, { notSet }: LashWork): Need[] {
+  const first = firstLacked(shimsOf(evidence, notSet).detail.rows);
   if (first === undefined) return [];
   const { row, lack } = first;
   const place = placeOf(row);
@@ -49,7 +52,7 @@ function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
 }
 
 /** The gap of every valve with the shim that is in, and what the one that goes in still wants. */
-export const ofShims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
+export const ofShims = (evidence: Evidence, noise: NoiseDetail, work: LashWork): Need[] => [
   need(
     'shims',
     'the shim that is in, with each lash',
@@ -57,7 +60,7 @@ export const ofShims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
     evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
     { at: { part: 'shims', field: 'shim' } },
   ),
-  ...shimFigures(evidence, noise),
+  ...shimFigures(evidence, noise, work),
 ];
 
 /** Some followers have a screw, others a shim: with that measured what goes in can be worked out. */

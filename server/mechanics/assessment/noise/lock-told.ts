@@ -13,7 +13,7 @@ import { lastSaid, noisyValve } from './answers.ts';
 import { hasGrown, type NoiseRecord } from './of-record.ts';
 
 /** What a new lock puts right. */
-const OF_LOCK: readonly NoiseQuestion[] = [
+export const OF_LOCK: readonly NoiseQuestion[] = [
   'noise-set-screw',
   'noise-nut-used',
   'noise-stud-top',

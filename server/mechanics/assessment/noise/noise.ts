@@ -73,7 +73,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
       ...has('noise-history', logged.some(isHistory)),
       // Nobody speaks of a noise: the valve is the one of the log. Where nothing was told at all, the first question is it.
       ...has('noise-which', ofLog && about.length === 1),
-      ...has('lifter', evidence.engine.lifter !== undefined),
+      ...has('lifter', evidence.engine.lifter !== undefined || isLashSet(evidence, lash)),
       ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
@@ -81,6 +81,13 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
     ]),
   ];
 }
+
+/** Of these the question is whether the lash is set: one that was set answers it. */
+const SET_OR_HYDRAULIC: ReadonlySet<string> = new Set(['cam-rocker', 'finger-follower']);
+
+const isLashSet = ({ engine }: Evidence, { valves }: NoiseRecord['lash']): boolean =>
+  SET_OR_HYDRAULIC.has(engine.gear ?? '') &&
+  valves.some(({ lines }) => lines.some(({ moment }) => moment === 'set'));
 
 /** Set, and found since: what became of it is on record, and is not asked. */
 const isHistory = ({ lines }: LashValveDetail): boolean => {

@@ -71,6 +71,14 @@ function gearOff({ of }: SetEvidence, { engine: { gear } }: Evidence): Off[] {
   const { part, none } = PARTS[of];
   if (gear === undefined || !GEAR_PLANS[gear].parts.includes(part)) return [];
   const named = VALVE_GEARS[gear].toLowerCase();
+  // Some have a screw, others a pad or shim: what a turn of theirs does is not worked out.
+  if (gear === 'finger-follower' && of === 'turns')
+    return [
+      {
+        said: `The build says ${named}: what a turn of a screw at their pivot does is not worked out.`,
+        key: gear,
+      },
+    ];
   return [{ said: `The build says ${named}: there is ${none}.`, key: gear }];
 }
 

@@ -2,13 +2,15 @@ import { defined } from '../../../../shared/defined.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { KeptSet } from '../common/kept.ts';
+import type { NotSet } from '../common/not-set.ts';
+import { listed, upperFirst } from '../common/said.ts';
 import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Evidence, WorkingEvidence } from '../evidence.ts';
 import { readOf } from '../timing/readings.ts';
 import { againstBuild } from './against-build.ts';
 import { wantedOff } from './against-lash.ts';
 import { armOff, liftOff } from './against-lift.ts';
-import { NOT_MADE, turnMade } from './turn-made.ts';
+import { isHeld, NOT_MADE, turnMade, withoutNotSet } from './turn-made.ts';
 
 /** A kept computation that was made with another figure than the build has now, and what differs. */
 export interface Outdated {
@@ -19,6 +21,17 @@ export interface Outdated {
 }
 
 const isTurns = (kept: KeptSet): kept is KeptSet<TurnsEvidence> => kept.set.of === 'turns';
+
+/** Every valve that a turn would be made on is looked at first: its figure is told as little as its sentence. */
+function notSetYet(
+  { id, line, set }: WorkingEvidence,
+  evidence: Evidence,
+  notSet: readonly NotSet[],
+): string[] {
+  if (set?.of !== 'turns') return [];
+  const told = withoutNotSet(turnMade({ id, line, set }, evidence), set, notSet);
+  return isHeld(told) ? [`${upperFirst(listed(told.notSet.map(({ why }) => why)))}.`] : [];
+}
 
 function ofSum({ id, line, set }: WorkingEvidence, evidence: Evidence): string[] {
   if (set === undefined) return [];
@@ -37,14 +50,15 @@ const ofFigures = ({ netLift, pivotToTip, lashWanted }: WorkingEvidence, evidenc
     ...wantedOff(defined({ lashWanted }), NOT_MADE, evidence),
   ].map(({ said }) => said);
 
-/** Every kept computation that the build has gone past. */
-export function outdatedOf(evidence: Evidence): Outdated[] {
+/** Every kept computation that the build has gone past, or of which nothing is told yet. */
+export function outdatedOf(evidence: Evidence, notSet: readonly NotSet[]): Outdated[] {
   const peaks = readOf(evidence).peaks;
   return evidence.workings.flatMap((working) => {
     const { id } = working;
     const peak = peaks.find((each) => each.id === id)?.cardAsked;
     const waiting = [
       ...ofSum(working, evidence),
+      ...notSetYet(working, evidence, notSet),
       ...(peak === undefined || chosenOf(peak) === 'reading' ? [] : [peak.size ?? '']),
     ];
     const said = [...waiting, ...ofFigures(working, evidence)];

@@ -5,6 +5,7 @@ import type { KeptSet } from '../common/kept.ts';
 import { hasHeld } from '../common/lash-done.ts';
 import { lashLogOf } from '../common/lash-log-of.ts';
 import { newestLash } from '../common/newest-lash.ts';
+import type { NotSet } from '../common/not-set.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
@@ -29,9 +30,11 @@ export interface TurnMade {
   readonly twice: readonly AssessedQuestion[];
   /** The same of the sum against the log; raised here. */
   readonly against: readonly AssessedQuestion[];
+  /** Valves that it would be made on, or may be, and that nobody sets yet. */
+  readonly notSet: readonly NotSet[];
 }
 
-export const NOT_MADE: TurnMade = { waiting: [], made: [], twice: [], against: [] };
+export const NOT_MADE: TurnMade = { waiting: [], made: [], twice: [], against: [], notSet: [] };
 
 /** Found at that gap: as one figure, or between two feelers that it lies between. */
 const isFoundAt = (line: LashEvidence, gap: number): boolean => isAt(line, gap) || holds(line, gap);
@@ -106,5 +109,29 @@ export function turnMade(kept: KeptSet<TurnsEvidence>, evidence: Evidence): Turn
     made: each.flatMap(({ made }) => made),
     twice: each.flatMap(({ twice }) => twice),
     against: [],
+    notSet: [],
   };
 }
+
+/** The same without the valves that nobody sets yet; of a turn that names no gap every such valve may be meant. */
+export function withoutNotSet(
+  told: TurnMade,
+  { lashFound }: Pick<TurnsEvidence, 'lashFound'>,
+  notSet: readonly NotSet[],
+): TurnMade {
+  const isOn = (place: ValvePlace) => (each: NotSet) => placeOf(each) === placeOf(place);
+  // Of one valve the gravest is told: the lash log goes before what was answered.
+  const first = notSet.filter((each, at) => notSet.findIndex(isOn(each)) === at);
+  return {
+    ...told,
+    waiting: told.waiting.filter((place) => !notSet.some(isOn(place))),
+    notSet:
+      lashFound === undefined
+        ? first
+        : first.filter((each) => told.waiting.some((place) => isOn(place)(each))),
+  };
+}
+
+/** Every valve that it would be made on is looked at first. */
+export const isHeld = ({ waiting, made, notSet }: TurnMade): boolean =>
+  notSet.length > 0 && waiting.length + made.length === 0;

@@ -1,5 +1,6 @@
 import { EQUAL } from '../../kit/nearest.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { ALIKE } from '../common/found-twice.ts';
+import { lashSaid } from '../common/gap-said.ts';
 import { bareInches, inches, listed, lowerFirst, placeOf, upperFirst } from '../common/said.ts';
 import type { TurnsEvidence } from '../evidence/kept-sums.ts';
 import type { ValvePlace } from '../evidence.ts';
@@ -17,7 +18,7 @@ function sinceSaid(own: TurnMade['made']): string[] {
   const named = (held: boolean) =>
     listed(
       own.flatMap(({ since, ...place }) =>
-        since?.held === held ? [`${placeOf(place)} ${gapSaid(since.gap)}`] : [],
+        since?.held === held ? [`${placeOf(place)} ${lashSaid(since.gap)}`] : [],
       ),
     );
   const [held, other] = [named(true), named(false)];
@@ -49,11 +50,11 @@ function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
       : [`The turn ${span(set)} was made: set at ${listed(asWanted.map(placeOf))}.`]),
     ...wrongWay.map(
       (each) =>
-        `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: it was turned the other way. Turn it back past where it was, and set it again.`,
+        `${upperFirst(placeOf(each))} was set to ${lashSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: it was turned the other way. Turn it back past where it was, and set it again.`,
     ),
     ...others.map(
       (each) =>
-        `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: the turn ${span(set)} is not made any more.`,
+        `${upperFirst(placeOf(each))} was set to ${lashSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: the turn ${span(set)} is not made any more.`,
     ),
     ...sinceSaid(own),
     ...(own.every((each) => each.since !== undefined || wrongWay.includes(each)) ? [] : [AGAIN]),
@@ -64,20 +65,29 @@ function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
 export const isFromNoGap = ({ lashFound }: TurnsEvidence): boolean =>
   lashFound !== undefined && lashFound <= EQUAL;
 
+/** Valves that the same turn is not made on. */
+const notSetSaid = ({ notSet }: Pick<TurnMade, 'notSet'>): string =>
+  notSet.length === 0 ? '' : ` Not there yet: ${listed(notSet.map(({ why }) => why))}.`;
+
 /** A turn that was made is history: whoever made it once more would be as far off again. */
-function lashSaid(set: TurnsEvidence, told: TurnMade): string {
+function byGaps(set: TurnsEvidence, told: TurnMade): string {
   const { waiting, made } = told;
   const places = listed(waiting.map(placeOf));
   if (isFromNoGap(set) && (waiting.length > 0 || made.length === 0))
     return `${places === '' ? 'No gap was found' : `No gap was found at ${places}`}: how far that valve is held open nobody knows. Back off until there is a gap, read it, and work the turn out from there.`;
-  if (waiting.length > 0) return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.`;
+  if (waiting.length > 0)
+    return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.${notSetSaid(told)}`;
+  if (made.length === 0 && told.notSet.length > 0)
+    return `Nothing is told of these turns yet: ${listed(told.notSet.map(({ why }) => why))}.`;
   if (made.length === 0)
     return `${turnSaid(set.turns)}: the lash goes ${span(set)}. Which valve was found so?`;
   const found = listed(made.filter(({ how }) => how === 'found').map(placeOf));
   return [
     ...setSaid(set, told),
     ...(found === '' ? [] : [`No turn holds ${span(set)} any more: found otherwise since at ${found}.`]),
-  ].join(' ');
+  ]
+    .join(' ')
+    .concat(notSetSaid(told));
 }
 
 /** Over the band by less than turns are counted to, it is over all the same, and not called too far. */
@@ -125,14 +135,18 @@ function shutSaid(shut: Asked['shut']): string {
     : ` Not at ${listed(shut.map(placeOf))}: with less of a gap the valve is held open.`;
 }
 
+/** The gap found is the one that is wanted, nearer than feelers tell two apart: `0.5 mm` against `.020 in`. */
+export const isAsWanted = ({ lashFound, lashWanted }: TurnsEvidence): boolean =>
+  lashFound !== undefined && lashWanted !== undefined && Math.abs(lashFound - lashWanted) <= ALIKE;
+
 /** What an adjuster is turned, in a sentence or two that can be read aloud; never a turn that was made or goes too far. */
 export function turnsSaid(set: TurnsEvidence, made: TurnMade, against: Asked): string {
   const { turns, lashFound, lashWanted, lashChange, preload } = set;
   const byLash = lashFound !== undefined && lashWanted !== undefined;
-  if (Math.abs(turns) * 360 < 0.05)
+  if (Math.abs(turns) * 360 < 0.05 || isAsWanted(set))
     return byLash ? 'No turn is needed: the lash is the one that is wanted.' : 'No turn is needed.';
-  if (byLash) return lashSaid(set, made);
+  if (byLash) return byGaps(set, made);
   if (preload !== undefined) return preloadTurned(set, preload, against);
   const change = lashChange ?? 0;
-  return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.${change < 0 ? shutSaid(against.shut) : ''}`;
+  return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.${change < 0 ? shutSaid(against.shut) : ''}${notSetSaid(made)}`;
 }

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { BUILD, type KeptSet, lastKept, STEPS } from '../common/kept.ts';
+import type { NotSet } from '../common/not-set.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { sidesSwapped } from '../common/sides-swapped.ts';
 import type { SetEvidence } from '../evidence/kept-sums.ts';
@@ -12,15 +13,15 @@ import { ofSet } from './figures.ts';
 import { heatSumsQuestion } from './heat-sums.ts';
 import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
 import { type Outdated, outdatedOf } from './outdated.ts';
-import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
+import { type Band, bandIn, bandQuestions, isOverBand } from './over-band.ts';
 import { shutBy } from './past-gap.ts';
 import { rodQuestions } from './rods.ts';
 import { setSaid } from './said.ts';
 import { heatOfSum } from './sum-heat.ts';
 import { threadQuestion, threadQuestions } from './threads.ts';
 import { sumsTooFar, tooFarSaid } from './too-far.ts';
-import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
-import { isFromNoGap, turnsSaid } from './turns-said.ts';
+import { isHeld, NOT_MADE, type TurnMade, turnMade, withoutNotSet } from './turn-made.ts';
+import { isAsWanted, isFromNoGap, turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
 export interface WorkingsDetail {
@@ -86,10 +87,10 @@ function sumSaid(sum: SumSaid): string {
 function isToMake(sum: SumSaid): boolean {
   const { set } = sum.kept;
   if (set.of !== 'turns' || sum.tooFar !== undefined || openOf(sum) !== undefined) return false;
-  if ((set.preload ?? 0) < 0 || isFromNoGap(set) || sum.doubt !== undefined) return false;
+  if ((set.preload ?? 0) < 0 || isFromNoGap(set) || isAsWanted(set) || sum.doubt !== undefined) return false;
   return isOverBand(set, sum.band)
     ? isAskedFor(sum)
-    : sum.made.made.length === 0 || sum.made.waiting.length > 0;
+    : sum.made.waiting.length > 0 || (sum.made.made.length === 0 && sum.made.notSet.length === 0);
 }
 
 const openOf = ({ questions, waits }: SumSaid): AssessedQuestion | undefined =>
@@ -108,7 +109,7 @@ function told(sum: SumSaid): string {
 }
 
 const quantityOf = (sum: SumSaid): AssessedQuantity =>
-  ofSet(sum.kept.set, openOf(sum) !== undefined || sum.doubt !== undefined);
+  ofSet(sum.kept.set, openOf(sum) !== undefined || sum.doubt !== undefined || isHeld(sum.made));
 
 const headlineOf = (sum: SumSaid): Headline => ({
   id: `headline:working:${sum.kept.set.of}`,
@@ -122,18 +123,19 @@ const headlineOf = (sum: SumSaid): Headline => ({
  * What was worked out and kept of adjusters, pushrods and stands, each in a sentence; a plunger past its bottom stops it.
  *
  * @param evidence everything on the record, in SI; of several sums of one kind the one that was kept last counts
+ * @param notSet valves that nobody sets yet: no turn is told of them
  * @returns a sentence and a figure for each kind, what their threads ask, and the stop
  *
  * Validity: as the computations that they were kept of.
  * Source: as those; that nobody turns an engine whose plunger is on its bottom by common practice, no published source.
  */
-export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
+export function workingsPart(evidence: Evidence, notSet: readonly NotSet[] = []): PartSaid<WorkingsDetail> {
   const preloads = keptPreloads(evidence);
   const turns = lastKept(evidence, 'turns');
   const band = bandIn(preloads);
   const travel = travelSaid(evidence);
   const tooFar = turns === undefined ? undefined : tooFarSaid(turns, band, evidence);
-  const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
+  const made = turns === undefined ? NOT_MADE : withoutNotSet(turnMade(turns, evidence), turns.set, notSet);
   const allTooFar = sumsTooFar(evidence);
   const workedOut = new Set(onlyWorkedOut(allTooFar.flat(), evidence).map(({ id }) => id));
   const sides = sidesSwapped(evidence);
@@ -156,7 +158,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
           ...threadAsked(last.set, evidence),
           ...(name === 'turns' ? lifterQuestions(evidence) : []),
         ],
-        over: name === 'turns' && tooFar !== undefined ? [] : overBandQuestions(last, band, travel, evidence),
+        over: name === 'turns' && tooFar !== undefined ? [] : bandQuestions(last, band, travel, evidence),
         band,
         workedOut: last.id !== undefined && workedOut.has(last.id),
         ...(name === 'turns' && turns !== undefined
@@ -188,7 +190,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     headlines: sums.map(headlineOf),
     detail: {
       questionIds: [...all, ...made.twice].map(({ id }) => id),
-      outdated: outdatedOf(evidence),
+      outdated: outdatedOf(evidence, notSet),
       ...(aside.length === 0 ? {} : { onlyWorkedOut: aside }),
       ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
     },

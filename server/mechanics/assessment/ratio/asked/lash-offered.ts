@@ -4,7 +4,7 @@ import { UNITS } from '../../../../../shared/quantities/units.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../../assessment.ts';
 import { turned } from '../../common/answers-of.ts';
-import { lashLogOf } from '../../common/lash-log-of.ts';
+import { wholeLogOf } from '../../common/lash-log-of.ts';
 import { inches } from '../../common/said.ts';
 import type { Evidence, LashEvidence } from '../../evidence.ts';
 import { codeOf } from '../read/answers.ts';
@@ -26,7 +26,7 @@ const offer = (code: string, label: string, value: number): AnswerChoice => ({
 /** The log of the valve up to the day on which its passes were read. */
 function logBefore(evidence: Evidence, { setUp, valve }: SetUpRead): LashEvidence[] {
   const [first] = valve.used.flatMap(({ day }) => day ?? []).sort();
-  return lashLogOf(evidence, setUp).filter(({ day }) => first === undefined || day <= first);
+  return wholeLogOf(evidence, setUp).filter(({ day }) => first === undefined || day <= first);
 }
 
 /** Each lash that the valve had by then. */
