@@ -84,9 +84,7 @@ describe('shims', () => {
     const giver = forced.find(({ givesTo }) => givesTo !== undefined && givesTo.cylinder === 2);
     expect(giver?.cylinder).toBe(3);
     expect(giver?.right).toBe(true);
-    expect(giver?.sentence).toMatch(
-      /right, but its 2\.66 mm goes to 2 exhaust\. 2\.68 mm from 1 exhaust/,
-    );
+    expect(giver?.sentence).toMatch(/right, but its 2\.66 mm goes to 2 exhaust\. 2\.68 mm from 1 exhaust/);
   });
 
   test('between two feelers a shim is told no finer than they tell, and one in stock that may be right serves', () => {

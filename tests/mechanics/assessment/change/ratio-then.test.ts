@@ -147,7 +147,9 @@ describe('arms before of which nobody said the ratio', () => {
       const one = build(answer);
       const { questions, details } = assess({ ...one, call: { ...one.call, units } });
       const gap = details.change.flatMap(({ gaps }) => gaps).find(({ name }) => name === 'pushrod-to-head');
-      return [questions.find(({ code }) => code === 'gap-ratio-then')?.id, gap?.after?.value];
+      // Each in figures of its own unit: thousandths of an inch, hundredths of a millimetre.
+      const hundredths = Math.round((gap?.after?.value ?? Number.NaN) * 1e5);
+      return [questions.find(({ code }) => code === 'gap-ratio-then')?.id, hundredths];
     };
     expect(asked('metric')).toEqual(asked('inch'));
     expect(asked('metric', '1.5')).toEqual(asked('inch', '1.5'));
