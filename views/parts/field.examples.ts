@@ -11,6 +11,8 @@ export interface PossibleReadings {
 export interface FieldData {
   readonly id: string;
   readonly label: string;
+  /** Which of several readings it is, large before the label; it follows what is picked of a form's `keeps`. */
+  readonly names?: string;
   /** Taken from the id when it is left out. */
   readonly name?: string;
   readonly hint?: string;
@@ -134,6 +136,16 @@ export const field: Part<'/parts/field'> = {
         label: 'Password',
         type: 'password',
         autocomplete: 'current-password',
+      },
+    },
+    {
+      title: 'One of several readings',
+      data: {
+        id: 'field-named',
+        names: 'Lobe lift 1 intake, pass 1',
+        label: 'Reading at full lift',
+        unit: 'in',
+        echo: '',
       },
     },
     {
