@@ -7,7 +7,7 @@ import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
-import { namesOf } from './tape.ts';
+import { namesOf, withInputs } from './tape.ts';
 import { tapeText } from './tape-text.ts';
 import { cardAt, onThisPage, type Shown } from './way-on-page.ts';
 
@@ -121,7 +121,11 @@ function keptOf(frame: CallFrame, context: CallContext, current: string): BarDat
   if (event === undefined) return undefined;
   // What the other side has entered since is told by itself: beside that it is old.
   if (context.events.some(({ seq, by }) => seq > event.seq && by !== event.by)) return undefined;
-  const { text, value } = tapeText(frame.told, event, namesOf(context));
+  const { text, value } = tapeText(
+    frame.told,
+    event,
+    withInputs(namesOf(context), context, event),
+  );
   // What was read comes first, what was told beside it after that.
   const [what = '', ...beside] = text.split('; ');
   const first = value === undefined ? what : `${what}, ${value}`;
