@@ -24,6 +24,10 @@ export interface FieldData {
   readonly echo?: string;
   /** What kind of quantity the live answer should read it as. */
   readonly reads?: string;
+  /** It may lie between two gauges, and such an entry is long. */
+  readonly between?: boolean;
+  /** On a phone it has the whole width. */
+  readonly wide?: boolean;
   /** Travel of the dial per turn, such as `0.1 in`, where turns may be typed. */
   readonly perTurn?: string;
   /** What it can be: least and most in SI, and 0 where none is an answer too. */

@@ -73,7 +73,9 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
           ...[last === undefined ? undefined : besideSaid(context, last)].flatMap((said) =>
             said === undefined ? [] : [noticeComponent(said)],
           ),
-          ...(last === undefined ? [] : keptComponents(last, each, open, {
+          ...(last === undefined
+            ? []
+            : keptComponents(last, each, open, {
                 ...defined({ outdated: outdatedSaid(context, last) }),
                 open: context.assessment.details.timing.open.includes(last.id),
               })),

@@ -56,7 +56,9 @@ export function keptComponents(
   if (outdated !== undefined) return [facts, noticeComponent(`${NOT_HELD} ${outdated}`)];
   return [
     facts,
-    ...(mayTurn && !open ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent) : []),
+    ...(mayTurn && !open
+      ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent)
+      : []),
     ...answerComponents(
       each,
       { body: working.inputs, answer },

@@ -121,7 +121,9 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
               assume,
               ...(dial ? { perTurn: setUp.method.perTurn } : {}),
               ...defined({
-                names: kinds(context, setUp, readings, partWay(shown.typed))[shown.typed.kind ?? initial.kind ?? ''],
+                names: kinds(context, setUp, readings, partWay(shown.typed))[
+                  shown.typed.kind ?? initial.kind ?? ''
+                ],
               }),
               hint: dial ? exampleOf(setUp) : 'The lift: the second reading less the first.',
               ...big,

@@ -8,6 +8,7 @@ import { keepPasted, lookAtPasted, sayFault } from '../../records/sheet/paste-sh
 import { asLength, dialOf } from '../../records/sheet/said-in-turns.ts';
 import { keepSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
+import { keepCylinders } from './cylinders-form.ts';
 import { readGrid } from './grid-fields.ts';
 
 /** Gaps are typed in beside what they are held against, too. */
@@ -97,4 +98,4 @@ const pasteForm = freeForm({
   },
 });
 
-export const sheetForms: readonly StepForm[] = [oneValveForm, gridForm, pasteForm];
+export const sheetForms: readonly StepForm[] = [oneValveForm, gridForm, pasteForm, keepCylinders];

@@ -9,6 +9,8 @@ export interface Parts {
   readonly ofFigures: readonly Component[];
   /** Every valve as a table that is typed into; left out while nothing says how many there are. */
   readonly grid: Component | undefined;
+  /** Asks how many cylinders there are, where the table waits for that. */
+  readonly cylinders: readonly Component[];
   readonly entry: Component;
   /** The rows to paste, until they were looked at; then what was seen in them stands first. */
   readonly pasting: Component | undefined;
@@ -31,7 +33,7 @@ export const deskLayout = (
   ...parts.looked,
   ...parts.said,
   ...parts.ofColumns,
-  ...(parts.grid === undefined ? [parts.entry] : [parts.grid]),
+  ...(parts.grid === undefined ? [...parts.cylinders, parts.entry] : [parts.grid]),
   ...parts.ofFigures,
   ...parts.figures,
   ...(parts.grid === undefined

@@ -48,8 +48,6 @@ export function holdsFormInUse(node: Node): boolean {
 /** Whether somebody is in a field of an entry of the step that stays as the call goes on. */
 export function isAtEntry(): boolean {
   const active = document.activeElement;
-  const form = isControl(active)
-    ? active.closest<HTMLFormElement>('.desk-step form, .builder form')
-    : null;
+  const form = isControl(active) ? active.closest<HTMLFormElement>('.desk-step form, .builder form') : null;
   return form !== null && !makesRoom(form);
 }

@@ -73,7 +73,7 @@ export function lashForm(
             hint: inSpoken(
               `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
             ),
-            ...(bench ? { big: true } : { autofocus: true }),
+            ...(bench ? { big: true } : last === undefined ? {} : { autofocus: true }),
           }),
           selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),
         ],
