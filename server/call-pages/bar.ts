@@ -7,7 +7,7 @@ import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
-import { namesOf } from './tape.ts';
+import { namesOf, withInputs } from './tape.ts';
 import { tapeText } from './tape-text.ts';
 import { cardAt, onThisPage, type Shown } from './way-on-page.ts';
 
@@ -23,6 +23,16 @@ const elsewhere = (
   ...(side === 'desk' ? { key: 'n' } : {}),
 });
 
+const FIRST_THAT = 'First what the stop says.';
+
+/** What the box of the stop has said already is not said once more below it. */
+function besideStop({ assessment: { stop } }: CallContext, text: string): string {
+  if (stop.length === 0) return text;
+  const said = stop.map(({ sentence, wayOut }) => `${sentence} ${wayOut}`.toLowerCase()).join(' ');
+  const left = text.split(/(?<=[.?!]) (?=[A-Z])/).filter((each) => !said.includes(each.toLowerCase()));
+  return left.length === 0 ? FIRST_THAT : left.join(' ');
+}
+
 /** What is next, with the way to it; `beside` an answer, that is not said again. A photograph is kept on its own page. */
 function nextOf(
   frame: CallFrame,
@@ -36,7 +46,7 @@ function nextOf(
 ): BarData['next'] {
   const { next } = context.assessment;
   if (next === undefined) return undefined;
-  const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
+  const sentence = besideStop(context, (beside ? next.besideAnswer : undefined) ?? next.sentence);
   const here = next.step === current;
   const link = here ? undefined : elsewhere(frame, context, next.step, next.at?.part);
   if (next.photograph !== true)
@@ -121,7 +131,7 @@ function keptOf(frame: CallFrame, context: CallContext, current: string): BarDat
   if (event === undefined) return undefined;
   // What the other side has entered since is told by itself: beside that it is old.
   if (context.events.some(({ seq, by }) => seq > event.seq && by !== event.by)) return undefined;
-  const { text, value } = tapeText(frame.told, event, namesOf(context));
+  const { text, value } = tapeText(frame.told, event, withInputs(namesOf(context), context, event));
   // What was read comes first, what was told beside it after that.
   const [what = '', ...beside] = text.split('; ');
   const first = value === undefined ? what : `${what}, ${value}`;

@@ -115,7 +115,8 @@ function framed(
     data: {
       title,
       position: at.position ?? `Call ${context.call.number}, ${context.build.label}`,
-      ...defined({ say: isNext ? undefined : say }),
+      // Under a stop its box says why nothing is asked.
+      ...defined({ say: isNext || isStopped(context) ? undefined : say }),
     },
   };
   const guide = guideComponents(isNext && say !== undefined ? `Ask: “${say}”` : how, body.guide);

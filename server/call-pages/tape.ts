@@ -5,7 +5,9 @@ import { answeredText } from '../call/answered-text.ts';
 import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp, shownSetUps } from '../call/shown-set-up.ts';
+import { changesSaid } from '../call/spec/spec-changes.ts';
 import type { TapeNames } from '../call/tell-events.ts';
+import { inputsSaid } from '../call/worked/inputs-said.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
 import { typedApart } from '../events/typed-apart.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
@@ -56,7 +58,9 @@ function typedOf(event: RecordedEvent): Pick<TapeLineData, 'typed'> {
 export function namesOf(context: CallContext): TapeNames {
   const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
   const { gear, lash } = context.assessment.details;
+  const specs = new Map(context.revisions.map(({ revision, spec }) => [revision, spec]));
   return {
+    revisionSaid: (revision) => changesSaid(specs.get(revision - 1) ?? {}, specs.get(revision) ?? {}),
     valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve',
     gear: gear.gear,
     adjuster: lash.adjuster,
@@ -70,6 +74,12 @@ export function namesOf(context: CallContext): TapeNames {
   };
 }
 
+/** A line of a computation reads back what went into it. */
+export function withInputs(names: TapeNames, { record }: CallContext, { seq }: RecordedEvent): TapeNames {
+  const working = record.workings.find((each) => each.seq === seq);
+  return working === undefined ? names : { ...names, inputsSaid: inputsSaid(working) };
+}
+
 /** The record of the call, line for line, with each set-up's result below what it rests on. */
 export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
   const kept: readonly Kept[] = [...context.readings, ...context.partReadings];
@@ -79,7 +89,7 @@ export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
   const names = namesOf(context);
   const done = new Set(context.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));
   const lines = context.events.flatMap((event): TapeLineData[] => {
-    const words = tapeText(told, event, names);
+    const words = tapeText(told, event, withInputs(names, context, event));
     return [
       {
         ...words,

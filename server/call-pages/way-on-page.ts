@@ -42,6 +42,12 @@ export function fieldOfNext({ assessment: { next } }: CallContext, { forms }: Sh
   return field === undefined || form === undefined ? undefined : fieldId(field, { prefix: form.name });
 }
 
+/** On a phone the first field of the page is the next thing down: a button that leads there is only in its way. */
+function isRightBelow({ assessment: { next }, side }: CallContext, { forms: [first] }: Shown): boolean {
+  const [field] = Object.keys(first?.labels ?? {});
+  return side === 'bench' && field !== undefined && field === next?.at?.field;
+}
+
 /** Where another part of the step has the place of what is next. */
 function onOtherPart({ assessment: { next }, base }: CallContext, { shows }: Shown): string | undefined {
   const part = next?.at?.part;
@@ -72,5 +78,5 @@ export function onThisPage(frame: CallFrame, context: CallContext, shown: Shown)
   const other = shown.isBeside ? undefined : onOtherPart(context, shown);
   if (other !== undefined) return to('Enter it', other);
   const field = fieldOfNext(context, shown);
-  return field === undefined ? undefined : to('Enter it', `#${field}`);
+  return field === undefined || isRightBelow(context, shown) ? undefined : to('Enter it', `#${field}`);
 }

@@ -18,6 +18,12 @@ export const worksheetPage = (frame: CallFrame, context: CallContext, desk: Desk
     sheetOf(frame, { ...context, assessment: forBench(context.assessment) }, desk),
   );
 
+/** What is next first, then all that is missing: each is a line to fill in. */
+function lacksOf({ assessment: { next, missing } }: CallContext): string[] {
+  const asked = [...(next === undefined || next.closes === true ? [] : [next]), ...missing];
+  return [...new Set(asked.filter(({ step }) => step !== 'notes').map(({ sentence: text }) => text))];
+}
+
 function sheetOf(frame: CallFrame, context: CallContext, desk: DeskReached): Page {
   const { call, build, base, side } = context;
   // At the desk the call’s own address opens the desk’s sign-in, and the builder’s link is not kept to be shown again.
@@ -34,9 +40,7 @@ function sheetOf(frame: CallFrame, context: CallContext, desk: DeskReached): Pag
       phone: desk.phone ?? '',
       ...(address === undefined ? {} : { online: { address, code: qrCode(address) } }),
       stop: stopFlag(context),
-      lacks: context.assessment.missing
-        .filter(({ step }) => step !== 'notes')
-        .map(({ sentence: text }) => text),
+      lacks: lacksOf(context),
       valves: rows.flatMap(({ valves }) => valves),
       choices: rows.flatMap(({ choices }) => choices),
       blanks: rows.flatMap(({ blanks }) => blanks),

@@ -26,6 +26,8 @@ export interface PageForm {
   readonly method?: 'get';
   /** A file goes along. */
   readonly upload?: boolean;
+  /** Untouched, it makes room for the page that the call has gone on to. */
+  readonly givesWay?: boolean;
   readonly hidden?: Readonly<Record<string, string>>;
   readonly initial?: Fields;
   /** The choice that says what is kept: what is picked of it stands beside the buttons. */
@@ -54,7 +56,7 @@ export function formComponent(form: PageForm, rejected: RejectedForm | undefined
       ...(form.method === undefined
         ? { key: crypto.randomUUID(), hidden: { form: form.name, ...form.hidden } }
         : { method: form.method, hidden: form.hidden ?? {} }),
-      ...defined({ title: form.title, upload: form.upload, keeps: form.keeps }),
+      ...defined({ title: form.title, upload: form.upload, keeps: form.keeps, givesWay: form.givesWay }),
       groups: form.groups(shownIn(form, rejected)),
       buttons: form.buttons,
     },

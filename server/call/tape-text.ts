@@ -17,13 +17,16 @@ export const CALL_TOLD = {
   }),
   ...tellEvents(BUILD_EVENTS, {
     'units-chosen': ({ units }) => ({ kind: 'note', text: `Units: ${UNIT_SYSTEMS[units].toLowerCase()}` }),
-    'build-revised': ({ revision, reason }) => ({
+    'build-revised': ({ revision, reason }, { revisionSaid }) => ({
       kind: 'note',
-      text: `Build revision ${revision}${ifSaid(': ', reason)}`,
+      text: `Build revision ${revision}${ifSaid(': ', reason)}${ifSaid('; ', revisionSaid?.(revision))}`,
     }),
   }),
   ...tellEvents(WORKING_EVENTS, {
-    'working-kept': ({ title }) => ({ kind: 'result', text: `${title}: computed and kept` }),
+    'working-kept': ({ title }, { inputsSaid }) => ({
+      kind: 'result',
+      text: `${title}: computed and kept${ifSaid('; ', inputsSaid)}`,
+    }),
     'working-struck': ({ replaces, reason }) => ({
       kind: 'note',
       text: `Worked out, ${replaces}: struck out, ${reason}`,

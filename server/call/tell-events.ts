@@ -19,6 +19,10 @@ export interface TapeNames {
     found: boolean | undefined,
     amount: string | undefined,
   ) => string | undefined;
+  /** What a revision of the build has otherwise than the one before. */
+  readonly revisionSaid?: (revision: number) => string;
+  /** What went into the computation of the line. */
+  readonly inputsSaid?: string;
   /** Marks and lashes are told in the words of the engine as it is described now. */
   readonly gear: ValveGear;
   readonly adjuster: AdjusterKind;

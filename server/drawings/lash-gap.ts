@@ -41,7 +41,7 @@ export function lashGap(
     viewBox: '0 0 320 254',
     svg:
       gapAt(COLUMNS.cold, high(cold, 42), known ? ruler.figure(cold) : 'gap', false) +
-      gapAt(COLUMNS.hot, high(hot, 42), known ? ruler.figure(hot) : 'gap', true) +
+      gapAt(COLUMNS.hot, high(hot, 54), known ? ruler.figure(hot) : 'another', true) +
       label(COLUMNS.cold, 24, 'cold', { anchor: 'middle', className: 'draw-text-strong' }) +
       label(COLUMNS.hot, 24, 'hot', { anchor: 'middle', className: 'draw-text-strong' }) +
       label(
@@ -55,7 +55,7 @@ export function lashGap(
     toScale: false,
     caption: known
       ? 'The two gaps to one scale, many times too large'
-      : 'Roller over stem; the gap is drawn many times too large',
+      : 'Roller over stem, drawn many times too large; hot it may be more or less than cold',
     ...(known
       ? {
           table: {

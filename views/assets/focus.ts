@@ -3,8 +3,11 @@ const FIRST_INPUT = '.desk-step form :is(input:not([type=hidden]), textarea, sel
 /** At the desk the first input of a step has the focus, unless it is a list that a stray key would change. */
 function firstInput(): HTMLElement | undefined {
   if (document.documentElement.dataset.side !== 'desk') return undefined;
-  const first = document.querySelector<HTMLElement>(FIRST_INPUT);
-  if (first === null || first instanceof HTMLSelectElement) return undefined;
+  // What is folded away takes no focus.
+  const first = [...document.querySelectorAll<HTMLElement>(FIRST_INPUT)].find((each) =>
+    each.checkVisibility(),
+  );
+  if (first === undefined || first instanceof HTMLSelectElement) return undefined;
   const checked = first.closest('fieldset')?.querySelector<HTMLElement>('input:checked');
   return checked ?? first;
 }
@@ -31,12 +34,21 @@ const isNewPage = (): boolean =>
     .getEntriesByType('navigation')
     .some((each) => each instanceof PerformanceNavigationTiming && each.type === 'navigate');
 
+const title = () => document.querySelector<HTMLElement>('#step-title');
+
+/** Nobody types where they see no cursor: where the entry is below the screen the heading has the focus, and keys go on from there. */
+function focusSeen(entry: HTMLElement): void {
+  const { top, bottom } = entry.getBoundingClientRect();
+  const isSeen = scrollY + bottom <= innerHeight || (top >= 0 && bottom <= innerHeight);
+  (isSeen ? entry : (title() ?? entry)).focus({ preventScroll: true });
+}
+
 /**
  * A page opens at its top, where the stop, what is next and the answer stand: a browser that scrolled to the entry that
  * it gave the focus to is sent back.
  */
 function atTop(entry: HTMLElement): void {
-  entry.focus({ preventScroll: true });
+  focusSeen(entry);
   if (!isNewPage()) return;
   window.scrollTo(0, 0);
   requestAnimationFrame(() => window.scrollTo(0, 0));
@@ -55,6 +67,7 @@ export function keepFocus(): void {
     atTop(entry);
     return;
   }
-  const target = firstInput() ?? document.querySelector<HTMLElement>('#step-title');
-  target?.focus({ preventScroll: true });
+  const target = firstInput();
+  if (target === undefined) title()?.focus({ preventScroll: true });
+  else focusSeen(target);
 }

@@ -23,6 +23,8 @@ function say(line: HTMLElement): void {
   line.hidden = said === '';
   const text = `Saves: ${said}`;
   if (line.textContent !== text) line.textContent = text;
+  for (const name of form?.querySelectorAll<HTMLElement>('[data-picked]') ?? [])
+    if (said !== '' && name.textContent !== said) name.textContent = said;
   const summary = picks[0]?.closest('details')?.querySelector('summary');
   if (summary && said !== '' && picks.length > 1 && summary.textContent !== `${said}; change`)
     summary.textContent = `${said}; change`;

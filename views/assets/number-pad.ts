@@ -22,6 +22,19 @@ function wordsOf({ dataset: { perTurn, reads } }: HTMLInputElement): readonly st
   return reads === 'length' ? [...turns, 'in', 'mm', 'thou'] : turns;
 }
 
+/** What is said between two gauges: `more than .024, less than .028`. */
+const BOUNDS = [
+  ['more', 'more than '],
+  ['less', 'less than '],
+] as const;
+
+function boundKeys(field: HTMLInputElement): HTMLElement[] {
+  if (field.dataset.between === undefined) return [];
+  return BOUNDS.map(([label, text]) =>
+    keyOf(label, () => type(field, field.value.trim() === '' ? text : `, ${text}`), text.trim()),
+  );
+}
+
 function keyOf(label: string, act: () => void, named?: string): HTMLButtonElement {
   const key = document.createElement('button');
   key.type = 'button';
@@ -79,6 +92,7 @@ function padOf(field: HTMLInputElement, shut: () => void, letters: () => void): 
   own.classList.add('pad-wide');
   words.append(
     ...wordsOf(field).map((word) => keyOf(word, () => type(field, ` ${word}${word === 'turns' ? ' ' : ''}`))),
+    ...boundKeys(field),
     own,
     ...onwardKey(field, shut),
   );

@@ -1,3 +1,4 @@
+import { keepClear } from './covered.ts';
 import { followTyping } from './dial.ts';
 import { echoEntries } from './echo.ts';
 import { keepFocus } from './focus.ts';
@@ -13,6 +14,7 @@ import { rememberOpening } from './unsent/opened.ts';
 import { goOnWithoutSignal } from './unsent.ts';
 
 /** The browser's part of every page. Pages work without it; it only saves steps. */
+keepClear();
 keepFocus();
 offerSheets();
 echoEntries();

@@ -11,6 +11,8 @@ export interface PossibleReadings {
 export interface FieldData {
   readonly id: string;
   readonly label: string;
+  /** Which of several readings it is, large before the label; it follows what is picked of a form's `keeps`. */
+  readonly names?: string;
   /** Taken from the id when it is left out. */
   readonly name?: string;
   readonly hint?: string;
@@ -22,6 +24,10 @@ export interface FieldData {
   readonly echo?: string;
   /** What kind of quantity the live answer should read it as. */
   readonly reads?: string;
+  /** It may lie between two gauges, and such an entry is long. */
+  readonly between?: boolean;
+  /** On a phone it has the whole width. */
+  readonly wide?: boolean;
   /** Travel of the dial per turn, such as `0.1 in`, where turns may be typed. */
   readonly perTurn?: string;
   /** What it can be: least and most in SI, and 0 where none is an answer too. */
@@ -134,6 +140,16 @@ export const field: Part<'/parts/field'> = {
         label: 'Password',
         type: 'password',
         autocomplete: 'current-password',
+      },
+    },
+    {
+      title: 'One of several readings',
+      data: {
+        id: 'field-named',
+        names: 'Lobe lift 1 intake, pass 1',
+        label: 'Reading at full lift',
+        unit: 'in',
+        echo: '',
       },
     },
     {

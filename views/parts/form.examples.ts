@@ -25,6 +25,8 @@ export interface FormData {
   readonly key?: string;
   readonly hidden?: Readonly<Record<string, string>>;
   readonly upload?: boolean;
+  /** Untouched, it makes room for the page that the call has gone on to. */
+  readonly givesWay?: boolean;
   /** The choice that says what is kept: what is picked of it stands beside the buttons. */
   readonly keeps?: string;
   /** Either groups, or slots for a form without them. */

@@ -15,6 +15,7 @@ import {
   type ReportSides,
 } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
+import { countedWorkings } from '../../call/worked/counted.ts';
 import { workingCautions, workingsReport } from '../../call/worked/report.ts';
 import { type Computations, workingLines } from '../../call/worked/text.ts';
 import type { Working } from '../../records/workings/workings.ts';
@@ -99,7 +100,8 @@ export const reportPage = (whole: WholeCall, computations: Computations, printin
 
 function printed(whole: WholeCall, computations: Computations, printing: Printing): Page {
   const { context } = whole;
-  const { call, build, workings } = context;
+  const { call, build } = context;
+  const workings = countedWorkings(context, computations);
   const { components, back: behind } = partsInOrder(whole, [
     whereAsked(context, 'workings', workingsReport(context, workings, computations)),
     whereAsked(context, 'photographs', photographsReport(context)),

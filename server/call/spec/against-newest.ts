@@ -3,6 +3,7 @@ import type { CallContext } from '../context.ts';
 import type { RejectedForm } from '../forms.ts';
 import type { OtherSide } from './spec-form.ts';
 import { specText } from './spec-texts.ts';
+import { askedOf } from './which-stands.ts';
 
 /** A form of the specification that came back, against the newest revision. */
 interface AgainstNewest {
@@ -19,11 +20,12 @@ export function againstNewest(context: CallContext, rejected: RejectedForm | und
   const { revision, spec } = context.build;
   const read = Number(rejected?.typed.revision);
   const newest = context.revisions.at(-1);
-  if (rejected === undefined || !Number.isInteger(read) || read === revision || newest === undefined)
-    return { rejected, other: undefined };
+  const asked = askedOf(rejected?.typed ?? {});
+  const isNewest = !Number.isInteger(read) || (read === revision && asked.length === 0);
+  if (rejected === undefined || isNewest || newest === undefined) return { rejected, other: undefined };
   const then = context.revisions.find((each) => each.revision === read)?.spec ?? {};
   const typed: Record<string, string> = { ...rejected.typed };
-  const fields = new Set<string>();
+  const fields = new Set(asked.filter((path) => typed[path] !== specText(spec, path)));
   for (const path of Object.keys(rejected.typed).filter((name) => name.includes('.'))) {
     const now = specText(spec, path);
     if (typed[path] === specText(then, path)) typed[path] = now;

@@ -7,9 +7,11 @@ import { Failure } from '../../problems/failure.ts';
 import { type Build, getBuild } from '../../records/builds/builds.ts';
 import { listRevisions, reviseBuild } from '../../records/builds/revisions.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
+import { wantsOutcomeAlone } from '../../web/http/outcome-alone.ts';
 import { type Destination, freeForm, type StepForm } from '../step-form.ts';
 import { changedFields, mergeSpec } from './merge-spec.ts';
 import { againstNow, collisionSaid } from './merge-stale.ts';
+import { afterPicks, standsFaults } from './which-stands.ts';
 
 /** The revision that the form was read at; undefined where it names none. */
 async function readAt(
@@ -53,14 +55,25 @@ export function specFormPost(of: {
       const build = await getBuild(tx, principal, call.buildId);
       const read = await readAt(tx, principal, build, revision);
       const { fields, collide, merged, changed } = speaking(build.units, () => {
-        const own = againstNow(read?.spec ?? build.spec, build.spec, posted);
+        const picked = afterPicks(build.spec, posted);
+        const own = againstNow(read?.spec ?? build.spec, build.spec, picked.fields);
         return {
-          ...own,
+          fields: own.fields,
+          collide: [...new Set([...own.collide, ...picked.open])],
           changed: changedFields(build.spec, own.fields),
           merged: mergeSpec(build.spec, own.fields),
         };
       });
       if (!merged.ok) return { faults: merged.faults, typed: req.fields };
+      const isPage = !wantsOutcomeAlone(req.request);
+      if (read !== undefined && collide.length > 0 && isPage) {
+        const all = await listRevisions(tx, principal, build.id);
+        const who = all.at(-1)?.by ?? 'the other side';
+        return {
+          faults: speaking(build.units, () => standsFaults(build.spec, req.fields, who, collide)),
+          typed: req.fields,
+        };
+      }
       if (read === undefined || collide.length > 0) throw stale(build, read, collide);
       if (changed.length > 0) {
         const input = reviseInput.parse({ spec: merged.spec, reason: of.reason });

@@ -6,6 +6,7 @@ import { type Extra, type FormState, quantityField, selectField, textField } fro
 import type { PageForm } from '../forms.ts';
 import { durationField, durationRows, type SpecField, type SpecGroup } from './spec-fields.ts';
 import { specText } from './spec-texts.ts';
+import { standsField } from './which-stands.ts';
 
 /** Another revision has come since the form was read: what the others have now, per field. */
 export interface OtherSide {
@@ -35,21 +36,26 @@ function specComponent(shown: FormState, field: SpecField, extra: Extra): Compon
   });
 }
 
+const labelAt = (row: number, valve: string): string => `${row + 1}. Duration, ${valve}: at a lobe lift of`;
+const labelFor = (row: number, valve: string): string => `${row + 1}. Duration, ${valve}: degrees`;
+
 /** A lift and the duration at it stand side by side, a row for each pair; at the desk one tap away while none is said. */
 function durationGroup(
   shown: FormState,
   valve: 'intake' | 'exhaust',
   rows: number,
   bench: boolean,
-  extra: (path: string) => Extra,
+  { extra, other }: { readonly extra: (path: string) => Extra; readonly other: OtherSide | undefined },
 ): FormGroup {
   const fieldsOf = (row: number) =>
     [durationField(valve, row, 'atLift'), durationField(valve, row, 'duration')] as const;
   const pairs = Array.from({ length: rows }, (_, row): Component[] => {
     const [at, duration] = fieldsOf(row);
     return [
-      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', { ...extra(at) }),
-      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', { ...extra(duration) }),
+      quantityField(shown, at, labelAt(row, valve), 'length', { ...extra(at) }),
+      ...standsField(shown, at, labelAt(row, valve), other),
+      quantityField(shown, duration, labelFor(row, valve), 'angle', { ...extra(duration) }),
+      ...standsField(shown, duration, labelFor(row, valve), other),
     ];
   });
   if (bench) return { slots: pairs.flat() };
@@ -76,8 +82,8 @@ function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<string,
     for (const field of group.fields) labels[field.path] = field.label;
     if (group.durations === undefined) continue;
     for (let row = 0; row < durationRows(spec, group.durations); row += 1) {
-      labels[durationField(group.durations, row, 'atLift')] = `${row + 1}. At lobe lift, ${group.durations}`;
-      labels[durationField(group.durations, row, 'duration')] = `${row + 1}. Duration, ${group.durations}`;
+      labels[durationField(group.durations, row, 'atLift')] = labelAt(row, group.durations);
+      labels[durationField(group.durations, row, 'duration')] = labelFor(row, group.durations);
     }
   }
   return labels;
@@ -121,7 +127,13 @@ export function specForm(of: SpecFormOf): PageForm {
     action: of.action,
     labels,
     schema: buildSpec,
-    hidden: { revision: String(of.revision), part: of.part },
+    hidden: {
+      revision: String(of.revision),
+      part: of.part,
+      ...(of.other === undefined || of.other.fields.size === 0
+        ? {}
+        : { asked: [...of.other.fields].join(' ') }),
+    },
     initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
     groups: (shown) => {
       const said = of.groups.map(
@@ -131,14 +143,17 @@ export function specForm(of: SpecFormOf): PageForm {
           ...foldOf(group, shown, of),
           columns: !of.bench,
           half: !of.bench && group.durations !== undefined,
-          slots: group.fields.map((field) => specComponent(shown, field, extra(field.path))),
+          slots: group.fields.flatMap((field) => [
+            specComponent(shown, field, extra(field.path)),
+            ...standsField(shown, field.path, field.label, of.other),
+          ]),
         }),
       );
       // Both lobes side by side as they stand on a card, and below each its durations.
       const durations = of.groups.flatMap(({ durations: valve }) =>
         valve === undefined
           ? []
-          : [durationGroup(shown, valve, durationRows(of.spec, valve), of.bench, extra)],
+          : [durationGroup(shown, valve, durationRows(of.spec, valve), of.bench, { extra, other: of.other })],
       );
       return [...said, ...durations];
     },

@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
 import type { StepPageInput } from '../step.ts';
@@ -47,6 +48,13 @@ function screensOf(context: CallContext, { name, groups }: SpecStep, part: numbe
   };
 }
 
+/** The way to the screen that has the field of what is next. */
+const toPart = ({ base }: CallContext, { name, groups }: SpecStep, part: string): ButtonData => ({
+  label: groups[Number(part) - 1]?.legend ?? 'Enter it',
+  href: `${base}/steps/${name}?part=${part}`,
+  kind: 'plain',
+});
+
 /** All of it at the desk, one group on a screen at the bench. */
 export function specPage(step: SpecStep, { context, req, rejected }: StepPageInput): StepBody {
   const bench = context.side === 'bench';
@@ -70,9 +78,11 @@ export function specPage(step: SpecStep, { context, req, rejected }: StepPageInp
     part: bench ? String(part) : '',
   });
   const screens = bench ? screensOf(context, step, part) : undefined;
+  const asked = bench ? partAsked(context, step) : undefined;
+  const next = asked === undefined || asked === String(part) ? undefined : toPart(context, step, asked);
   return {
     forms: [form],
     slots: [formComponent(form, now.rejected)],
-    ...defined({ screens }),
+    ...defined({ screens, next }),
   };
 }

@@ -73,7 +73,12 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
           ...[last === undefined ? undefined : besideSaid(context, last)].flatMap((said) =>
             said === undefined ? [] : [noticeComponent(said)],
           ),
-          ...(last === undefined ? [] : keptComponents(last, each, open, outdatedSaid(context, last))),
+          ...(last === undefined
+            ? []
+            : keptComponents(last, each, open, {
+                ...defined({ outdated: outdatedSaid(context, last) }),
+                open: context.assessment.details.timing.open.includes(last.id),
+              })),
           ...workingsTable(
             context,
             view.step,

@@ -33,13 +33,14 @@ export function withoutWay(result: unknown): unknown {
 /**
  * What was kept last of a computation: who and when, the drawing to scale, the answer, and its cautions. While it may
  * not be turned, what tells how it is turned or set waits: drawing, direction and cautions. Of one that was made with
- * other figures than the build has now nothing that came out is shown.
+ * other figures than the build has now nothing that came out is shown; of one that hangs on an open question nothing is
+ * drawn or set large.
  */
 export function keptComponents(
   working: Working,
   each: Registered,
   mayTurn: boolean,
-  outdated?: string,
+  { outdated, open = false }: { readonly outdated?: string; readonly open?: boolean } = {},
 ): Component[] {
   if (!isAnswer(working.answer)) return [];
   const kept = working.answer;
@@ -55,12 +56,14 @@ export function keptComponents(
   if (outdated !== undefined) return [facts, noticeComponent(`${NOT_HELD} ${outdated}`)];
   return [
     facts,
-    ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent) : []),
+    ...(mayTurn && !open
+      ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent)
+      : []),
     ...answerComponents(
       each,
       { body: working.inputs, answer },
       { uncertainty: 0, limitSource: 'the default of the limits table' },
-    ),
+    ).filter(({ template }) => !open || template !== '/parts/result'),
     ...(mayTurn && answer.assumptions.length > 0
       ? [
           foldComponent(

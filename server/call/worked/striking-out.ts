@@ -3,6 +3,7 @@ import { strikeWorking, type Working } from '../../records/workings/workings.ts'
 import type { CallContext } from '../context.ts';
 import type { EntryCorrection } from '../step-correction.ts';
 import { type KeptLine, keptLinesTable, strikesOut } from '../strike-out.ts';
+import { countedWorkings } from './counted.ts';
 import { struckBy } from './report.ts';
 import { type Computations, workingText } from './text.ts';
 import { outdatedSaid } from './told.ts';
@@ -27,7 +28,8 @@ export function workingsTable(
   computations: Computations,
   of: (working: Working) => boolean = () => true,
 ): Component[] {
-  const all = context.record.workings;
+  const { assessment, record } = context;
+  const all = countedWorkings({ assessment, workings: record.workings }, computations);
   const shown = all.filter((working) => !isStrikingOut(working) && of(working)).toReversed();
   return keptLinesTable(
     context,

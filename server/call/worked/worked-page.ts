@@ -80,7 +80,8 @@ function returned<Loaded extends WorkedData>(
   if (rejected === undefined) return undefined;
   const { form, part, computation } = rejected.typed;
   if (form === 'working') return parts.find(({ name }) => name === (part ?? computation));
-  return parts.find((each) => each.form !== undefined && each.form === form);
+  const having = parts.filter((each) => each.form !== undefined && each.form === form);
+  return having.find(({ name }) => name === part) ?? having[0];
 }
 
 /** The parts that the valve gear of this engine has a use for. */

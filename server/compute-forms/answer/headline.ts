@@ -43,6 +43,9 @@ function knownWithin(of: Scalar, scalars: readonly Scalar[], value: number) {
 /** Few digits, and what would be rounded to zero keeps two of them. */
 function withFewDigits(value: number, unit: Unit | undefined): string {
   const places = unit === 'in' || unit === 'mm' ? UNITS[unit].shown : undefined;
+  // A wheel is read in parts of a degree, whatever stands before the point.
+  if (unit === 'deg' && Math.abs(value) >= 100)
+    return formatFigure({ value: Number(value.toFixed(2)), unit });
   const short = places === undefined ? Number(value.toPrecision(MOST_DIGITS)) : Number(value.toFixed(places));
   const kept = short === 0 && value !== 0 ? Number(value.toPrecision(2)) : short;
   if (kept !== 0 && Math.abs(kept) < 1e-12) return value.toExponential(1).replace('-', MINUS);

@@ -17,7 +17,7 @@ export function lashPart(context: CallContext, rejected: RejectedForm | undefine
   const { details } = context.assessment;
   const stopped = isStopped(context);
   const lines = standingLines(context);
-  const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1));
+  const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1), 'lash');
   const cards = questionCards(context, questionsNamed(context, details.lash.questionIds), rejected);
   return {
     forms: [form, ...cards.forms],

@@ -85,7 +85,7 @@ const sentencesBelow = (context: CallContext): string[] =>
 /** Every valve of a bucket engine in one table; a new line of the lash log, with its shim, is a row of it. */
 export function shimsPart(context: CallContext, rejected: RejectedForm | undefined): StepBody {
   const lines = standingLines(context);
-  const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1));
+  const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1), 'shims');
   const { questionIds } = context.assessment.details.lash;
   const cards = questionCards(context, questionsNamed(context, questionIds), rejected);
   const table = shimsTable(context);

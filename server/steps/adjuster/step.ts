@@ -36,9 +36,10 @@ export const adjusterStep = defineStep({
     stepForm({
       path: '/lash',
       schema: newLashLine,
-      run: async (input, { tx, principal, call, now }) => {
+      beside: ['part'],
+      run: async (input, { tx, principal, call, now, req }) => {
         await keepLash(tx, principal, call.buildId, input, refuseTurning, now);
-        return { step: 'adjuster?of=lash' };
+        return { step: `adjuster?of=${req.fields.part === 'shims' ? 'shims' : 'lash'}` };
       },
     }),
     workedForm(adjuster),

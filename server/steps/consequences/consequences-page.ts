@@ -15,6 +15,7 @@ import { shortCaution } from '../../mechanics/consequences/cautions.ts';
 import { cautionComponent, noticeComponent, tableComponent } from '../../web/components.ts';
 import { blockComponent, keepForm } from './block.ts';
 import { clearancesForm } from './clearances-form.ts';
+import { gapForm } from './gap-form.ts';
 import { changeHeadlines, worstFirst } from './judged.ts';
 import { plansTables } from './plans-table.ts';
 import { keptTable } from './striking-out.ts';
@@ -87,26 +88,32 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
   // What they are taken from has to be turned to top dead centre.
   const stopped = isStopped(context);
   const clearances = stopped ? [] : [clearancesForm(context, other)];
+  const gaps = stopped ? [] : [gapForm(context, details[0]?.about)];
   const cards = questionCards(context, questionsOf(context, 'consequences'), posted);
   const blocks = details.map((detail, index) => ({ detail, keep: keepForm(context, detail, index === 0) }));
   return {
-    forms: [...cards.forms, ...blocks.flatMap(({ keep }) => keep), ...clearances],
+    forms: [...cards.forms, ...blocks.flatMap(({ keep }) => keep), ...gaps, ...clearances],
     slots: [
       ...headlineComponents(assessment, changeHeadlines(assessment)),
       ...notKnownFold(details),
+      ...gaps.map((form) =>
+        foldComponent(
+          'gaps-fold',
+          'Enter a gap that was measured',
+          [
+            formComponent(form, posted),
+            noticeComponent('Of many valves they go faster into one table.', {
+              link: { href: `${context.base}/steps/sheet`, label: 'The per-valve sheet' },
+            }),
+          ],
+          posted?.typed.form === form.name,
+        ),
+      ),
       ...clearances.map((form) =>
         foldComponent(
           'clearances-fold',
-          'Enter clearances taken on the engine',
-          [
-            formComponent(form, rejected),
-            noticeComponent(
-              'Coil bind, retainer to seal, slot, retainer and cover are measured valve by valve.',
-              {
-                link: { href: `${context.base}/steps/sheet`, label: 'They go into the per-valve sheet.' },
-              },
-            ),
-          ],
+          'Enter what the gaps are calculated from',
+          [formComponent(form, rejected)],
           rejected?.typed.form === form.name,
         ),
       ),

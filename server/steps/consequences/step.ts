@@ -1,11 +1,11 @@
 import { defineStep } from '../../call/step.ts';
-import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
 import { consequencesReport } from './report.ts';
 import { strikesConsequences } from './striking-out.ts';
 import { gapItems } from './takeover.ts';
 import { CONSEQUENCES_TOLD } from './tape-text.ts';
+import { gapRows } from './worksheet.ts';
 
 /** What the ratio does to lift, loads and clearances. */
 export const consequencesStep = defineStep({
@@ -26,5 +26,5 @@ export const consequencesStep = defineStep({
   cautions: (_, { assessment }) => assessment.details.change.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'consequences', ...consequencesReport(context) }],
   takeover: (_, context) => gapItems(context),
-  worksheet: () => NO_ROWS,
+  worksheet: gapRows,
 });

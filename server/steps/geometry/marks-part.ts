@@ -57,6 +57,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
     slots: arrangedComponents({
       side: context.side,
       begun: newest !== undefined,
+      drawingFirst: true,
       entry: [formComponent(form, rejected)],
       drawings: [
         drawingComponent(

@@ -88,6 +88,10 @@ export function identifyPage(
   const { ranking, detail } = seen;
   const ordinary = ordinaryTable(detail);
   return {
+    shows: new URLSearchParams({
+      ask: asked,
+      ...(seen.detail.about.partId === undefined ? {} : { part: seen.detail.about.partId }),
+    }).toString(),
     forms: [part, marks, ...others, ...cards.forms],
     slots: [
       ...partsComponents(context, parts, seen),

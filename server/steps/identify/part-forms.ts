@@ -84,6 +84,8 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
     name: 'part',
     action: `${context.base}/part-readings`,
     schema: newPartReading,
+    // The other side may have read it meanwhile: who has not begun goes on to what is asked then.
+    givesWay: true,
     hidden: { kind, ...ofPart(seen) },
     labels: { size: title, word: title, place: PLACE, ...HOW },
     initial: { tool: lastTool(seen) },

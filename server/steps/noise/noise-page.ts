@@ -52,6 +52,18 @@ function firstOpen(context: CallContext, open: readonly AssessedQuestion[]): Ass
   return next ?? open.find(({ weight }) => weight === 'strong');
 }
 
+/** On a phone buttons that stop it do not lie under the same thumb as the one that saves: they are a tap further. */
+function signComponents(
+  { side }: CallContext,
+  forms: readonly PageForm[],
+  rejected: RejectedForm | undefined,
+): Component[] {
+  const slots = forms.map((form) => formComponent(form, rejected));
+  return side === 'desk' || slots.length === 0
+    ? slots
+    : [foldComponent('signs-fold', 'A sign of damage was seen or felt: say which, and it stops', slots)];
+}
+
 const NONE_OPEN = 'No question is open.';
 /** Questions are open below: it is not said that none is. */
 const NONE_PARTS =
@@ -77,7 +89,7 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   const sign: PageForm[] = signs === undefined || signs === now ? [] : [signForm(context, signs)];
   const entry = [
     ...(now === undefined ? [noticeComponent(open.length === 0 ? NONE_OPEN : NONE_PARTS)] : asked.slots),
-    ...sign.map((form) => formComponent(form, rejected)),
+    ...signComponents(context, sign, rejected),
   ];
   const said = stepHeadlines(context, 'noise');
   return {

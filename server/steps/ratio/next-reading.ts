@@ -73,6 +73,20 @@ function targetOf(context: CallContext, { about }: NextAction, shown: ShownSetUp
   return all.findLast(({ setUp }) => valveName(setUp) === valveName(about)) ?? shown;
 }
 
+/** The way to the set-up that the next pass is read in, from a form that starts another. */
+export function toPasses(context: CallContext): ButtonData | undefined {
+  const { next } = context.assessment;
+  const newest = shownSetUps(context).at(-1);
+  if (next?.step !== 'ratio' || next.reads === undefined || newest === undefined) return undefined;
+  const { setUp } = targetOf(context, next, newest);
+  return {
+    label: `Set-up ${setUp.number}: ${valveName(setUp)}`,
+    href: `${context.base}/steps/ratio?set-up=${setUp.id}`,
+    kind: 'plain',
+    ...(context.side === 'desk' ? { key: 'n' } : {}),
+  };
+}
+
 const minutesOf = ({ minutes }: NextAction): string =>
   minutes === undefined ? '' : ` About ${minutes} min.`;
 

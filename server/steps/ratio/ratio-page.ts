@@ -1,7 +1,13 @@
 import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
-import { formComponent, type Guide, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import {
+  formComponent,
+  type Guide,
+  type PageForm,
+  type RejectedForm,
+  type StepBody,
+} from '../../call/forms.ts';
 import { questionCards } from '../../call/question-form.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { StepPageInput } from '../../call/step.ts';
@@ -11,7 +17,7 @@ import type { PageAsked } from '../../web/page-request.ts';
 import { dialComponent } from './dial-view.ts';
 import { fromSheetComponents } from './from-sheet.ts';
 import { benchLayout, deskLayout, setUpsComponent } from './layouts.ts';
-import { nextReading } from './next-reading.ts';
+import { nextReading, toPasses } from './next-reading.ts';
 import { readingForm } from './reading-form.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
 
@@ -44,11 +50,20 @@ function starting(
   if (context.assessment.stop.length > 0) return { forms: [], slots: [noticeComponent(STOPPED)] };
   if (context.side === 'bench' && rejected === undefined) {
     const { form, screens } = setUpScreen(context, found?.setUp, req.query);
-    return { forms: [form], guide: GUIDE, slots: [formComponent(form, rejected)], screens };
+    return {
+      ...defined({ next: toPasses(context) }),
+      forms: [form],
+      guide: GUIDE,
+      slots: [formComponent(form, rejected)],
+      screens,
+    };
   }
-  const form = setUpForm(context, found?.setUp, req.query);
+  const whole = setUpForm(context, found?.setUp, req.query);
+  // The first one is asked for by the page itself: whoever has not begun it goes on with the call.
+  const form: PageForm = { ...whole, givesWay: found === undefined };
   return {
     shows: 'new=yes',
+    ...defined({ next: toPasses(context) }),
     forms: [form],
     guide: GUIDE,
     slots: [formComponent(form, rejected), ...fromSheetComponents(context)],

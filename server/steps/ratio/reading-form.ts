@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
 import { newReading } from '../../../shared/schemas/commands.ts';
@@ -93,7 +94,6 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
   return {
     name: 'reading',
     action: `${context.base}/readings`,
-    title: 'Save a pass',
     labels: READING_LABELS,
     schema: newReading,
     // Passes that wait on a phone are counted on there: only the desk says which number it saw.
@@ -120,6 +120,11 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
             {
               assume,
               ...(dial ? { perTurn: setUp.method.perTurn } : {}),
+              ...defined({
+                names: kinds(context, setUp, readings, partWay(shown.typed))[
+                  shown.typed.kind ?? initial.kind ?? ''
+                ],
+              }),
               hint: dial ? exampleOf(setUp) : 'The lift: the second reading less the first.',
               ...big,
             },

@@ -8,9 +8,13 @@ import { keepPasted, lookAtPasted, sayFault } from '../../records/sheet/paste-sh
 import { asLength, dialOf } from '../../records/sheet/said-in-turns.ts';
 import { keepSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
+import { keepCylinders } from './cylinders-form.ts';
 import { readGrid } from './grid-fields.ts';
 
-const back = ({ order }: Fields) => ({ step: order === 'bank' ? 'sheet?order=bank' : 'sheet' });
+/** Gaps are typed in beside what they are held against, too. */
+const back = ({ order, step }: Fields) => ({
+  step: step === 'consequences' ? step : order === 'bank' ? 'sheet?order=bank' : 'sheet',
+});
 
 function readingsOf({
   cylinder,
@@ -32,7 +36,7 @@ const NOTHING = {
 /** Keeps what was filled in for one valve. */
 const oneValveForm = stepForm({
   path: '/sheet',
-  beside: ['order'],
+  beside: ['order', 'step'],
   schema: oneValve,
   run: async (input, { tx, principal, call, req }) => {
     const { cylinder: _, valve: __, armId: ___, figures = {}, ...how } = input;
@@ -94,4 +98,4 @@ const pasteForm = freeForm({
   },
 });
 
-export const sheetForms: readonly StepForm[] = [oneValveForm, gridForm, pasteForm];
+export const sheetForms: readonly StepForm[] = [oneValveForm, gridForm, pasteForm, keepCylinders];

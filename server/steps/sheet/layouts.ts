@@ -8,6 +8,8 @@ export interface Parts {
   readonly asked: readonly Component[];
   /** Every valve as a table that is typed into; left out while nothing says how many there are. */
   readonly grid: Component | undefined;
+  /** Asks how many cylinders there are, where the table waits for that. */
+  readonly cylinders: readonly Component[];
   readonly entry: Component;
   /** The rows to paste, until they were looked at; then what was seen in them stands first. */
   readonly pasting: Component | undefined;
@@ -30,7 +32,7 @@ export const deskLayout = (
   ...parts.looked,
   ...parts.said,
   ...parts.asked,
-  ...(parts.grid === undefined ? [parts.entry] : [parts.grid]),
+  ...(parts.grid === undefined ? [...parts.cylinders, parts.entry] : [parts.grid]),
   ...parts.figures,
   ...(parts.grid === undefined
     ? []

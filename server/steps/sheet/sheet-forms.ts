@@ -59,6 +59,8 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
     kinds.map((kind) =>
       gaugedField(shown, fieldOf(kind), SHEET_KINDS[kind], {
         optional: true,
+        // A lift is mostly one figure, and two of them stand side by side.
+        wide: columnOf(kind) !== 'lobe-lift' && columnOf(kind) !== 'valve-lift',
         ...(dial === undefined ? {} : { perTurn: dial }),
         ...(bench ? { big: true } : {}),
       }),

@@ -14,6 +14,7 @@ import { cellField } from './grid-fields.ts';
 import { HOW, howGroup, lastHow } from './how-group.ts';
 import { liftsTable } from './lifts-table.ts';
 import { nextValve } from './sheet-forms.ts';
+import { cellOf } from './sheet-text.ts';
 
 const isSpring = (text: string | undefined): text is Spring =>
   text !== undefined && Object.hasOwn(SPRINGS, text);
@@ -46,6 +47,10 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
   const dial = newestDial(context.setUps);
   const next = nextValve(sheet, order);
   const spring = gridSpring(context);
+  const nextRow = rows.find((row) => valveName(row) === valveName(next));
+  const hasLobe = nextRow !== undefined && cellOf(nextRow, 'lobe-lift') !== undefined;
+  // Lobe first, then the valve.
+  const first = hasLobe ? 'valve-lift' : 'lobe-lift';
   const nameOf = (row: SheetRowDetail, kind: SheetKindName) => `${SHEET_KINDS[kind]}, ${valveName(row)}`;
   const labels: Record<string, string> = { ...HOW };
   for (const row of rows)
@@ -79,7 +84,7 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
                 ...(dial === undefined ? {} : { perTurn: `${dial.value} ${dial.unit}` }),
                 ...(error === undefined ? {} : { error }),
                 ...asksOf(shown, name),
-                ...(kind === 'valve-lift' && valveName(row) === valveName(next) && shown.faults.length === 0
+                ...(kind === first && valveName(row) === valveName(next) && shown.faults.length === 0
                   ? { autofocus: true }
                   : {}),
               };

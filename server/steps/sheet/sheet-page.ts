@@ -3,8 +3,10 @@ import type { Order } from '../../assessment/sheet/of-sheet.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
 import { oneAtATime, questionCards, questionsOf } from '../../call/question-form.ts';
+import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
+import { cylindersForm } from './cylinders-form.ts';
 import { figuresComponents } from './figures.ts';
 import { benchLayout, deskLayout, type Parts } from './layouts.ts';
 import { lookedAt } from './looked.ts';
@@ -24,6 +26,8 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   const pasted = pasteForm(context, order, looked?.sound === true);
   const grid = bench ? undefined : gridForm(context, sheet, order);
   const cards = questionCards(context, questionsOf(context, 'sheet'), rejected);
+  const newest = againstNewest(context, rejected);
+  const cylinders = bench || grid !== undefined ? undefined : cylindersForm(context, newest.other);
   const pasting: Component = formComponent(pasted, rejected);
   const parts: Parts = {
     said: headlineComponents(
@@ -32,6 +36,7 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
     ),
     asked: oneAtATime(cards),
     grid: grid === undefined ? undefined : formComponent(grid, rejected),
+    cylinders: cylinders === undefined ? [] : [formComponent(cylinders, newest.rejected)],
     entry: formComponent(one, rejected),
     pasting: looked === undefined ? pasting : undefined,
     looked: looked === undefined ? [] : [...looked.components, pasting],
@@ -40,7 +45,13 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   };
   const faulty = { one: rejected?.typed.form === one.name, paste: rejected?.typed.form === pasted.name };
   return {
-    forms: [...(grid === undefined ? [] : [grid]), one, pasted, ...cards.forms],
+    forms: [
+      ...(grid === undefined ? [] : [grid]),
+      ...(cylinders === undefined ? [] : [cylinders]),
+      one,
+      pasted,
+      ...cards.forms,
+    ],
     slots: bench ? benchLayout(parts, faulty) : deskLayout(parts, faulty),
   };
 }

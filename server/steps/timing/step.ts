@@ -1,5 +1,6 @@
 import { defineStep } from '../../call/step.ts';
 import { NOT_YET } from '../../call/takeover-items.ts';
+import { countedWorkings } from '../../call/worked/counted.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { strikesWorkings } from '../../call/worked/striking-out.ts';
 import { workingText } from '../../call/worked/text.ts';
@@ -22,7 +23,10 @@ export const timingStep = defineStep({
     how: 'Positive stop in, plugs out, turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
     turns: true,
   },
-  load: ({ context, computations }): WorkedData => ({ workings: context.workings, computations }),
+  load: ({ context, computations }): WorkedData => ({
+    workings: countedWorkings(context, computations),
+    computations,
+  }),
   page: (loaded, input) => workedPage(timing, loaded, input),
   forms: [workedForm(timing)],
   corrections: [strikesWorkings('timing')],

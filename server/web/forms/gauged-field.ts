@@ -9,8 +9,16 @@ export function gaugedField(
   shown: FormState,
   name: string,
   label: string,
-  extra: { hint?: string; optional?: boolean; big?: boolean; autofocus?: boolean; perTurn?: Quantity } = {},
+  own: {
+    hint?: string;
+    optional?: boolean;
+    big?: boolean;
+    wide?: boolean;
+    autofocus?: boolean;
+    perTurn?: Quantity;
+  } = {},
 ): Component {
+  const extra = { wide: true, ...own, between: true };
   const text = shown.typed[name] ?? '';
   if (!saysBetween(text)) return quantityField(shown, name, label, 'length', extra);
   const read = readBetween(text, toldIn('in'));

@@ -32,16 +32,22 @@ export function isBegunForm(node: Node): boolean {
   return node instanceof HTMLFormElement && isBegun(node);
 }
 
+/** A form that nobody has begun, and that makes room once the other side has kept what it asks for. */
+const makesRoom = (form: HTMLFormElement): boolean => form.dataset.givesWay !== undefined && !isBegun(form);
+
 /** Whether the node is or holds a form that must stay: a begun one, or one that somebody is just at. */
 export function holdsFormInUse(node: Node): boolean {
   if (!(node instanceof Element)) return false;
   const forms = node instanceof HTMLFormElement ? [node] : [...node.querySelectorAll('form')];
   const active = document.activeElement;
-  return forms.some((form) => isBegun(form) || (isControl(active) && form.contains(active)));
+  return forms.some(
+    (form) => isBegun(form) || (isControl(active) && form.contains(active) && !makesRoom(form)),
+  );
 }
 
-/** Whether somebody is in a field of an entry of the step. */
+/** Whether somebody is in a field of an entry of the step that stays as the call goes on. */
 export function isAtEntry(): boolean {
   const active = document.activeElement;
-  return isControl(active) && active.closest('.desk-step form, .builder form') !== null;
+  const form = isControl(active) ? active.closest<HTMLFormElement>('.desk-step form, .builder form') : null;
+  return form !== null && !makesRoom(form);
 }

@@ -1,3 +1,4 @@
+import { isWithin } from '../../kit/within.ts';
 import type { AssessedQuantity, Headline } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import type { Evidence, StopEvidence } from '../evidence.ts';
@@ -5,7 +6,17 @@ import type { HeldPeak } from './against-card.ts';
 import { countingPeaks } from './counting.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { questionsOf, type TimingAsked } from './questions.ts';
-import { degrees, isOut, isWithinWheel, ofSide, readOf, stopFor, WHEEL, withoutError } from './readings.ts';
+import {
+  degrees,
+  isOut,
+  isWithinWheel,
+  ofSide,
+  readOf,
+  stopFor,
+  type TimingRead,
+  WHEEL,
+  withoutError,
+} from './readings.ts';
 import { isOpen, isProved, sentenceOf, type ToldPeak } from './said.ts';
 
 export interface TimingDetail {
@@ -14,7 +25,24 @@ export interface TimingDetail {
   readonly questionIds: readonly string[];
   /** Lobes that stand, or may stand, off the card. */
   readonly offCard: readonly HeldPeak['side'][];
+  /** Readings that count with another error of the pointer taken off than was told with them: how much it is. SI. */
+  readonly counted: readonly { readonly entryId: string; readonly pointerOff: number }[];
+  /** Readings whose figure hangs on what is asked of the pointer. */
+  readonly open: readonly string[];
 }
+
+/** What was taken off a peak by an answer, beside what was told with it. */
+function countedOf(read: TimingRead, peaks: readonly HeldPeak[]): TimingDetail['counted'] {
+  return peaks.flatMap(({ id, side, centreline, pointerOff }) => {
+    const told = read.peaks.find((each) => each.id === id);
+    if (told === undefined || isWithin(told.centreline - centreline, NOTHING)) return [];
+    const more = side === 'intake' ? told.centreline - centreline : centreline - told.centreline;
+    return [{ entryId: id, pointerOff: (pointerOff ?? 0) + more }];
+  });
+}
+
+/** Two figures of one peak that differ by no more are one. */
+const NOTHING = 0;
 
 /** Said in answer to the question it is the same as said with the reading: neither proves the pointer. */
 const saidShifted = (peak: HeldPeak, { pointerWas }: TimingAsked): HeldPeak =>
@@ -98,6 +126,8 @@ export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
       offCard: peaks
         .filter(({ mayBe }) => mayBe.some((advance) => !isWithinWheel(advance)))
         .map(({ side }) => side),
+      counted: countedOf(read, peaks),
+      open: told.filter(isOpen).map(({ peak }) => peak.id),
     },
   };
 }

@@ -35,7 +35,11 @@ const dayIsWrong = ({ faults }: FormState): boolean =>
  * The next line is likely of the same valve and heat as the last. Under a stop it is one of an earlier day: what was found
  * or set then takes no turning.
  */
-export function lashForm(context: CallContext, last: LoggedLash | undefined): PageForm {
+export function lashForm(
+  context: CallContext,
+  last: LoggedLash | undefined,
+  part: 'lash' | 'shims',
+): PageForm {
   const bench = context.side === 'bench';
   const stopped = isStopped(context);
   const { adjuster } = context.assessment.details.lash;
@@ -46,6 +50,8 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
     action: `${context.base}/lash`,
     labels,
     schema: newLashLine,
+    // It stands on two parts of the step: it comes back to the one that it was sent from.
+    hidden: { part },
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
       cylinder: last === undefined ? '' : String(last.reading.cylinder),
@@ -67,7 +73,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
             hint: inSpoken(
               `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
             ),
-            ...(bench ? { big: true } : { autofocus: true }),
+            ...(bench ? { big: true } : last === undefined ? {} : { autofocus: true }),
           }),
           selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),
         ],

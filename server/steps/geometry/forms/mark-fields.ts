@@ -52,7 +52,11 @@ export function sizeFields(shown: FormState, context: CallContext): Component[] 
   return [
     quantityField(shown, 'width', MARK_LABELS.width, 'length', {
       hint: `Along the ${isFollower(context) ? 'follower' : 'rocker'}, caliper over the ink; width 1 on the drawing.`,
-      ...(context.side === 'bench' ? { big: true } : { autofocus: true }),
+      ...(context.side === 'bench'
+        ? { big: true }
+        : (shown.typed.cylinder ?? '') === ''
+          ? {}
+          : { autofocus: true }),
     }),
     choiceField(shown, 'side', MARK_LABELS.side, markSidesOf(gearOf(context))),
     quantityField(shown, 'off', MARK_LABELS.off, 'length', {
