@@ -19,18 +19,27 @@ export function lengthInMil(number: NumberValue): Meaning[] {
   return [...meaningsIn(number, 'mm'), ...meaningsIn(number, 'thou')];
 }
 
-/** Parts of an inch that the table has no unit for: `divisor` of them make one. */
-export function lengthInParts(number: NumberValue, divisor: number, note?: string): Meaning[] {
+interface Parts {
+  readonly of?: 'in' | 'mm';
+  readonly note?: string;
+}
+
+/** Parts of an inch, or of a millimetre, that the table has no unit for: `divisor` of them make one. */
+export function lengthInParts(
+  number: NumberValue,
+  divisor: number,
+  { of = 'in', note }: Parts = {},
+): Meaning[] {
   return number.readings.map((reading) =>
-    meaning(tidy((number.sign * reading.value) / divisor), 'in', note === undefined ? {} : { note }),
+    meaning(tidy((number.sign * reading.value) / divisor), of, note === undefined ? {} : { note }),
   );
 }
 
 /** `tenth`: a ten-thousandth in the shop, a tenth of an inch elsewhere. */
 export function lengthInTenths(number: NumberValue): Meaning[] {
   return [
-    ...lengthInParts(number, 10_000, 'a tenth being a tenth of a thousandth'),
-    ...lengthInParts(number, 10, 'a tenth being a tenth of an inch'),
+    ...lengthInParts(number, 10_000, { note: 'a tenth being a tenth of a thousandth' }),
+    ...lengthInParts(number, 10, { note: 'a tenth being a tenth of an inch' }),
   ];
 }
 

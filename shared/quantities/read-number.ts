@@ -60,6 +60,29 @@ function isStray(rest: readonly Token[]): boolean {
   return digits || arithmetic || spoken || /\p{Cc}/u.test(words.join(''));
 }
 
+/** Words that say that a figure is none that was read. */
+const HEDGES: ReadonlySet<string> = new Set([
+  'about',
+  'approx',
+  'approximately',
+  'around',
+  'ca',
+  'circa',
+  'nearly',
+  'roughly',
+  'say',
+  '~',
+  '≈',
+]);
+
+/** The word by which a figure is said to be none that was read: before it, or `or so` behind it. */
+function hedgeOf(tokens: readonly Token[]): string | undefined {
+  const words = tokens.map(({ text }) => text);
+  const [first = ''] = words;
+  if (HEDGES.has(first)) return first;
+  return words.slice(-2).join(' ') === 'or so' ? 'or so' : undefined;
+}
+
 function numberFault(
   number: NumberValue | undefined,
   tokens: readonly Token[],
@@ -67,6 +90,13 @@ function numberFault(
   came: string,
 ): NumberReading | undefined {
   const hint = `write it like ${exampleOf(kind)}.`;
+  const hedge = hedgeOf(tokens);
+  // A guess kept as a reading would be taken for one: who says it says so beside the figure.
+  if (hedge !== undefined)
+    return refuse(
+      'not-a-number',
+      `${came} says “${hedge}”: leave that out, and where the figure is a guess say so beside it; ${hint}`,
+    );
   if (number === undefined) return refuse('not-a-number', `${came} is not a number; ${hint}`);
   if (number.denominator === 0) return refuse('not-a-number', `${came} divides by zero; ${hint}`);
   if (turnsAt(tokens) < 0 && isStray(tokens.slice(number.next))) {

@@ -72,6 +72,8 @@ function inOneUnit(number: NumberValue, unit: NamedUnit): Meaning[] {
   if (unit === 'mil') return lengthInMil(number);
   if (unit === 'tenth') return lengthInTenths(number);
   if (unit === 'tenth-inch') return lengthInParts(number, 10);
+  if (unit === 'tenth-mm') return lengthInParts(number, 10, { of: 'mm' });
+  if (unit === 'hundredth-mm') return lengthInParts(number, 100, { of: 'mm' });
   if (unit === 'ten-thousandth') return lengthInParts(number, 10_000);
   if (!isUnit(unit)) return [];
   return dimensionOf(unit) === 'length' ? lengthInUnit(number, unit) : meaningsIn(number, unit);

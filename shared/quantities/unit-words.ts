@@ -1,7 +1,15 @@
 import { isUnit, UNITS, type Unit } from './units.ts';
 
 /** What a unit text can mean beside a unit of the table. */
-export type NamedUnit = Unit | 'mil' | 'tenth' | 'tenth-inch' | 'ten-thousandth' | 'turn';
+export type NamedUnit =
+  | Unit
+  | 'mil'
+  | 'tenth'
+  | 'tenth-inch'
+  | 'ten-thousandth'
+  | 'tenth-mm'
+  | 'hundredth-mm'
+  | 'turn';
 
 /** Words of units in one spelling each. */
 const WORDS: Record<string, string> = {
@@ -16,6 +24,7 @@ const WORDS: Record<string, string> = {
   mill: 'mil',
   mills: 'mil',
   tenths: 'tenth',
+  hundredths: 'hundredth',
   millimetre: 'mm',
   millimetres: 'mm',
   millimeter: 'mm',
@@ -56,13 +65,15 @@ const WORDS: Record<string, string> = {
   turns: 'turn',
 };
 
-/** Parts of the inch that have no unit of their own, and turns. */
+/** Parts of the inch and the millimetre that have no unit of their own, and turns. */
 const NAMED: Readonly<Record<string, NamedUnit>> = {
   mil: 'mil',
   tenth: 'tenth',
   'tenth in': 'tenth-inch',
   'tenth thou': 'ten-thousandth',
   'ten thou': 'ten-thousandth',
+  'tenth mm': 'tenth-mm',
+  'hundredth mm': 'hundredth-mm',
   turn: 'turn',
 };
 

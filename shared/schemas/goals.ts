@@ -50,7 +50,7 @@ const GOAL_PLANS = {
   identify: {
     asks: ['identify'],
     waitsFor: ['identify'],
-    needs: ['part-marks'],
+    needs: ['part-marks', 'cover'],
     report: ['part', 'photographs'],
     cards: ['identify'],
   },

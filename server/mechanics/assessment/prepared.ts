@@ -1,6 +1,7 @@
 import { withPutOnLater } from './change/put-on-later.ts';
 import type { Evidence } from './evidence.ts';
 import { withMountingAnswered } from './marks/mounting.ts';
+import { withOwnBoxes } from './part/arm-in-box.ts';
 import { withPartMarks } from './part/arm-marks.ts';
 import { withReadSince } from './read-since/read-since.ts';
 import { withOnlyWorkedOut } from './workings/too-far.ts';
@@ -10,4 +11,6 @@ import { withOnlyWorkedOut } from './workings/too-far.ts';
  * answer found wrong and somebody read again. Whoever says less than the whole of it starts here too.
  */
 export const prepared = (evidence: Evidence): Evidence =>
-  withOnlyWorkedOut(withReadSince(withPutOnLater(withPartMarks(withMountingAnswered(evidence)))));
+  withOnlyWorkedOut(
+    withReadSince(withPutOnLater(withOwnBoxes(withPartMarks(withMountingAnswered(evidence))))),
+  );

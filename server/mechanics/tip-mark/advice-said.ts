@@ -6,6 +6,9 @@ import type { Mark, MarkContext, Mounting } from './types.ts';
 
 const AGAIN = 'same ink, light spring, two turns by hand; send width and place.';
 
+/** On a pedestal or shaft another height is another length of pushrod: whatever was measured before is of the old one. */
+const ROD_AGAIN = 'Once the height stays, measure the pushrod’s length again: it goes by the height.';
+
 const CONTRADICTS = {
   'same-setting': 'two marks made at one setting are more than .020 in apart',
   'moved-back':
@@ -30,7 +33,7 @@ function changeSaid(
         ? `, to ${lengthSaid(to, context)}`
         : to < 0
           ? ''
-          : `, to ${inchesSaid(to)} of shims`;
+          : `, to ${inchesSaid(to)} of shims${found === 'least' ? ' or as near as shims come' : ''}`;
   const why =
     from === 'place'
       ? found === 'line'
@@ -89,7 +92,7 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
       return `its width goes first, and has no word yet: pivot to tip and lift give the least sweep. Until then no ${mounting === 'stud' ? 'length' : 'height'} is told.`;
     case 'change': {
       const { todo, because } = changeSaid(advice, mounting, context);
-      return `${todo}. ${because} Then ink again: ${AGAIN}`;
+      return `${todo}. ${because} Then ink again: ${AGAIN}${mounting === 'stud' ? '' : ` ${ROD_AGAIN}`}`;
     }
     case 'still-wide':
       return `${keepSaid(mounting, advice.at, context)}: no ${mounting === 'stud' ? 'length' : 'shim'} makes it ordinary, the least is ${inchesSaid(advice.width)}. ${LOOK_AT[mounting]} Ink a neighbour as well, to compare.`;

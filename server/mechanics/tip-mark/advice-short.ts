@@ -1,7 +1,7 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Advice } from './advice-types.ts';
 import { inchesSaid, lengthSaid } from './length-said.ts';
-import { isCentred } from './next-length.ts';
+import { isCentred, ONE_LENGTH } from './next-length.ts';
 import type { Mark, MarkContext } from './types.ts';
 
 /** What follows from the marks of a valve, as it is said over the phone. */
@@ -19,6 +19,9 @@ export const toTurn = (said: string): ShortAdvice => ({ said, todo: true, turns:
 export const toSay = (said: string): ShortAdvice => ({ said, todo: true, turns: false });
 /** Nothing is to be done. */
 export const asItIs = (said: string): ShortAdvice => ({ said, todo: false, turns: false });
+
+/** On a pedestal or shaft another height is another length of pushrod. */
+const ROD_AGAIN = 'Measure the pushrod’s length again at that height.';
 
 function changeSaid(
   { to, by, way, from, found }: Extract<Advice, { how: 'change' }>,
@@ -42,7 +45,7 @@ function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, context:
   if (mounting !== 'stud')
     return at === undefined
       ? 'The height may stay.'
-      : `It may stay at ${inchesSaid(at)} of shims${narrowest}.`;
+      : `It may stay at ${inchesSaid(at)} of shims${narrowest}.${at > ONE_LENGTH ? ` ${ROD_AGAIN}` : ''}`;
   // What the checker stands at is not what is ordered, where an adjustment is in that.
   const length = context.adjusted === true ? 'the checker’s length' : 'the length';
   if (advice.offCentre === true)

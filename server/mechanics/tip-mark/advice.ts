@@ -76,7 +76,7 @@ const limitOf = ({ leastSweep, overLeast }: MarkContext): number =>
  * The one thing to change next, and by how much as far as the marks tell, from all marks of a valve: width goes first, then
  * place.
  *
- * Equation: two settings and more: on from the narrowest by .050 in, or where a parabola through three widths is least;
+ * Equation: two settings and more: on from the narrowest by .050 in of pushrod or by the same shim again, or where a parabola through three widths is least;
  * width ordinary, on a stud: where the line through the places of two lengths meets the middle; one length: two and a half
  * times its distance from the middle, and no more than .050 in; no further than ink is read to is the middle
  *
@@ -112,7 +112,7 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   // made it wider.
   if (changed === 'pushrod' && !known) return place?.how === 'change' ? place : { how: 'width-first' };
   if (differ && (wide || !known)) {
-    const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY);
+    const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY, changed);
     const width = found === undefined ? undefined : fromJudged(found, settingOf(judged, changed));
     if (width?.how !== 'change') return known ? (width ?? { how: 'keep' }) : { how: 'width-first' };
     // Both ask for one way: where the places point is nearer to it than a whole step.

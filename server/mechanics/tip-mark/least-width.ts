@@ -1,7 +1,7 @@
 import { allowance } from '../kit/allowances.ts';
 import type { Advice } from './advice-types.ts';
 import { STEP } from './next-length.ts';
-import { AS_NARROW, type Tried } from './tried.ts';
+import { AS_NARROW, type Changed, type Tried } from './tried.ts';
 
 /** One width is good to this, either way. */
 export const INK = AS_NARROW / 2;
@@ -89,8 +89,17 @@ function leastInside(tried: readonly Tried[], least: number, limit: number): Adv
   return toLeast(here, curve, limit);
 }
 
+/** Past the narrowest: a turn of the checker, or the same shim once more, since nobody has one of every thickness. */
+const stepFrom = (here: Tried, beside: Tried | undefined, changed: Changed): number =>
+  changed === 'pushrod' || beside === undefined ? STEP : Math.abs(here.at - beside.at);
+
 /** By widths at two settings or more: on from the narrowest, or between its neighbours. */
-export function byWidth(tried: readonly Tried[], least: number, limit: number): Advice | undefined {
+export function byWidth(
+  tried: readonly Tried[],
+  least: number,
+  limit: number,
+  changed: Changed,
+): Advice | undefined {
   const [before, here, after] = [tried[least - 1], tried[least], tried[least + 1]];
   if (here === undefined) return undefined;
   if (before !== undefined && after !== undefined) return between([before, here, after], limit);
@@ -98,7 +107,7 @@ export function byWidth(tried: readonly Tried[], least: number, limit: number): 
   if (inside !== undefined) return inside;
   return {
     how: 'change',
-    ...change(here.at, before === undefined ? 'down' : 'up', STEP),
+    ...change(here.at, before === undefined ? 'down' : 'up', stepFrom(here, before ?? after, changed)),
     found: 'step',
     from: 'width',
     placeAgainst: false,

@@ -21,13 +21,23 @@ describe('where it peaks', () => {
   test('with the pointer 1° out, left or shifted is not known: both figures, and what to do', () => {
     const all = said([drop(62, 148, 108), stop(37, 35)], [], { call: { ...PLAIN.call, goal: 'cam-timing' } });
     expect(told(all)[0]).toMatch(
-      /pointer 1° out\. If it was left so, the peak is 104° after TDC\. No word against the card before that\. If it is 4° advanced/,
+      /pointer 1° out\. If it was left so, the peak is 104° after TDC\. No word against the card before that\. If it peaks 104° after TDC, it is 4° advanced/,
     );
     expect(figure(all, 'intake')).toEqual([103, 105, 106]);
     expect(codes(all)).toContain('pointer-out');
     expect(all.questions.find(({ code }) => code === 'pointer-out')?.test).toMatch(
       /^Shift the pointer 1°, until it reads 36° on both sides of the stop/,
     );
+  });
+
+  test('the earliest of the two figures is told as its own, whichever way the pointer is out', () => {
+    // (57 + 148)/2 = 102.5, 3.5 early of a card of 106; 1.5 taken off leaves 104, 2 early.
+    const later = told(said([drop(57, 148, 106), stop(34.5, 37.5)]))[0];
+    expect(later).toMatch(/If it was left so, the peak is 104° after TDC/);
+    expect(later).toMatch(/If it peaks 102\.5° after TDC, it is 3\.5° advanced/);
+    // 111 and 112.5: the later one is the one that costs most.
+    const retarded = told(said([drop(66, 156, 106), stop(34.5, 37.5)]))[0];
+    expect(retarded).toMatch(/If it peaks 112\.5° after TDC, it is 6\.5° retarded/);
   });
 
   const POINTER = 'Was the pointer shifted before the lobe was read?';

@@ -73,7 +73,7 @@ describe('the lash log: growth over .004 is asked about, common practice, no pub
     const part = lashPart(log(later));
     expect(part.stop.map(({ code, entryId }) => [code, entryId])).toEqual([['lash-grew-again', 'l4']]);
     expect(part.questions.map(({ code, weight }) => [code, weight])).toEqual([['lash-grew', 'strong']]);
-    expect(part.headlines[0]?.sentence).toMatch(/^Lash of 3 exhaust, \.017 in now\. Before that: It grew by/);
+    expect(part.headlines[0]?.sentence).toMatch(/^Lash of 3 exhaust, \.017 in now\. Before that: it grew by/);
     const call = {
       ...PLAIN.call,
       stopsLifted: part.stop.map(({ id, entryId = '' }) => ({ stopId: id, entryId })),

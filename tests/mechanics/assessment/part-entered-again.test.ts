@@ -99,4 +99,38 @@ describe('a reading that was asked about and is entered again with the same figu
     const more = again(uneven, 'roller-diameter', 0.51, 'b');
     expect(openOf(more, 'two-sizes')).toEqual([]);
   });
+
+  test('said to be uneven, a reading between the two, or as near to one as reading goes, asks nothing', () => {
+    const uneven = answered(TWO, 'two-sizes', 'not-found');
+    for (const [inches, open] of [
+      [0.5, 0],
+      [0.511, 0],
+      [0.53, 1],
+    ] as const)
+      expect(openOf(again(uneven, 'roller-diameter', inches, 'c'), 'two-sizes')).toHaveLength(open);
+  });
+
+  test('both read again as was asked: they are not sent to be read a third time', () => {
+    const both = again(again(TWO, 'roller-diameter', 0.496, 'a'), 'roller-diameter', 0.51, 'b');
+    const question = assess(both).questions.find(({ code }) => code === 'two-sizes');
+    expect(question?.size).toBe(
+      'Each of the two came out again: 0.496 in was read 2 times, 0.51 in was read 2 times.',
+    );
+    expect(question?.test).not.toMatch(/read the same size again/i);
+    expect(question?.test).toMatch(/uneven/);
+  });
+
+  test('one against two that agree is said, and the two are offered as one', () => {
+    const hole = inHand([0.375, 0.381, 0.3745].map((inches) => sized('hole-across-trunnion', inches)));
+    const question = assess(hole).questions.find(({ code }) => code === 'two-sizes');
+    expect(question?.size).toBe('0.3745 in and 0.375 in agree; 0.381 in stands alone.');
+    expect(question?.answers.slice(0, 2).map(({ label }) => label)).toEqual([
+      '0.3745 in and 0.375 in are right',
+      '0.381 in is right',
+    ]);
+    expect(countsOf(answered(hole, 'two-sizes', 'smallest'))).toContainEqual([
+      'hole-across-trunnion-0.381',
+      'left-out',
+    ]);
+  });
 });

@@ -166,15 +166,15 @@ describe('on a shaft', () => {
   test('the place says nothing of the height; two heights do', () => {
     expect(shaft(mark(0.045, 0.03, stand(0.03)))).toBe('keep');
     expect(shaft(mark(0.08, 0.03, stand(0.03)))).toBe('both-ways');
-    expect(shaft(mark(0.08, 0, stand(0)), mark(0.06, 0, stand(0.03)))).toBe('up 0.05 to 0.08 by width, step');
+    expect(shaft(mark(0.08, 0, stand(0)), mark(0.06, 0, stand(0.03)))).toBe('up 0.03 to 0.06 by width, step');
     expect(shaft(mark(0.06, 0, stand(0)), mark(0.08, 0, stand(0.03)))).toBe(
-      'down 0.05 to -0.05 by width, step',
+      'down 0.03 to -0.03 by width, step',
     );
     const lower = markAdvice(
       narrowestLast([mark(0.06, 0, stand(0)), mark(0.08, 0, stand(0.03))]),
       on('shaft'),
     );
-    expect(lower).toMatch(/^lower the stands by \.050 in\. The marks get narrower/);
+    expect(lower).toMatch(/^lower the stands by \.030 in\. The marks get narrower/);
   });
 
   test('a pushrod’s length on a shaft moves nothing, and without the mounting it is asked', () => {

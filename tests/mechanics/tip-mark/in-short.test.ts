@@ -90,8 +90,12 @@ describe('over the phone: one thing to do', () => {
     });
     expect(said({ how: 'keep' }, 'stud')).toBe('7.800 in is the length.');
     expect(said({ how: 'keep' }, 'stud', BARE)).toBe('The pushrod may stay at this length.');
-    expect(said({ how: 'keep' }, 'shaft')).toBe('It may stay at .030 in of shims.');
-    expect(said({ how: 'keep', at: 0.06 * IN }, 'shaft')).toBe('It may stay at .060 in of shims.');
+    expect(said({ how: 'keep' }, 'shaft')).toBe(
+      'It may stay at .030 in of shims. Measure the pushrod’s length again at that height.',
+    );
+    expect(said({ how: 'keep', at: 0.06 * IN }, 'shaft')).toMatch(
+      /^It may stay at \.060 in of shims\. Measure the pushrod/,
+    );
     expect(said({ how: 'keep' }, 'shaft', BARE)).toBe('The height may stay.');
     const best = said({ how: 'keep', at: 7.75 * IN, best: true }, 'stud');
     expect(best).toMatch(/^7\.750 in is the length: the mark is narrowest there/);

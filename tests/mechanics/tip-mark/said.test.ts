@@ -54,7 +54,7 @@ describe('what to do next, in words (directions on a stud: trade press; width fi
       'stands',
       'shaft',
       [mark(0.08, 0, stand(0)), mark(0.06, 0, stand(0.03))],
-      'raise the stands by .050 in, to .080 in of shims. The marks get narrower',
+      'raise the stands by .030 in, to .060 in of shims. The marks get narrower',
     ],
     [
       'to no shims',
@@ -66,7 +66,7 @@ describe('what to do next, in words (directions on a stud: trade press; width fi
       'lower than none',
       'pedestal',
       [mark(0.08, 0, stand(0.04)), mark(0.06, 0, stand(0.01))],
-      'lower the pedestal by .050 in. The marks get narrower',
+      'lower the pedestal by .030 in. The marks get narrower',
     ],
     [
       'both ways on a stud',

@@ -51,6 +51,21 @@ describe('texts that are no number', () => {
   });
 });
 
+describe('a figure that is said to be none that was read', () => {
+  test.each([
+    'about 38 mm',
+    'roughly 1.5 in',
+    '~38 mm',
+    'ca. 38 mm',
+    '38 mm or so',
+    'about four thirty-five',
+  ])('%s: it is said what to leave out, and that a guess is said beside it', (text) => {
+    const { code, detail } = refused(text, LENGTH);
+    expect(code).toBe('not-a-number');
+    expect(detail).toMatch(/leave that out, and where the figure is a guess say so beside it/);
+  });
+});
+
 describe('units that do not fit', () => {
   const wrong: [string, NumberKind, string][] = [
     ['185 lb', 'length', 'wrong-dimension'],

@@ -2,6 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { asked, INCHES, LENGTH, read } from './reading-helpers.ts';
 
 // How lengths are said across a bench is common practice, no source.
+describe('parts of a millimetre', () => {
+  test.each([
+    ['forty hundredths mm', 0.4],
+    ['18 hundredths of a millimetre', 0.18],
+    ['four tenths of a mm', 0.4],
+  ])('%s', (text, value) => {
+    expect(read(text, LENGTH)).toMatchObject({ value, unit: 'mm' });
+  });
+});
+
 describe('spoken where inches are assumed', () => {
   test.each([
     ['four thirty-five and a half', 435.5, '435.5 thou = .4355 in'],

@@ -9,6 +9,8 @@ export interface ArmEvidence {
   readonly ratioStamp: string;
   readonly otherNumber: string;
   readonly boxLabel: string;
+  /** What a box says that was found to be of another arm; `boxLabel` is empty then. */
+  readonly boxOfAnother?: string;
 }
 
 /** An arm on a valve at some time, with all valves that it was ever put on: a reading may be entered long after it. */

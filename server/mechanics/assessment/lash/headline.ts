@@ -7,7 +7,7 @@ import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { gapSaid } from '../common/gap-said.ts';
-import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { inches, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
@@ -35,9 +35,9 @@ function toldNow(
   { code, size = '' }: AssessedQuestion,
 ): string {
   if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
-  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
+  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${lowerFirst(size)}`;
   const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
-  return `${gapSaid(newest)} now. ${before}${size}`;
+  return `${gapSaid(newest)} now. ${before === '' ? size : `${before}${lowerFirst(size)}`}`;
 }
 
 /** What became of it since; nothing where the two are not compared. */

@@ -14,6 +14,7 @@ import { leastSweepOf } from './least-sweep.ts';
 import { lengthsUnlike } from './lengths-unlike.ts';
 import { type MarkedValve, markedValve } from './marked-valve.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
+import { triedOnOne } from './tried-on-one.ts';
 
 /** How they are mounted is asked once, with the first valve whose marks raise it. */
 const askedOnce = (valves: readonly MarkedValve[]): MarkedValve[] =>
@@ -55,7 +56,7 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     const beside = besideOf(own, standing, (mark) => leastSweepOf(evidence, mark, ratios).value);
     return markedValve(evidence, { own, beside }, limit, ratios);
   });
-  const ofStand = againstStand(askedOnce(each), evidence);
+  const ofStand = againstStand(triedOnOne(askedOnce(each), evidence), evidence);
   const ofLengths = lengthsUnlike(ofStand.valves, evidence);
   const found = ofLengths.valves;
   return {

@@ -87,8 +87,8 @@ const BAND: Readonly<Record<MarkWord, string>> = {
   agrees: 'Ordinary: that is up to',
 };
 
-const ALONE = 'One mark alone can’t be called wide; ordinary is up to';
-const NO_NARROWER = 'No mark made alike is narrower, so it can’t be called wide; ordinary is up to';
+const ALONE = 'One mark alone can’t be called wide; it is looked at again over';
+const NO_NARROWER = 'No mark made alike is narrower, so it can’t be called wide; it is looked at again over';
 
 const wordOf = ({ width }: TipMarkEvidence, { low, value = 0 }: LeastSweepDetail, most: number): MarkWord =>
   width > most + EQUAL ? 'differs' : width < (low ?? value) ? 'cannot-tell' : 'agrees';

@@ -1,4 +1,5 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
+import { defaultLimit } from '../../kit/limits.ts';
 import { leftToReadOnNow } from '../change/read-with-off.ts';
 import { upperFirst } from '../common/said.ts';
 import { sameRatio } from '../common/same-ratio.ts';
@@ -132,6 +133,14 @@ const threadRead = (part: InHand): boolean =>
   (read(part, 'stud-diameter') > 0 && read(part, 'stud-pitch') > 0) ||
   part.readings.some(({ kind, word }) => kind === 'mount' && word === 'shaft');
 
+/** Narrow as far as it was read: it goes under a cover that is bolted either way. */
+function isNarrow({ readings }: InHand): boolean {
+  const widths = readings.flatMap(({ kind, size }) =>
+    kind === 'width-across-trunnion' && size !== undefined ? [size] : [],
+  );
+  return widths.length > 0 && Math.max(...widths) <= defaultLimit('narrow-assembly-up-to');
+}
+
 /** What no part in the hand tells by itself; said as not known, and asked for by nothing here. */
 function ofItsUse({ engine, passes, sheet }: Evidence, parts: readonly InHand[]): Need[] {
   const moved = [...passes, ...sheet].some(({ standing, kind }) => standing && kind === 'valve-lift');
@@ -153,8 +162,11 @@ function ofItsUse({ engine, passes, sheet }: Evidence, parts: readonly InHand[])
       'cover',
       'how the valve cover is bolted',
       'Ask how the valve cover is bolted: through its centre, or round its edge.',
-      engine.coverBolting !== undefined,
-      { askAtBench: 'Say how the valve cover is bolted: through its centre, or round its edge.' },
+      engine.coverBolting !== undefined || parts.every(isNarrow),
+      {
+        at: { step: 'build', field: 'engine.coverBolting' },
+        askAtBench: 'Say how the valve cover is bolted: through its centre, or round its edge.',
+      },
     ),
   ];
 }

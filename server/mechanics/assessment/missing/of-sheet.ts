@@ -38,7 +38,8 @@ export function ofSheet(evidence: Evidence): Need[] {
       'valves',
       'lobe lift and valve lift, valve by valve',
       'Read lobe and valve lift of every valve, one after the other, the same way each time.',
-      begun,
+      // Under a bucket a valve moves as its lobe does: no ratio is read of it, valve by valve.
+      begun || evidence.engine.gear === 'bucket',
       { ...ANSWER, ...TURN },
     ),
     ...(howSaid(evidence)

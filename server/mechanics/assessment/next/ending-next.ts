@@ -38,11 +38,11 @@ interface EndGiven {
   readonly ofChange: Pick<NextOfChange, 'notKnown' | 'notMeasured'> | undefined;
 }
 
-/** More than this is not said at once: it is on the page. */
+/** More than this is not said at once: it is in the report. */
 const LONGEST = 300;
 
 /** What does not go into that is not passed over in silence. */
-const ON_THE_PAGE = ' More of it stands on the page.';
+const IN_REPORT = ' The report has the rest of it.';
 
 interface Found {
   readonly first: string;
@@ -59,11 +59,15 @@ function foundIn([first, ...more]: readonly Headline[]): Found | undefined {
     if (id === NOT_KNOWN) continue;
     if (step !== first.step) break;
     if (first.sentence.length + others.length + sentence.length > LONGEST)
-      return { first: first.sentence, others: `${others}${ON_THE_PAGE}` };
+      return { first: first.sentence, others: `${others}${IN_REPORT}` };
     others = `${others} ${sentence}`;
   }
   return { first: first.sentence, others };
 }
+
+/** Of a part in the hand no ratio is known before a valve was read: that is said with what the part is. */
+const isRatioOpen = ({ lacking }: Pick<EndGiven, 'lacking'>): boolean =>
+  lacking.some(({ step, need }) => step === 'identify' && need.code === 'ratio');
 
 const WHO = 'who does what by when';
 
@@ -109,6 +113,11 @@ export function endingNext(given: EndGiven): NextAction | undefined {
     ...toSay(given, found.sentence),
     ...toHear(given),
     ...whereFound(given.headlines),
-    reason: given.headlines.length === 0 ? NOTHING : given.ofChange?.notKnown === undefined ? WHOLE : IN_PART,
+    reason:
+      given.headlines.length === 0
+        ? NOTHING
+        : given.ofChange?.notKnown === undefined && !isRatioOpen(given)
+          ? WHOLE
+          : IN_PART,
   };
 }

@@ -4,6 +4,7 @@ import { asked } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
 import { twoNumbersAsked } from '../common/two-numbers.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
+import { armsInBoxes } from './arm-in-box.ts';
 import { partsInHand } from './in-hand.ts';
 
 /* A part in the hand that is an arm of the build has one set of marks, wherever it was read; no kind is taken for another. */
@@ -130,5 +131,6 @@ function markedTwoWays(evidence: Evidence): AssessedQuestion[] {
 export const armMarkQuestions = (evidence: Evidence): AssessedQuestion[] => [
   ...mixedSet(evidence),
   ...evidence.arms.flatMap((arm) => twoNumbersAsked(evidence, arm) ?? []),
+  ...armsInBoxes(evidence),
   ...markedTwoWays(evidence),
 ];

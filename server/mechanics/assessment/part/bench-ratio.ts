@@ -1,9 +1,9 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
-import { NOMINAL_RATIOS } from '../../../../shared/schemas/method.ts';
 import { computation as armLengths } from '../../computations/arm-lengths.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { standTogether } from '../../identify/likelihood.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
+import { COMMON_NOMINALS } from '../../questions/tolerances.ts';
 import type { AssessedQuantity, Headline, PartSubject } from '../assessment.ts';
 import { listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { BenchRatioDetail } from './detail.ts';
@@ -102,7 +102,7 @@ export function benchRatioOf(
     ratio,
     interval95: [low, high],
   } = result;
-  const all = [...new Set([...NOMINAL_RATIOS, ...catalogueRatios])].sort((a, b) => a - b);
+  const all = [...new Set([...COMMON_NOMINALS, ...catalogueRatios])].sort((a, b) => a - b);
   const inReach = all.filter((nominal) => nominal >= low && nominal <= high);
   const reach =
     inReach.length === 0

@@ -8,8 +8,8 @@ import { upperFirst } from '../common/said.ts';
 import type { HoleDetail } from './detail.ts';
 import { amongOf, type CountedReading, choice, MISREAD, type PartDoubt, sized, without } from './doubts.ts';
 import { holesOf, sizeName } from './holes.ts';
-import { twoSizes } from './questions.ts';
 import { eitherSaid } from './size-said.ts';
+import { twoSizes } from './two-sizes.ts';
 
 const HOLE = 'hole-across-trunnion';
 

@@ -11,7 +11,7 @@ interface Named {
 }
 
 /** `16` and `60` are stamped for 1.6: beside another stamp it is held to be one of them. */
-const ratioStamped = (mark: string): number | undefined =>
+export const ratioStamped = (mark: string): number | undefined =>
   ratiosIn(mark).length === 0 ? ratioNamedIn(mark) : onlyRatioIn(mark)?.ratio;
 
 const namedBy = (readings: readonly CountedReading[], kind: string): Named[] =>

@@ -1,17 +1,11 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
-import { formatQuantity } from '../../../../shared/quantities/format.ts';
-import { isPartSize, PART_MARKS, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
+import { PART_MARKS } from '../../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
-import { standTogether } from '../../identify/likelihood.ts';
-import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit } from '../../kit/limits.ts';
 import { nominalSaid } from '../common/said.ts';
 import { ratiosIn } from '../common/stamp-read.ts';
 import { numberChoices, numberChosen, TWO_NUMBERS, twoNumbersAsk } from '../common/two-numbers.ts';
-import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
-import { asReadSize } from './read-size.ts';
-import { eitherSaid } from './size-said.ts';
-import { sizesNear } from './sizes-near.ts';
+import { AS_READ, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
 
 const of = (readings: readonly CountedReading[], kind: string) =>
   readings.filter((each) => each.kind === kind);
@@ -136,52 +130,3 @@ function mixedLots(readings: readonly CountedReading[]): PartDoubt[] {
 /** Marks that do not go together: they change no chance, and no entry is changed. */
 export const markDoubts = (readings: readonly CountedReading[]): PartDoubt[] =>
   [stampWithoutDot, sameTextTwice, mixedLots].flatMap((doubt) => doubt(readings));
-
-const WHY: Readonly<Record<string, string>> = {
-  'hole-across-trunnion': 'oval, burred or cocked jaws',
-  'roller-diameter': 'a flat on the roller',
-};
-
-const text = (inches: number) =>
-  formatQuantity({ value: Number(inches.toPrecision(12)), unit: 'in' }, { places: 4 });
-
-/** Readings of one size that are further apart than reading alone explains. */
-export function twoSizes(readings: readonly CountedReading[]): PartDoubt[] {
-  return keysOf(PART_SIZES).flatMap((kind): PartDoubt[] => {
-    const own = sized(readings, kind).toSorted((a, b) => a.size - b.size);
-    const [least, most] = [own[0], own.at(-1)];
-    if (!isPartSize(kind) || least === undefined || most === undefined) return [];
-    const model = IDENTIFICATION_MODEL.sizes[kind];
-    if (standTogether(model, kind, own.map(asReadSize))) return [];
-    const apartFrom = (one: typeof least) =>
-      idsOf(own.filter((other) => !standTogether(model, kind, [one, other].map(asReadSize))));
-    const away = (at: typeof least) => asReadSize(most).value - asReadSize(at).value;
-    return [
-      {
-        code: 'two-sizes',
-        ask: `${PART_SIZES[kind]}: the readings are ${text(away(least))} apart, more than ${text(model.apart)}. Is it ${WHY[kind] ?? 'a tilted caliper, or not the same place'}? Both are kept, and neither is averaged away.`,
-        test:
-          kind === 'hole-across-trunnion'
-            ? `slide a ${eitherSaid(sizesNear([least.size, most.size]))} stud or drill shank through it by hand: the one that goes without play is its size`
-            : 'read the same size again, turned a quarter turn, twice each way',
-        restsOn: idsOf(own).sort(),
-        among: amongOf(idsOf(own)),
-        choices: [
-          choice(
-            'smallest',
-            `${asEntered(least.readAs)} is right`,
-            'What is too far from it does not count.',
-          ),
-          choice('largest', `${asEntered(most.readAs)} is right`, 'What is too far from it does not count.'),
-          choice('found', 'Neither is trusted', 'None of them counts; it is read again.'),
-          { ...AS_READ, label: 'All read again: it is uneven', changes: 'Each counts for itself.' },
-        ],
-        effect: (now, chosen) => {
-          if (chosen === 'smallest') return without(now, apartFrom(least));
-          if (chosen === 'largest') return without(now, apartFrom(most));
-          return chosen === 'found' ? without(now, idsOf(own)) : now;
-        },
-      },
-    ];
-  });
-}

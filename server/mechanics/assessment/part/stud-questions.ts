@@ -1,14 +1,12 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
-import { isPartFitting, PART_FITTINGS } from '../../../../shared/schemas/part-words.ts';
-import { keysOf } from '../../../../shared/schemas/words.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { THREADS } from '../../threads/thread-table.ts';
-import { listed, upperFirst } from '../common/said.ts';
+import { listed } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
 import { sizeName } from './holes.ts';
-import { eitherSaid, nameOf, sizeSaid } from './size-said.ts';
+import { eitherSaid, sizeSaid } from './size-said.ts';
 import { studOf } from './stud.ts';
-import { fitsPitch, goTogether, type Read, readOf, readsOf } from './thread-read.ts';
+import { fitsPitch, goTogether, readsOf } from './thread-read.ts';
 
 /** Crests were counted where the gaps between them count: one fewer pitch goes into the length. */
 export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] =>
@@ -48,43 +46,6 @@ export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] 
               chosen === undefined && says !== undefined
               ? without(now, [id])
               : now,
-      },
-    ];
-  });
-
-const AGAIN: Readonly<Record<string, string>> = {
-  'stud-pitch': 'count it again over one length, from a crest to a crest, with the unit of the rule',
-  'stud-diameter': 'read it again over the thread near its end, and once more a quarter turn round',
-};
-
-/** Two readings of stud or stem that cannot both be right: no figure is made of them, and it is asked which is. */
-export const twoFittings = (readings: readonly CountedReading[]): PartDoubt[] =>
-  keysOf(PART_FITTINGS).flatMap((kind): PartDoubt[] => {
-    const read = readOf(readings, kind);
-    const [least, most] = [read?.reads[0], read?.reads.at(-1)];
-    if (read?.apart !== true || least === undefined || most === undefined || !isPartFitting(kind)) return [];
-    const ids = read.reads.map(({ id }) => id).sort();
-    const together = goTogether(kind);
-    const apartFrom = (one: Read) => read.reads.filter((other) => !together(one, other)).map(({ id }) => id);
-    const away = 'What is too far from it does not count.';
-    return [
-      {
-        code: 'two-sizes',
-        ask: `${upperFirst(nameOf(kind))}: ${listed(read.reads.map(({ readAs }) => asEntered(readAs)))} cannot both be right. Which of them is?`,
-        test: AGAIN[kind] ?? 'read it again, and once more a quarter turn round',
-        restsOn: ids,
-        among: amongOf(ids),
-        choices: [
-          choice('smallest', `${asEntered(least.readAs)} is right`, away),
-          choice('largest', `${asEntered(most.readAs)} is right`, away),
-          choice('found', 'Neither is trusted', 'None of them counts; it is read again.'),
-          choice('not-found', 'Both are: there are two of them', 'Each counts for itself.'),
-        ],
-        effect: (now, chosen) => {
-          if (chosen === 'smallest') return without(now, apartFrom(least));
-          if (chosen === 'largest') return without(now, apartFrom(most));
-          return chosen === 'found' ? without(now, ids) : now;
-        },
       },
     ];
   });

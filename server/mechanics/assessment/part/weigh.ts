@@ -10,21 +10,20 @@ import { boxAgainstStamp, mountAgainstEngine, stampsApart } from './marks-apart.
 import { micrometerInHole } from './micrometer-in-hole.ts';
 import { studNoThread } from './no-thread.ts';
 import { askAlone, oddReading } from './odd-reading.ts';
-import { markDoubts, ringsAndWidth, stampOfTwo, twoSizes } from './questions.ts';
+import { markDoubts, ringsAndWidth, stampOfTwo } from './questions.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
-import { crestsCounted, studAgainstHole, twoFittings } from './stud-questions.ts';
+import { crestsCounted, studAgainstHole } from './stud-questions.ts';
 import { swappedSizes } from './swapped.ts';
 import { triedAgainstHole } from './tried-against-hole.ts';
+import { moreThanUneven, twoSizes } from './two-sizes.ts';
 
 type Find = (readings: readonly CountedReading[]) => readonly PartDoubt[];
-
-const twoReadings: Find = (readings) => [...twoSizes(readings), ...twoFittings(readings)];
 
 /** Questions whose answer holds for the entries that it was given of, whatever is read after it. */
 const HOLDING: readonly { readonly code: string; readonly find: Find }[] = [
   { code: 'sizes-swapped', find: swappedSizes },
   { code: 'stud-no-thread', find: studNoThread(threadsOfHoles) },
-  { code: 'two-sizes', find: twoReadings },
+  { code: 'two-sizes', find: twoSizes },
   { code: 'hole-between-sizes', find: holeBetweenSizes },
   { code: STANDS_ALONE, find: (own) => askAlone(own) },
 ];
@@ -47,7 +46,7 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
   }, single);
   const finds: readonly Find[] = [
     swappedSizes,
-    twoReadings,
+    moreThanUneven(settled.questions),
     holeBetweenSizes,
     ringsAndWidth,
     studNoThread(threadsOfHoles),

@@ -45,13 +45,32 @@ function pointerSaid(told: ToldPeak): string {
   return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}.`;
 }
 
-/** While nobody knows which reading holds, what the earliest and the latest of them would cost stands. */
-function worstSaid(read: readonly Pick<HeldPeak, 'mayBe'>[]): string {
-  const advances = read.flatMap(({ mayBe }) => mayBe);
-  const ends = [...new Set([Math.max(0, ...advances), Math.min(0, ...advances)])];
-  return ends
-    .filter((advance) => !isWithinWheel(advance))
-    .map((advance) => ` If it is ${againstSaid(advance)}: ${costSaid(advance)}`)
+/** The reading that stands earliest against the card, or latest, with what it may be. */
+function farthest(
+  read: readonly HeldPeak[],
+  isFarther: (one: number, other: number) => boolean,
+): { readonly peak: HeldPeak; readonly advance: number } | undefined {
+  const all = read.flatMap((peak) => peak.mayBe.map((advance) => ({ peak, advance })));
+  return all.reduce<(typeof all)[number] | undefined>(
+    (far, each) => (far === undefined || isFarther(each.advance, far.advance) ? each : far),
+    undefined,
+  );
+}
+
+/** While nobody knows which reading holds, what the earliest and the latest of them would cost stands, each of its own peak. */
+function worstSaid(read: readonly HeldPeak[]): string {
+  const isSeveral = new Set(read.map(where)).size > 1;
+  const [early, late] = [farthest(read, (a, b) => a > b), farthest(read, (a, b) => a < b)];
+  return [
+    ...(early === undefined || early.advance <= 0 ? [] : [early]),
+    ...(late === undefined || late.advance >= 0 ? [] : [late]),
+  ]
+    .filter(({ advance }) => !isWithinWheel(advance))
+    .map(({ peak, advance }) => {
+      const against = againstSaid(advance);
+      const so = isSeveral ? `If it peaks ${where(peak)}, it is ${against}` : `If it is ${against}`;
+      return ` ${so}: ${costSaid(advance)}`;
+    })
     .join('');
 }
 
