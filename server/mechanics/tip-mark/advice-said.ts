@@ -18,6 +18,13 @@ const CONTRADICTS = {
 
 const STANDS: Readonly<Record<Mounting, string>> = { stud: 'pushrod', pedestal: 'pedestal', shaft: 'stands' };
 
+const WHY_BY_WIDTH = {
+  step: 'The marks get narrower that way',
+  line: 'The marks get narrower that way',
+  least: 'The widths are least there',
+  'other-way': 'The other way was inked, and is as wide',
+} as const;
+
 function changeSaid(
   advice: Extract<Advice, { how: 'change' }>,
   mounting: Mounting,
@@ -39,9 +46,7 @@ function changeSaid(
       ? found === 'line'
         ? 'The places of these marks point there'
         : `Toward the ${way === 'up' ? 'valley it wants to be longer' : 'exhaust side it wants to be shorter'}, on a stud`
-      : found === 'least'
-        ? 'The widths are least there'
-        : 'The marks get narrower that way';
+      : WHY_BY_WIDTH[found];
   return {
     todo: `${verb} the ${STANDS[mounting]} by ${inchesSaid(by)}${target}`,
     because: `${why}${placeAgainst ? '; its place asks for the other way, and width goes first' : ''}.`,
