@@ -120,3 +120,40 @@ export function swappedSizes(readings: readonly CountedReading[]): PartDoubt[] {
   });
   return [...rollers, ...pairs];
 }
+
+/**
+ * Both arms as long as one another: by them the ratio is about one, and one of them stands under the other’s name. One of
+ * two that were swapped and was put right alone leaves that. Common practice, no published source.
+ */
+export function armsAlike(readings: readonly CountedReading[]): PartDoubt[] {
+  // A guess is alike to anything.
+  const measured = readings.filter(({ tool }) => tool !== 'guess');
+  const [cups, tips] = ['pivot-to-cup', 'pivot-to-tip'].map((kind) => ordered(measured, kind, new Set()));
+  const [cup, tip] = [cups?.at(-1), tips?.[0]];
+  if (cups === undefined || tips === undefined || cup?.size === undefined || tip?.size === undefined)
+    return [];
+  if (Math.abs(cup.size - tip.size) > roomOf(cup) + roomOf(tip)) return [];
+  const ids = { cups: cups.map(({ id }) => id).sort(), tips: tips.map(({ id }) => id).sort() };
+  const both = [...ids.cups, ...ids.tips];
+  const again = 'It does not count; it is read again and entered under its own name.';
+  return [
+    {
+      code: 'arms-alike',
+      ask: `Pivot to cup, ${asEntered(cup.readAs)}, and pivot to tip, ${asEntered(tip.readAs)}, are alike: by them the ratio is about 1. Which of them is not its own?`,
+      knownBy: 'which arm length is not its own',
+      test: 'measure both again: pivot to cup, then pivot to tip',
+      restsOn: both,
+      among: amongOf(both),
+      choices: [
+        choice('first-misread', 'The pivot to cup', again),
+        choice('second-misread', 'The pivot to tip', again),
+        { ...AS_READ, label: 'Both read again: they are as they were read' },
+      ],
+      effect: (now, chosen) => {
+        if (chosen === 'not-found') return now;
+        if (chosen === 'first-misread') return without(now, ids.cups);
+        return without(now, chosen === 'second-misread' ? ids.tips : both);
+      },
+    },
+  ];
+}
