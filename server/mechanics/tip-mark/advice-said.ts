@@ -103,7 +103,7 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
       return `${keepSaid(mounting, advice.at, context)}: no ${mounting === 'stud' ? 'length' : 'shim'} makes it ordinary, the least is ${inchesSaid(advice.width)}. ${LOOK_AT[mounting]} Ink a neighbour as well, to compare.`;
     case 'both-ways':
       return mounting === 'stud'
-        ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
+        ? `${inSpoken('try .050 in longer and .050 in shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
         : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
     case 'contradict':
       if (advice.because === 'sides-swapped')

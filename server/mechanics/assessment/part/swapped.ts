@@ -1,6 +1,7 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { IDENTIFICATION_MODEL, type SizeModel } from '../../identify/model.ts';
+import { toolWithin } from '../../identify/tools.ts';
 import { IN } from '../../kit/si.ts';
 import { upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
@@ -121,18 +122,20 @@ export function swappedSizes(readings: readonly CountedReading[]): PartDoubt[] {
   return [...rollers, ...pairs];
 }
 
+const ARMS = ['pivot-to-cup', 'pivot-to-tip'] as const;
+/** As long as a caliper reads both; what is read coarser is not alike for that. */
+const AS_LONG = ARMS.reduce((sum, kind) => sum + toolWithin(kind, 'caliper') * IN, 0);
+
 /**
  * Both arms as long as one another: by them the ratio is about one, and one of them stands under the other’s name. One of
  * two that were swapped and was put right alone leaves that. Common practice, no published source.
  */
 export function armsAlike(readings: readonly CountedReading[]): PartDoubt[] {
-  // A guess is alike to anything.
-  const measured = readings.filter(({ tool }) => tool !== 'guess');
-  const [cups, tips] = ['pivot-to-cup', 'pivot-to-tip'].map((kind) => ordered(measured, kind, new Set()));
+  const [cups, tips] = ARMS.map((kind) => ordered(readings, kind, new Set()));
   const [cup, tip] = [cups?.at(-1), tips?.[0]];
   if (cups === undefined || tips === undefined || cup?.size === undefined || tip?.size === undefined)
     return [];
-  if (Math.abs(cup.size - tip.size) > roomOf(cup) + roomOf(tip)) return [];
+  if (Math.abs(cup.size - tip.size) > AS_LONG) return [];
   const ids = { cups: cups.map(({ id }) => id).sort(), tips: tips.map(({ id }) => id).sort() };
   const both = [...ids.cups, ...ids.tips];
   const again = 'It does not count; it is read again and entered under its own name.';
