@@ -118,3 +118,17 @@ test('how far a plunger leaned does not go with the answer that it did not', asy
   expect(refused.status).toBe(422);
   expect(at(refused.json, 'errors', 0)).toMatchObject({ pointer: '/lean' });
 });
+
+test('an answer whose label is its own code is taken by that code', async () => {
+  const { buildId } = await openCall(service, desk, 'Noise', 'noise-or-failure');
+  const url = `/api/v1/builds/${buildId}`;
+  const { json } = await sendJson(service, desk.bearer, 'GET', `${url}/assessment`);
+  const which = asList(at(json, 'questions')).find((each) => at(each, 'code') === 'noise-which');
+  const { status } = await sendJson(service, desk.bearer, 'POST', `${url}/answers`, {
+    question: String(at(which, 'ask')),
+    questionId: String(at(which, 'id')),
+    code: 'noise-which',
+    answer: 'several',
+  });
+  expect(status).toBe(201);
+});

@@ -1,3 +1,4 @@
+import { isAnswer } from '../../../shared/begins-with.ts';
 import { defined } from '../../../shared/defined.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { Principal } from '../../auth/principal.ts';
@@ -33,7 +34,9 @@ const plain = (text: string): string => text.trim().toLowerCase();
 
 /** An answer that this question has no use for: it would be kept, and change nothing. */
 function refuseUnfit({ answers, code }: AssessedQuestion, said: Said): void {
-  const isLabel = answers.some(({ label }) => plain(label) === plain(said.answer));
+  const labelled = answers.find(({ label }) => plain(label) === plain(said.answer));
+  // A label that begins with its own code says nothing else than that.
+  const isLabel = labelled !== undefined && !isAnswer(said.answer, labelled.code);
   if (isAnswered({ answer: said.answer, ...defined({ found: said.found }) }, answers) && !isLabel) return;
   if (isLabel && said.found !== undefined) return;
   throw new InputFaults([

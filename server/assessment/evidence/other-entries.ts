@@ -9,6 +9,7 @@ import type {
   PartEvidence,
   WorkingEvidence,
 } from '../../mechanics/assessment/evidence.ts';
+import { computation as camTiming } from '../../mechanics/computations/cam-timing.ts';
 import { computation as centreline } from '../../mechanics/computations/centreline.ts';
 import { computation as lashShim } from '../../mechanics/computations/lash-shim.ts';
 import { computation as linkage } from '../../mechanics/computations/linkage.ts';
@@ -118,13 +119,23 @@ function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
   };
 }
 
+/** Both lobes by figures of a whole cam, computed again in SI. */
+function wholeCamOf({ computation, inputs }: Working): WorkingEvidence['wholeCam'] {
+  const read = computation === camTiming.name ? camTiming.input.safeParse(inputs) : undefined;
+  if (read?.success !== true) return undefined;
+  const found = possible(() => camTiming.compute(read.data));
+  return found === undefined
+    ? undefined
+    : { intake: found.intakeCentreline, exhaust: found.exhaustCentreline };
+}
+
 /** A computation that was kept, with what others go by. */
 export const workingEvidence = (working: Working): WorkingEvidence => ({
   id: working.id,
   line: working.seq,
   computation: working.computation,
   ...lengthsOf(working),
-  ...defined({ timing: timingOf(working), set: setBy(working) }),
+  ...defined({ timing: timingOf(working), wholeCam: wholeCamOf(working), set: setBy(working) }),
 });
 
 export const noteEvidence = ({ id, seq, kind, body, doneAt }: Note): NoteEvidence => ({

@@ -18,6 +18,13 @@ const CONTRADICTS = {
 
 const STANDS: Readonly<Record<Mounting, string>> = { stud: 'pushrod', pedestal: 'pedestal', shaft: 'stands' };
 
+const WHY_BY_WIDTH = {
+  step: 'The marks get narrower that way',
+  line: 'The marks get narrower that way',
+  least: 'The widths are least there',
+  'other-way': 'The other way was inked, and is as wide',
+} as const;
+
 function changeSaid(
   advice: Extract<Advice, { how: 'change' }>,
   mounting: Mounting,
@@ -39,9 +46,7 @@ function changeSaid(
       ? found === 'line'
         ? 'The places of these marks point there'
         : `Toward the ${way === 'up' ? 'valley it wants to be longer' : 'exhaust side it wants to be shorter'}, on a stud`
-      : found === 'least'
-        ? 'The widths are least there'
-        : 'The marks get narrower that way';
+      : WHY_BY_WIDTH[found];
   return {
     todo: `${verb} the ${STANDS[mounting]} by ${inchesSaid(by)}${target}`,
     because: `${why}${placeAgainst ? '; its place asks for the other way, and width goes first' : ''}.`,
@@ -98,7 +103,7 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
       return `${keepSaid(mounting, advice.at, context)}: no ${mounting === 'stud' ? 'length' : 'shim'} makes it ordinary, the least is ${inchesSaid(advice.width)}. ${LOOK_AT[mounting]} Ink a neighbour as well, to compare.`;
     case 'both-ways':
       return mounting === 'stud'
-        ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
+        ? `${inSpoken('try .050 in longer and .050 in shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
         : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
     case 'contradict':
       if (advice.because === 'sides-swapped')

@@ -75,7 +75,7 @@ function adviceSaid(advice: Advice, mark: Mark, context: MarkContext): ShortAdvi
     case 'both-ways':
       return toTurn(
         stud
-          ? `${inSpoken('Try .050 longer and .050 shorter')}, and ink both.`
+          ? `${inSpoken('Try .050 in longer and .050 in shorter')}, and ink both.`
           : 'Change the height by one shim, and ink again.',
       );
     case 'contradict':

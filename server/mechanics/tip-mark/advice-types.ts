@@ -18,8 +18,8 @@ export type Advice =
       readonly way: 'up' | 'down';
       readonly by: number;
       readonly to?: number;
-      /** A step to try, where the marks' places point, or where their widths are least. */
-      readonly found: 'step' | 'line' | 'least';
+      /** A step to try, where the marks' places point, where their widths are least, or the way that is left to try. */
+      readonly found: 'step' | 'line' | 'least' | 'other-way';
       readonly from: 'width' | 'place';
       /** The place asks for the other way; width goes first. */
       readonly placeAgainst: boolean;

@@ -1,11 +1,12 @@
 import { IN } from '../kit/si.ts';
 import type { Advice } from './advice-types.ts';
-import { isLike } from './called-wide.ts';
-import { byWidth, change, FINEST, staysAt } from './least-width.ts';
+import { isLike, wideBy } from './called-wide.ts';
+import { byWidth, change, FINEST, INK, staysAt } from './least-width.ts';
 import { isCentred, nextLength, ONE_LENGTH, STEP } from './next-length.ts';
 import {
   AS_NARROW,
   allMovedBack,
+  type Changed,
   changedOn,
   movedBack,
   oneLeast,
@@ -38,26 +39,50 @@ const isWiderOnTheWay = (marks: readonly Mark[], judged: Mark, to: number, limit
   );
 };
 
+/** A length that is on record already: nobody sets one so much finer that it would be another. */
+const inkedAt = (marks: readonly Mark[], at: number): Mark | undefined =>
+  marks.find(({ pushrod }) => pushrod !== undefined && Math.abs(pushrod - at) < FINEST / 2);
+
+/**
+ * A step by the place of one mark. Where that length was inked already and sits on the other side, the middle is between
+ * the two; where it still sits on this side the next step goes on from there.
+ */
+function stepByPlace(marks: readonly Mark[], judged: Mark, by: number): Advice {
+  const way = judged.side === 'valley' ? 'up' : 'down';
+  const step = (from: number | undefined, far: number): Advice => ({
+    how: 'change',
+    ...change(from, way, far),
+    found: 'step',
+    from: 'place',
+    placeAgainst: false,
+  });
+  const { pushrod } = judged;
+  const there = pushrod === undefined ? undefined : inkedAt(marks, pushrod + (way === 'up' ? by : -by));
+  if (pushrod === undefined || there === undefined) return step(pushrod, by);
+  const onward = there.side === judged.side;
+  const far = onward ? 2 * by : Math.round(by / 2 / FINEST) * FINEST;
+  const to = pushrod + (way === 'up' ? far : -far);
+  return far < FINEST / 2 || inkedAt(marks, to) !== undefined ? { how: 'keep' } : step(pushrod, far);
+}
+
 /** On a stud by its place: toward the valley is too short, toward the exhaust side too long. */
 function byPlace(marks: readonly Mark[], limit: number): Advice {
   const judged = marks.at(-1);
   if (judged === undefined || isCentred(judged)) return { how: 'keep' };
   const next = nextLength(marks);
   if (next?.how === 'against') return { how: 'contradict', because: 'moved-back' };
-  if (next === undefined || next.how === 'step') {
-    const way = judged.side === 'valley' ? 'up' : 'down';
-    return {
-      how: 'change',
-      ...change(judged.pushrod, way, Math.abs(next?.change ?? STEP)),
-      found: 'step',
-      from: 'place',
-      placeAgainst: false,
-    };
-  }
+  if (next === undefined || next.how === 'step')
+    return stepByPlace(marks, judged, Math.abs(next?.change ?? STEP));
   const by = Math.abs(next.change);
   // A length that was inked, and made it wider, is not tried once more for its place.
   if (isWiderOnTheWay(marks, judged, next.length, limit)) return { how: 'keep', offCentre: true };
-  if (by < FINEST / 2) return { how: 'keep', at: next.length };
+  if (by < FINEST / 2) return { how: 'keep' };
+  const there = inkedAt(marks, next.length);
+  // It was inked: it is the one, unless it is wider than this one by more than a width is good to.
+  if (there !== undefined)
+    return there.width > judged.width + INK
+      ? { how: 'keep', offCentre: true }
+      : { how: 'keep', at: next.length };
   return {
     how: 'change',
     way: next.change > 0 ? 'up' : 'down',
@@ -71,6 +96,28 @@ function byPlace(marks: readonly Mark[], limit: number): Advice {
 
 const limitOf = ({ leastSweep, overLeast }: MarkContext): number =>
   leastSweep === undefined ? Number.POSITIVE_INFINITY : leastSweep + overLeast + 1e-9 * IN;
+
+/** Over this no setting makes it ordinary; nothing is, of a mark that can't be called wide: the rest may be the ink's own. */
+function stillWideOver(all: readonly Mark[], judged: Mark, context: MarkContext): number {
+  const mayBeCalled = context.ordinaryTo !== undefined;
+  const called = wideBy(judged, [...all, ...context.beside], context) !== undefined;
+  return called || !mayBeCalled ? limitOf(context) : Number.POSITIVE_INFINITY;
+}
+
+/** Wide at every setting that was tried: the way that is left, where one of them was that far off already. */
+function eitherWay(judged: Mark, marks: readonly Mark[], changed: Changed): Advice {
+  const { pushrod } = judged;
+  if (changed !== 'pushrod' || pushrod === undefined) return { how: 'both-ways' };
+  const isInked = (way: 1 | -1): boolean => inkedAt(marks, pushrod + way * STEP) !== undefined;
+  if (isInked(1) === isInked(-1)) return { how: 'both-ways' };
+  return {
+    how: 'change',
+    ...change(pushrod, isInked(1) ? 'down' : 'up', STEP),
+    found: 'other-way',
+    from: 'width',
+    placeAgainst: false,
+  };
+}
 
 /**
  * The one thing to change next, and by how much as far as the marks tell, from all marks of a valve: width goes first, then
@@ -112,7 +159,8 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   // made it wider.
   if (changed === 'pushrod' && !known) return place?.how === 'change' ? place : { how: 'width-first' };
   if (differ && (wide || !known)) {
-    const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY, changed);
+    const over = known ? stillWideOver(all, judged, context) : Number.POSITIVE_INFINITY;
+    const found = byWidth(tried, narrowest, over, changed);
     const width = found === undefined ? undefined : fromJudged(found, settingOf(judged, changed));
     if (width?.how !== 'change') return known ? (width ?? { how: 'keep' }) : { how: 'width-first' };
     // Both ask for one way: where the places point is nearer to it than a whole step.
@@ -131,8 +179,10 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   if (place !== undefined && (place.how !== 'keep' || (offCentre && !wide))) return place;
   // At three settings all as wide: no setting mends it.
   const here = tried[narrowest];
-  if (wide && tried.length >= 3 && here !== undefined) return staysAt(here, limitOf(context));
-  if (wide) return { how: 'both-ways' };
+  if (wide && tried.length >= 3 && here !== undefined)
+    return staysAt(here, stillWideOver(all, judged, context));
+  if (wide) return eitherWay(judged, along, changed);
   if (changed === 'stand' && !known && judged.side !== 'centred') return { how: 'both-ways' };
-  return known ? { how: 'keep' } : { how: 'width-first' };
+  if (!known) return { how: 'width-first' };
+  return place?.how === 'keep' && !wide ? place : { how: 'keep' };
 }

@@ -5,7 +5,9 @@ import { adviceInShort, narrowInShort, OVERHEAD, type ShortAdvice, sidewaysInSho
 import type { Advice } from './advice-types.ts';
 import { isOver, narrowestLike, wideBy } from './called-wide.ts';
 import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';
+import { INK } from './least-width.ts';
 import { lengthSaid, inchesSaid as said } from './length-said.ts';
+import { PLACE_READ } from './next-length.ts';
 import type { Mark, MarkAsked, MarkContext, MarkQuestion } from './types.ts';
 
 function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuestion[] {
@@ -31,9 +33,23 @@ function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuesti
   ];
 }
 
+/** What width and place together are read to: nearer to the edge nobody can say on which side of it the mark ends. */
+const EDGE_READ = Math.hypot(INK, PLACE_READ);
+
 /** Of a mark whose place was told only by its side the width alone can run off the edge. */
 function edgeQuestion({ width, off = 0 }: Mark, { stem }: MarkContext): MarkQuestion[] {
-  if (stem === undefined || off + width / 2 <= stem / 2 + EQUAL) return [];
+  const far = off + width / 2;
+  if (stem === undefined || far + EDGE_READ <= stem / 2 + EQUAL) return [];
+  if (far <= stem / 2 + EQUAL)
+    return [
+      {
+        asks: 'close',
+        code: 'mark-close-to-edge',
+        ask: 'Does the mark run off the edge of the stem?',
+        size: `Its far side is ${said(far)} from the middle, and the stem ends at ${said(stem / 2)}: ink and caliper are no better than what is left.`,
+        test: 'look at that edge of the stem’s end, with nothing turned.',
+      },
+    ];
   return [
     {
       asks: 'edge',
@@ -45,8 +61,11 @@ function edgeQuestion({ width, off = 0 }: Mark, { stem }: MarkContext): MarkQues
   ];
 }
 
-function narrowQuestion({ width }: Mark, { leastSweep, follower }: MarkContext): MarkQuestion[] {
-  if (leastSweep === undefined || width >= leastSweep - EQUAL) return [];
+function narrowQuestion(
+  { width }: Mark,
+  { leastSweep, leastLow = leastSweep, follower }: MarkContext,
+): MarkQuestion[] {
+  if (leastSweep === undefined || leastLow === undefined || width >= leastLow - EQUAL) return [];
   return [
     {
       asks: 'narrow',
@@ -208,9 +227,12 @@ export function markQuestions(marks: readonly Mark[], context: MarkContext): Mar
   ];
 }
 
+/** It is of the edge of the stem, which is asked of each mark by itself. */
+export const isOfEdge = (asks: MarkAsked): boolean => asks === 'edge' || asks === 'close';
+
 /** Which of the questions of a mark is gone by first; the edge has a stop of its own. */
 const firstAsked = (marks: readonly Mark[], context: MarkContext): MarkAsked | undefined =>
-  markQuestions(marks, context).find(({ asks }) => asks !== 'edge')?.asks;
+  markQuestions(marks, context).find(({ asks }) => !isOfEdge(asks))?.asks;
 
 /**
  * The same in one short sentence.

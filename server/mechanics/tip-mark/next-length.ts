@@ -21,7 +21,7 @@ export function alongRocker({ side, off }: Pick<Mark, 'side' | 'off'>): number |
 }
 
 /** A place is read no nearer than this, as a width is. */
-const PLACE_READ = allowance('mark-place-read');
+export const PLACE_READ = allowance('mark-place-read');
 /** On a stud a mark goes somewhat less than half as far as the length that carries it. */
 const LENGTH_FOR_PLACE = share('length-for-place');
 

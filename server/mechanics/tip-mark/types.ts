@@ -25,6 +25,8 @@ export interface Mark {
 export interface MarkContext {
   /** The least sweep this lift can have on this arm; left out while lift or arm is not known. */
   readonly leastSweep?: number | undefined;
+  /** The least that it may be, by how well lift and arm are known. */
+  readonly leastLow?: number | undefined;
   /** How far above the least a mark may be before it is looked at again. */
   readonly overLeast: number;
   /** A mark up to this wide is counted as ordinary by the trade: one over it and over the least is wide by itself. */
@@ -51,6 +53,7 @@ export interface MarkContext {
 /** What an answer to a question of a mark leads on to. */
 export type MarkAsked =
   | 'edge'
+  | 'close'
   | 'narrow'
   | 'sideways'
   | 'mounting'
@@ -71,6 +74,7 @@ export interface MarkQuestion {
     | 'mark-sideways'
     | 'mark-mounting'
     | 'mark-at-the-edge'
+    | 'mark-close-to-edge'
     | 'length-moves-nothing'
     | 'marks-sides-swapped'
     | 'marks-contradict';

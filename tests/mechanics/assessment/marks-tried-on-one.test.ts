@@ -24,7 +24,7 @@ describe('valves with marks alike at one setting', () => {
 
   test('longer and shorter are tried on one of them, and the others wait for it', () => {
     expect(triedOn(three)).toEqual([1]);
-    expect(firstOf(three, 1)).toMatch(/^Try \.050 longer and \.050 shorter/);
+    expect(firstOf(three, 1)).toMatch(/^Try \.050 in longer and \.050 in shorter/);
     expect(firstOf(three, 3)).toBe(
       'As 1 intake at that setting: it is tried there first, and goes for this one too.',
     );

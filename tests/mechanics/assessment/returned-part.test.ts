@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { geared } from './geared.ts';
+import { PLAIN } from './plain-build.ts';
 
 /* No cause is named on the phone: common practice, no published source. */
 
@@ -37,4 +38,20 @@ describe('a part that came back', () => {
       'No cause is named before the part was inspected.',
     );
   });
+});
+
+/* The arm is off: what is asked of it is what is forgotten first. Common practice, no published source. */
+test('an arm that came back is asked for no valve that it sits on, but for its hours and how it was run', () => {
+  const arm = (notes: Evidence['notes']) =>
+    assess({
+      ...PLAIN,
+      notes,
+      arms: [{ id: 'arm', name: 'returned', ratioStamp: '1.6', otherNumber: '7', boxLabel: 'DEMO 1.6' }],
+      call: { ...PLAIN.call, goal: 'returned-part', engineState: 'has-run', contact: 'none' },
+    });
+  const first = arm([]);
+  expect(first.missing.map(({ id }) => id).join(' ')).not.toMatch(/seat/);
+  expect(first.next?.action).toBe('returned-history');
+  expect(first.next?.sentence).toMatch(/hours.*where it sat.*oil.*lash/);
+  expect(arm([note(50, 'note')]).next?.sentence).not.toMatch(/sits on which valve/);
 });

@@ -252,3 +252,74 @@ test('whichever order the marks come in, the advice is the same', () => {
     }),
   );
 });
+
+/* A length that was inked is never told to be tried: what its mark was is known. Common practice, no published source. */
+describe('a length on record is not tried once more', () => {
+  const circle = [
+    mark(0.07, -0.025, rod(7.75)),
+    mark(0.054, 0, rod(7.8)),
+    mark(0.055, 0, rod(7.8)),
+    mark(0.048, 0.01, rod(7.82)),
+  ];
+
+  test('in the middle and wider by more than a width is good to: the narrower one stays off the middle', () => {
+    expect(adviceOf(circle, on('stud'))).toEqual({ how: 'keep', offCentre: true });
+    expect(markInShort(circle, on('stud'))).toMatchObject({ todo: false });
+    expect(markInShort(circle, on('stud'))?.said).toMatch(/^7\.820 in is the length/);
+  });
+
+  test('in the middle and as narrow: it is the length', () => {
+    const marks = [mark(0.07, -0.025, rod(7.75)), mark(0.05, 0.001, rod(7.8)), mark(0.048, 0.01, rod(7.82))];
+    expect(adviceOf(marks, on('stud'))).toMatchObject({ how: 'keep', at: 7.8 * IN });
+  });
+
+  test('a step to one that sits on the other side goes half the way, to one on this side beyond it', () => {
+    expect(stud(mark(0.049, 'exhaust', rod(7.85)), mark(0.045, 'valley', rod(7.8)))).toBe(
+      'up 0.025 to 7.825 by place, step',
+    );
+    expect(stud(mark(0.049, 'valley', rod(7.85)), mark(0.045, 'valley', rod(7.8)))).toBe(
+      'up 0.1 to 7.9 by place, step',
+    );
+  });
+
+  test('both ways, one of which was inked, is the other way', () => {
+    const marks = [mark(0.062, 0, rod(7.85)), mark(0.061, 0, rod(7.8))];
+    expect(said(adviceOf(marks, on('stud')))).toBe('down 0.05 to 7.75 by width, other-way');
+    expect(markAdvice(marks, on('stud'))).toMatch(/The other way was inked, and is as wide\./);
+  });
+
+  test('whatever was inked, no length on record is told', () => {
+    const places = fc.constantFrom<Mark['side']>('valley', 'exhaust', 'centred');
+    const any = fc.record({
+      width: fc.integer({ min: 30, max: 90 }),
+      off: fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
+      side: places,
+      at: fc.integer({ min: 0, max: 12 }),
+    });
+    fc.assert(
+      fc.property(fc.array(any, { minLength: 1, maxLength: 5 }), (drawn) => {
+        const marks = drawn.map(({ width, off, side, at }): Mark => {
+          const place = side === 'centred' || off === undefined ? side : (side === 'valley' ? -1 : 1) * off;
+          return mark(
+            width / 1000,
+            place === 'centred' ? 0 : typeof place === 'number' ? place / 1000 : place,
+            rod(7.7 + at * 0.025),
+          );
+        });
+        const advice = adviceOf(narrowestLast(marks), on('stud'));
+        if (advice?.how !== 'change' || advice.to === undefined) return;
+        const { to } = advice;
+        for (const { pushrod = 0 } of marks) expect(Math.abs(pushrod - to)).toBeGreaterThan(0.0024 * IN);
+      }),
+    );
+  });
+});
+
+/* What can't be called wide has no heights looked at for it: one voice; widths as the trade reads ink, from memory. */
+test('no mark that can’t be called wide is told that no length makes it ordinary', () => {
+  const marks = [mark(0.061, 0.011, rod(7.9)), mark(0.06, -0.022, rod(7.85)), mark(0.058, 0, rod(7.885))];
+  const called = { ordinaryTo: 0.06 * IN, leastSweep: 0.027 * IN };
+  expect(adviceOf(marks, on('stud', called))).toMatchObject({ how: 'keep', best: true });
+  const wide = marks.map((each) => ({ ...each, width: each.width + 0.01 * IN }));
+  expect(adviceOf(wide, on('stud', called))?.how).toBe('still-wide');
+});

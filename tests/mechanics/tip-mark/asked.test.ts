@@ -25,9 +25,15 @@ describe('what is asked', () => {
     ['under it, least not known', 'stud', [mark(0.0299, 0)], unknown, []],
     ['sideways', 'stud', [mark(0.04, 'sideways')], {}, ['mark-sideways']],
     ['wide and sideways: no length mends that', 'stud', [mark(0.08, 'sideways')], {}, ['mark-sideways']],
-    ['to the very edge: .150 + .025 = .350/2', 'shaft', [mark(0.05, 0.15)], { stem: 0.35 * IN }, []],
+    [
+      'to the very edge: .150 + .025 = .350/2',
+      'shaft',
+      [mark(0.05, 0.15)],
+      { stem: 0.35 * IN },
+      ['mark-close-to-edge'],
+    ],
     ['over the edge', 'shaft', [mark(0.05, 0.1501)], { stem: 0.35 * IN }, ['mark-at-the-edge']],
-    ['as wide as the stem', 'shaft', [mark(0.05, 0)], { stem: 0.05 * IN }, []],
+    ['as wide as the stem', 'shaft', [mark(0.05, 0)], { stem: 0.05 * IN }, ['mark-close-to-edge']],
     [
       'wider than the stem, its place told by the side alone',
       'shaft',

@@ -61,7 +61,7 @@ describe('over the phone: one thing to do', () => {
 
   test('both ways: two lengths, or one shim', () => {
     expect(inShort({ how: 'both-ways' }, 'stud')).toEqual({
-      said: 'Try .050 longer and .050 shorter, and ink both.',
+      said: 'Try .050 in longer and .050 in shorter, and ink both.',
       todo: true,
       turns: true,
     });

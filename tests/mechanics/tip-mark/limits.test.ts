@@ -64,8 +64,8 @@ describe('wide marks on a stud, the limits that ink is read to: .010 in, and .02
     ['.0201 apart', [mark(0.07, 0.0201, 7.8), mark(0.07, 0, 7.8)], 'same-setting'],
     ['lengths .0004 apart are one length', [mark(0.09, 0, 7.8), mark(0.0699, 0, 7.8004)], 'same-setting'],
     ['.0006 apart they are two', [mark(0.09, 0, 7.8), mark(0.0699, 0, 7.8006)], 'up 0.05 7.8506 width'],
-    ['widths .0099 apart are one width', [mark(0.0799, 0, 7.75), mark(0.07, 0, 7.8)], 'both-ways'],
-    ['.0101 apart', [mark(0.0801, 0, 7.75), mark(0.07, 0, 7.8)], 'up 0.05 7.85 width'],
+    ['widths .0099 apart are one width', [mark(0.0799, 0, 7.76), mark(0.07, 0, 7.8)], 'both-ways'],
+    ['.0101 apart', [mark(0.0801, 0, 7.76), mark(0.07, 0, 7.8)], 'up 0.05 7.85 width'],
     [
       'a rise before the least as small as ink is read',
       [mark(0.08, 0, 7.7), mark(0.0899, 0, 7.75), mark(0.06, 0, 7.8)],

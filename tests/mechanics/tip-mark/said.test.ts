@@ -72,7 +72,7 @@ describe('what to do next, in words (directions on a stud: trade press; width fi
       'both ways on a stud',
       'stud',
       [mark(0.07, 0, rod(7.8))],
-      'try .050 longer and .050 shorter, ink both, and keep the narrowest of the three even where it is off centre.',
+      'try .050 in longer and .050 in shorter, ink both, and keep the narrowest of the three even where it is off centre.',
     ],
     [
       'both ways on a shaft',

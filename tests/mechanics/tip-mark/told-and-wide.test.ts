@@ -114,8 +114,10 @@ describe('a length that was inked, and made it wider, is not tried once more for
     [7.825, 0.062, 'keep'],
     [7.83, 0.062, 'keep'],
     [7.82, 0.062, 'keep'],
+    // That very length is on record, and wider than a width is good to: what its mark was is known.
+    [7.825, 0.057, 'keep'],
     // As narrow as ink is read, or another length: the place counts.
-    [7.825, 0.057, 'up 0.025 7.825 place line'],
+    [7.83, 0.057, 'up 0.025 7.825 place line'],
     [7.84, 0.062, 'up 0.025 7.825 place line'],
   ])('%d, %d wide: %s', (length, width, wanted) => {
     expect(toward(length, width)).toBe(wanted);
@@ -173,7 +175,7 @@ describe('what the place asks for is told only where it is what is to be done', 
 
 describe('a question for what is left', () => {
   test('wide at the place that the line asks for', () => {
-    const both = [mark(0.075, -0.03, 7.75), mark(0.075, -0.001, 7.8)];
+    const both = [mark(0.075, -0.024, 7.76), mark(0.075, -0.001, 7.8)];
     expect(said(adviceOf(both, STUD))).toBe('both-ways');
     expect(asked(...both)?.ask).toBe('Is the mark over the ordinary because the length is off?');
   });

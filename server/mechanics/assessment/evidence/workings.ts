@@ -42,6 +42,8 @@ export interface WorkingEvidence {
   /** Of a shim that was worked out. */
   readonly lashWanted?: number;
   readonly timing?: StopEvidence | PeakEvidence;
+  /** Where both lobes peak by figures of a whole cam: of a card, as far as anybody said. */
+  readonly wholeCam?: Readonly<Record<Side, number>>;
   /** What is set, ordered or fitted by it. */
   readonly set?: SetEvidence;
   /** It was answered that no adjuster was turned so far, and its stop was lifted: nothing is told of it any more. */

@@ -43,6 +43,20 @@ export const MARK_ANSWERS: Readonly<Record<MarkAsked, readonly MarkAnswer[]>> = 
       follows: toSay('Put the width, the place or the stem of that mark right: they say that it runs off.'),
     },
   ],
+  close: [
+    {
+      code: 'found',
+      label: 'Yes, it runs off the edge',
+      leadsTo: 'nothing',
+      changes: 'Nobody turns it, and a qualified shop looks at the stem’s edge and the guide.',
+      follows: toSay('Have a qualified shop look at the stem’s edge and the guide.'),
+    },
+    {
+      code: 'not-found',
+      label: 'Looked: it stays on the stem',
+      changes: 'It is gone on with, and looked at again with each mark that is no nearer to the middle.',
+    },
+  ],
   narrow: [
     {
       code: 'whole',

@@ -1,4 +1,4 @@
-import { markQuestions } from '../../tip-mark/mark-questions.ts';
+import { isOfEdge, markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { Mark, MarkAsked, MarkContext, MarkQuestion } from '../../tip-mark/types.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -18,11 +18,12 @@ const BY_LENGTH: ReadonlySet<MarkAsked> = new Set([
   'contradict',
 ]);
 /** Asked of one mark by itself; the others are asked of all that count. */
-const OF_ONE: ReadonlySet<MarkAsked> = new Set(['edge', 'narrow', 'sideways']);
+const OF_ONE: ReadonlySet<MarkAsked> = new Set(['edge', 'close', 'narrow', 'sideways']);
 
 /** By what it is known, whatever figures it has now. */
 const KNOWN_BY: Readonly<Record<MarkAsked, string>> = {
   edge: 'mark off the edge of the stem',
+  close: 'mark close to the edge of the stem',
   narrow: 'mark narrower than the least sweep',
   sideways: 'mark off sideways',
   mounting: 'how the rockers are mounted',
@@ -54,8 +55,9 @@ export function markAsked(
   const question = asked(
     {
       ...found,
-      weight: found.asks === 'edge' ? 'strong' : 'weak',
+      weight: isOfEdge(found.asks) ? 'strong' : 'weak',
       knownBy: KNOWN_BY[found.asks],
+      ...(found.asks === 'close' ? { byLooking: true } : {}),
       restsOn: ids,
     },
     {
@@ -110,6 +112,6 @@ export function askedOfMarks(
   const best = marks.at(-1);
   if (best === undefined) return [];
   return markQuestions(told, context)
-    .filter(({ asks }) => asks !== 'edge' && !(waits && BY_LENGTH.has(asks)))
+    .filter(({ asks }) => !isOfEdge(asks) && !(waits && BY_LENGTH.has(asks)))
     .map((found) => markAsked(evidence, found, best, marks));
 }

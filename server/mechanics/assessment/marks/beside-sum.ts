@@ -94,6 +94,8 @@ const OPEN_SAID: Readonly<Record<WhyNoLength, OpenSaid>> = {
   try: (of) =>
     `what ${marksOf(of)} ask${of.length > 1 ? '' : 's'} for next is only a length to try, and goes first`,
   stem: (of) => `how thick the stem of ${ofThese(of)} is has to be said first`,
+  edge: (of) =>
+    `whether ${marksOf(of)} stay${of.length > 1 ? '' : 's'} on the stem has to be looked at first`,
   over: (of) => `over what the lengths at ${ofThese(of)} were taken has to be said first`,
   apart: (of) => `of ${marksOf(of)} it is not known which holds`,
   contradict: (of) => `at ${ofThese(of)} one mark contradicts the other, and none lets a length stay`,

@@ -22,13 +22,14 @@ const isAdjusted = (evidence: Evidence): boolean => {
 /** What a mark is held to: how wide the sweep can be, the stem under it, and the engine. */
 export function contextOf(
   evidence: Evidence,
-  { value, arm, lift }: MarkedValveDetail['least'],
+  { value, low, arm, lift }: MarkedValveDetail['least'],
   stem: number | undefined,
   beside: readonly Mark[],
 ): MarkContext {
   const { engine, rockers } = evidence;
   return {
     leastSweep: value,
+    leastLow: low,
     overLeast: limitNamed(evidence, 'sweep-over-least').value,
     ordinaryTo: limitNamed(evidence, 'ordinary-mark-up-to').value,
     ...defined({ mounting: mountingOf(evidence) }),

@@ -16,11 +16,20 @@ export interface LeastSweepDetail {
 }
 
 /**
- * Why the marks of a valve let no length stay yet: another one is tried, its stem or over what a length was taken is not
+ * Why the marks of a valve let no length stay yet: another one is tried, its stem, whether it stays on that, or over what a length was taken is not
  * said, none of two on opposite sides counts, they contradict each other, the width has no word, no length makes it
  * ordinary, or like valves ask for unlike lengths.
  */
-export type WhyNoLength = 'try' | 'stem' | 'over' | 'apart' | 'contradict' | 'width' | 'heights' | 'unlike';
+export type WhyNoLength =
+  | 'try'
+  | 'stem'
+  | 'edge'
+  | 'over'
+  | 'apart'
+  | 'contradict'
+  | 'width'
+  | 'heights'
+  | 'unlike';
 
 /** The marks of one valve; the one that is judged is the narrowest, and of those as narrow the nearest the middle. */
 export interface MarkedValveDetail extends ValvePlace {

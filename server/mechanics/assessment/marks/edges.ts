@@ -1,4 +1,4 @@
-import { markQuestions } from '../../tip-mark/mark-questions.ts';
+import { isOfEdge, markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkContext, MarkQuestion } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
@@ -13,7 +13,7 @@ export function edges(
 ): { readonly mark: TipMarkEvidence; readonly found: MarkQuestion }[] {
   return marks.flatMap((mark) =>
     markQuestions([markOf(mark)], { ...context, stem: mark.stem ?? context.stem })
-      .filter(({ code }) => code === 'mark-at-the-edge')
+      .filter(({ asks }) => isOfEdge(asks))
       .map((found) => ({ mark, found })),
   );
 }

@@ -22,6 +22,12 @@ export interface BeforeLengths extends FirstOfMark {
 const STEM_FIRST = toSay(
   'Say the diameter of the stem’s end first: whether the mark runs off its edge goes by that.',
 );
+const FIGURE_FIRST = toSay(
+  'A figure of this mark cannot be on that stem: read it off the stem’s end once more, and enter it again.',
+);
+const EDGE_FIRST = toSay(
+  'Look at the edge first: ink and caliper are no better than what is left between the mark and the edge of the stem.',
+);
 const OVER_FIRST = toSay('Say first over what each pushrod length was taken: over its ends, or by a gauge.');
 const WHICH_MARK = toSay(
   'Two marks made alike sit on opposite sides of the middle: say first which one holds.',
@@ -31,6 +37,10 @@ const INK_ONCE_MORE = toTurn(
 );
 
 interface Open {
+  /** A figure that no mark on that stem has. */
+  readonly figure: AssessedQuestion | undefined;
+  /** So close to the edge that ink does not tell on which side of it, while nobody looked. */
+  readonly edge: AssessedQuestion | undefined;
   /** What the stem under the mark is, while nobody said. */
   readonly stem: AssessedQuestion | undefined;
   /** Over what a length was taken, while nobody said. */
@@ -41,8 +51,17 @@ interface Open {
 }
 
 /** What has to be known before anything is told of lengths; the edge goes first, since whether anybody turns it hangs on it. */
-export function beforeLengths({ stem, over, apart, noneCounts }: Open): BeforeLengths | undefined {
+export function beforeLengths({
+  figure,
+  edge,
+  stem,
+  over,
+  apart,
+  noneCounts,
+}: Open): BeforeLengths | undefined {
+  if (figure !== undefined) return { ...FIGURE_FIRST, question: figure, because: 'edge', hides: true };
   if (stem !== undefined) return { ...STEM_FIRST, question: stem, because: 'stem', hides: true };
+  if (edge !== undefined) return { ...EDGE_FIRST, question: edge, because: 'edge', hides: true };
   if (over !== undefined) return { ...OVER_FIRST, question: over, because: 'over', hides: true };
   if (apart?.open === true) return { ...WHICH_MARK, question: apart.question, because: 'apart', hides: true };
   if (!noneCounts) return undefined;

@@ -3,11 +3,14 @@ import { isLike, wideBy } from '../../tip-mark/called-wide.ts';
 import { markAdvice } from '../../tip-mark/mark-questions.ts';
 import type { Mark, MarkContext } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
 import { limitNamed } from '../common/limits.ts';
 import { upperFirst } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import { askedOfMarks, lengthsOf, markAsked } from './asked-of.ts';
+import { cannotBe } from './cannot-be.ts';
 import { contextOf } from './context-of.ts';
 import { counted } from './counted.ts';
 import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
@@ -40,7 +43,10 @@ function offTheEdge(
   return edges(marks, context).map(({ mark, found }) => {
     const { question } = markAsked(evidence, found, mark, [mark]);
     const sized = mark.stem === undefined && withStem !== undefined ? [withStem.id] : [];
-    return { question, stop: edgeStop(mark, question, [...new Set([mark.id, ...sized])]) };
+    const close = found.asks === 'close';
+    // So close that ink does not tell: only who looked says that it runs off.
+    if (close && chosenOf(question) !== 'found') return { question, close };
+    return { question, close, stop: edgeStop(mark, question, [...new Set([mark.id, ...sized])]) };
   });
 }
 
@@ -91,7 +97,11 @@ export function markedValve(
   };
   const { kept, questions: ofCounted, apart } = counted(own, evidence, askNow);
   const { marks, told, within, ofLengths } = readOf(evidence, kept, context);
+  const ofFigures = cannotBe(own, stem, evidence);
+  const atEdge = offTheEdge(evidence, own, context, withStem);
   const before = beforeLengths({
+    figure: ofFigures.find(inDoubt),
+    edge: openIn(atEdge.flatMap(({ question, close }) => (close ? [question] : []))),
     stem: stem === undefined ? asked?.question : undefined,
     over: openIn(ofLengths),
     apart,
@@ -100,9 +110,9 @@ export function markedValve(
   const ofMarks = askNow(kept, before !== undefined);
   const after = firstOf(evidence, ofMarks, told, within, beside);
   const best = marks.at(-1) ?? worstToBest(own).at(-1) ?? any;
-  const atEdge = offTheEdge(evidence, own, context, withStem);
   const advice = before === undefined && after.answered ? after.first?.said : markAdvice(told, within);
   const questions = [
+    ...ofFigures,
     ...atEdge.map(({ question }) => question),
     ...(asked === undefined ? [] : [asked.question]),
     ...ofLengths,
@@ -112,7 +122,7 @@ export function markedValve(
   return [
     {
       questions,
-      stop: atEdge.map(({ stop }) => stop),
+      stop: atEdge.flatMap(({ stop }) => stop ?? []),
       valve: {
         cylinder: best.cylinder,
         valve: best.valve,

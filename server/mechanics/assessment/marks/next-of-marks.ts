@@ -22,6 +22,19 @@ const toDoOf =
   };
 
 /**
+ * What is looked at first, whichever valve it is of: a figure that cannot be and the edge, then whether the rocker sits
+ * square, before anything is tried for a width. Common practice, no published source.
+ */
+const FIRST: readonly string[] = [
+  'mark-cannot-be',
+  'mark-near-the-edge',
+  'mark-close-to-edge',
+  'mark-sideways',
+];
+const rankOf = ({ question: { code } }: ToDo): number =>
+  FIRST.includes(code) ? FIRST.indexOf(code) : FIRST.length;
+
+/**
  * What the marks of a valve ask to be changed or inked again, or what an answer about them leads on to; nothing of one that
  * was left as it is.
  */
@@ -29,7 +42,7 @@ export function nextOfMarks(
   { valves }: MarksDetail,
   questions: readonly AssessedQuestion[],
 ): NextAction | undefined {
-  const [now] = valves.flatMap(toDoOf(questions));
+  const [now] = valves.flatMap(toDoOf(questions)).toSorted((a, b) => rankOf(a) - rankOf(b));
   if (now === undefined) return undefined;
   const { valve, said, turns, question } = now;
   return {

@@ -9,7 +9,7 @@ import type { GroupExplained } from '../ratio/compared/explain.ts';
 import { movesToRecord } from '../ratio/read/arm-elsewhere.ts';
 import { setUpsNow } from '../ratio/read/set-ups.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
-import { historyOf } from './of-returned.ts';
+import { historyOf, isReturned } from './of-returned.ts';
 import { ofSoldAs, ofSoldRight } from './of-sold.ts';
 
 const MARKS = ['ratio-stamp', 'other-number', 'box-label'];
@@ -44,13 +44,18 @@ export function ofParts(evidence: Evidence, explained: readonly GroupExplained[]
   const must = planOf(call.goal).isChange ? {} : MUST;
   return [
     need('arm', 'an arm with its marks', askForArm(evidence), arms.length > 0, must),
-    need(
-      'seat',
-      'which valve each arm sits on',
-      'Say which arm sits on which valve.',
-      seats.length > 0,
-      must,
-    ),
+    // A part that came back sits on no valve: where it sat is asked with its hours.
+    ...(isReturned(evidence)
+      ? []
+      : [
+          need(
+            'seat',
+            'which valve each arm sits on',
+            'Say which arm sits on which valve.',
+            seats.length > 0,
+            must,
+          ),
+        ]),
     ...movesToRecord(evidence, setUpsNow(evidence)).map(({ key, said }) =>
       need(`move:${key}`, `on record ${said}`, `Put on record ${said}.`, false, MUST),
     ),

@@ -17,13 +17,13 @@ export function historyOf(evidence: Returned): Need[] {
   return [
     need(
       'returned-history',
-      'its hours, who took it off, where it sat, and photographs before it is cleaned',
-      'Before it is cleaned: have it photographed as it came, and ask for its hours, who took it off and where it sat. Keep that as a note.',
+      'its hours and how it was run, who took it off, where it sat, and photographs before it is cleaned',
+      'Before it is cleaned: have it photographed as it came, and ask for its hours, who took it off and where it sat; how fast it was turned, on which oil, and how its lash was found and set. Keep that as a note.',
       evidence.notes.some(({ kind }) => kind === 'note'),
       {
         ...MUST,
         askAtBench:
-          'Before it is cleaned: photograph it as it came, and say its hours, who took it off and where it sat.',
+          'Before it is cleaned: photograph it as it came, and say its hours, who took it off and where it sat; how fast it was turned, on which oil, and how its lash was found and set.',
       },
     ),
   ];

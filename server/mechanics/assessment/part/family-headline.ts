@@ -4,6 +4,7 @@ import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { BenchRatioDetail } from './detail.ts';
+import { isOfOtherMount } from './family-mount.ts';
 import type { InHand } from './in-hand.ts';
 import type { Ranked, Ranking } from './ranking.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
@@ -19,6 +20,12 @@ function againstItsArms(
     ? undefined
     : `no family is named: ${name} fits best otherwise, but it is a ${nominalSaid(ratio)}, and by its arm lengths the part is about ${value}, ${interval}. Measure both lengths once more`;
 }
+
+/** What was seen of the mount leaves no room for it. */
+const againstItsMount = (first: Ranked): string | undefined =>
+  isOfOtherMount(first)
+    ? `no family is named: ${first.family.name} fits best otherwise, but it is of a ${first.family.features.mount ?? ''} mount, and this part is not`
+    : undefined;
 
 const ONE_KIND = 'no family is named from one kind of reading';
 const NOT_YET = 'no family is likely enough to be named yet';
@@ -39,7 +46,7 @@ function named({ candidates, noneOfThese: none, kinds }: Ranking, bench?: BenchR
   if (none.probability >= from)
     return told(`most likely, ${none.share}, it is none of the catalogue’s families`);
   if (first === undefined || first.chance.probability < from) return open(NOT_YET);
-  const against = bench === undefined ? undefined : againstItsArms(first, bench);
+  const against = againstItsMount(first) ?? (bench === undefined ? undefined : againstItsArms(first, bench));
   return against === undefined
     ? told(`${first.family.name} stands first, ${first.chance.share}; none of these ${none.share}`)
     : open(against);
@@ -65,7 +72,10 @@ function askedBefore(
     ({ code, answered, restsOn }) =>
       code === 'two-sizes' && answered === undefined && restsOn.some((id) => ofPart.includes(id)),
   );
-  return alone ?? two ?? (isNone ? first : undefined);
+  const mount = questions.find(
+    ({ code, answered }) => code === 'family-against-engine' && answered === undefined,
+  );
+  return alone ?? two ?? mount ?? (isNone ? first : undefined);
 }
 
 /** What is said of the family, and whether a chance may stand beside it. */

@@ -1,6 +1,7 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { IDENTIFICATION_MODEL, type SizeModel } from '../../identify/model.ts';
+import { toolWithin } from '../../identify/tools.ts';
 import { IN } from '../../kit/si.ts';
 import { upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
@@ -119,4 +120,43 @@ export function swappedSizes(readings: readonly CountedReading[]): PartDoubt[] {
     return found;
   });
   return [...rollers, ...pairs];
+}
+
+const ARMS = ['pivot-to-cup', 'pivot-to-tip'] as const;
+/** As long as a caliper reads both; what is read coarser is not alike for that. */
+const AS_LONG = ARMS.reduce((sum, kind) => sum + toolWithin(kind, 'caliper') * IN, 0);
+
+/**
+ * Both arms as long as one another: by them the ratio is about one, and one of them stands under the other’s name. One of
+ * two that were swapped and was put right alone leaves that. Common practice, no published source.
+ */
+export function armsAlike(readings: readonly CountedReading[]): PartDoubt[] {
+  const [cups, tips] = ARMS.map((kind) => ordered(readings, kind, new Set()));
+  const [cup, tip] = [cups?.at(-1), tips?.[0]];
+  if (cups === undefined || tips === undefined || cup?.size === undefined || tip?.size === undefined)
+    return [];
+  if (Math.abs(cup.size - tip.size) > AS_LONG) return [];
+  const ids = { cups: cups.map(({ id }) => id).sort(), tips: tips.map(({ id }) => id).sort() };
+  const both = [...ids.cups, ...ids.tips];
+  const again = 'It does not count; it is read again and entered under its own name.';
+  return [
+    {
+      code: 'arms-alike',
+      ask: `Pivot to cup, ${asEntered(cup.readAs)}, and pivot to tip, ${asEntered(tip.readAs)}, are alike: by them the ratio is about 1. Which of them is not its own?`,
+      knownBy: 'which arm length is not its own',
+      test: 'measure both again: pivot to cup, then pivot to tip',
+      restsOn: both,
+      among: amongOf(both),
+      choices: [
+        choice('first-misread', 'The pivot to cup', again),
+        choice('second-misread', 'The pivot to tip', again),
+        { ...AS_READ, label: 'Both read again: they are as they were read' },
+      ],
+      effect: (now, chosen) => {
+        if (chosen === 'not-found') return now;
+        if (chosen === 'first-misread') return without(now, ids.cups);
+        return without(now, chosen === 'second-misread' ? ids.tips : both);
+      },
+    },
+  ];
 }

@@ -1,7 +1,9 @@
 import type { Evidence } from '../evidence.ts';
 import { holeBetweenSizes } from './between-sizes.ts';
 import { boxAgainstFamily } from './box-family.ts';
+import { boxAgainstStud } from './box-studs.ts';
 import { answeredAmong, type CountedReading, type PartDoubt, putTo, type Weighed } from './doubts.ts';
+import { familyAgainstEngine, mountAgainstFamily } from './family-mount.ts';
 import { threadsOfHoles } from './holes.ts';
 import { holeAgainstEngine } from './holes-apart.ts';
 import { impossibleSizes, milsTyped } from './impossible.ts';
@@ -13,7 +15,7 @@ import { askAlone, oddReading } from './odd-reading.ts';
 import { markDoubts, ringsAndWidth, stampOfTwo } from './questions.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 import { crestsCounted, studAgainstHole } from './stud-questions.ts';
-import { swappedSizes } from './swapped.ts';
+import { armsAlike, swappedSizes } from './swapped.ts';
 import { triedAgainstHole } from './tried-against-hole.ts';
 import { moreThanUneven, twoSizes } from './two-sizes.ts';
 
@@ -22,6 +24,7 @@ type Find = (readings: readonly CountedReading[]) => readonly PartDoubt[];
 /** Questions whose answer holds for the entries that it was given of, whatever is read after it. */
 const HOLDING: readonly { readonly code: string; readonly find: Find }[] = [
   { code: 'sizes-swapped', find: swappedSizes },
+  { code: 'arms-alike', find: armsAlike },
   { code: 'stud-no-thread', find: studNoThread(threadsOfHoles) },
   { code: 'two-sizes', find: twoSizes },
   { code: 'hole-between-sizes', find: holeBetweenSizes },
@@ -46,6 +49,7 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
   }, single);
   const finds: readonly Find[] = [
     swappedSizes,
+    armsAlike,
     moreThanUneven(settled.questions),
     holeBetweenSizes,
     ringsAndWidth,
@@ -53,9 +57,12 @@ export function weighed(part: InHand, evidence: Evidence): Weighed {
     studAgainstHole(threadsOfHoles),
     holeAgainstEngine(evidence),
     mountAgainstEngine(evidence),
+    mountAgainstFamily(evidence),
+    familyAgainstEngine(evidence),
     stampsApart,
     boxAgainstStamp,
     boxAgainstFamily(evidence, part),
+    boxAgainstStud(threadsOfHoles),
     triedAgainstHole,
     micrometerInHole,
     oddReading(families),

@@ -9,22 +9,33 @@ import type { Evidence, Side } from '../evidence.ts';
 import type { HeldPeak } from './against-card.ts';
 import { isFoundWrong } from './duration.ts';
 import { LOBE_AGAIN } from './lobe-again.ts';
-import { APART, degrees, ofSide, type TimingRead } from './readings.ts';
+import { APART, degrees, isOut, ofSide, stopFor, type TimingRead, withoutError } from './readings.ts';
 
 type Peaks = readonly HeldPeak[];
 
-const span = (peaks: Peaks): number => {
-  const all = peaks.map(({ centreline }) => centreline);
-  return Math.max(...all) - Math.min(...all);
-};
+const spanOf = (all: readonly number[]): number => Math.max(...all) - Math.min(...all);
+
+/**
+ * How far they stand apart at the least: as they were read, or with the pointer's error taken off those that were read
+ * before the stop showed it out. One pointer was left for all of these, or for none.
+ */
+function span(peaks: Peaks, read: TimingRead): number {
+  const asRead = peaks.map(({ centreline }) => centreline);
+  const asLeft = peaks.map((peak) => {
+    const stop = stopFor(read, peak);
+    const isKnown = peak.righted || peak.shifted === true || !isOut(stop);
+    return (isKnown ? peak : withoutError(peak, stop)).centreline;
+  });
+  return Math.min(spanOf(asRead), spanOf(asLeft));
+}
 
 const TEST =
   'read the same lobe once more at equal drop, coming up to the lift in running direction each time.';
 
 /** Read one way they differ where cam or wheel was moved. */
-function differ(peaks: Peaks, { answers }: Evidence): AssessedQuestion | undefined {
+function differ(peaks: Peaks, read: TimingRead, { answers }: Evidence): AssessedQuestion | undefined {
   const [first] = peaks;
-  if (first === undefined || isWithin(span(peaks), APART)) return undefined;
+  if (first === undefined || isWithin(span(peaks, read), APART)) return undefined;
   const values = [...new Set(peaks.map(({ centreline }) => centreline))].toSorted((a, b) => a - b);
   return asked(
     {
@@ -68,7 +79,7 @@ function waysApart(read: TimingRead, side: Side, { answers }: Evidence): Assesse
   const peaks = ofSide(read, side);
   const [drop, events] = [false, true].map((way) => peaks.findLast(({ fromEvents }) => fromEvents === way));
   if (drop === undefined || events === undefined) return undefined;
-  const off = Math.abs(drop.centreline - events.centreline);
+  const off = span([drop, events], read);
   if (isWithin(off, APART)) return undefined;
   return asked(
     {
@@ -105,7 +116,7 @@ function ownDiffering(read: TimingRead, side: Side, evidence: Evidence): Assesse
     sinceWrong(
       all.filter((peak) => peak.fromEvents === fromEvents),
       evidence,
-      (peaks) => differ(peaks, evidence),
+      (peaks) => differ(peaks, read, evidence),
     ),
   );
   const ways = sinceWrong(all, evidence, (peaks) => waysApart({ ...read, peaks }, side, evidence));

@@ -13,6 +13,7 @@ import { durationOff } from './duration.ts';
 import { LOBE_AGAIN } from './lobe-again.ts';
 import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, stopFor, type TimingRead } from './readings.ts';
+import { wholeCamAsked } from './whole-cam.ts';
 
 /** A lobe that peaks outside of these is asked about. */
 const USUAL = USUAL_CENTRELINE;
@@ -151,6 +152,7 @@ export function questionsOf(read: TimingRead, told: readonly HeldPeak[], evidenc
       ...ofDurations,
       ...(ofPointer.pointer === undefined ? [] : [ofPointer.pointer]),
       ...ofApart,
+      ...wholeCamAsked(read, evidence),
     ],
   };
 }

@@ -76,6 +76,6 @@ export const isWithinWheel = (advance: number): boolean => isWithin(advance, WHE
 export function againstSaid(advance: number | undefined): string {
   if (advance === undefined) return '';
   if (Math.abs(advance) < READ) return 'straight up, as the card has it';
-  if (isWithinWheel(advance)) return 'that cannot be told from the card';
+  if (isWithinWheel(advance)) return 'level with the card, as near as a wheel is read';
   return `${degrees(advance)}° ${advance > 0 ? 'advanced' : 'retarded'} against the card`;
 }

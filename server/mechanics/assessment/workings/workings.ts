@@ -104,7 +104,7 @@ function told(sum: SumSaid): string {
       ? sumSaid(sum)
       : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${sum.doubt}`;
   return open.answered?.found === true
-    ? 'A figure of this sum was entered wrong: it is kept again with the right one.'
+    ? 'A figure of this sum was entered wrong, as was answered: it is still to be kept again with the right one.'
     : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${open.ask}`;
 }
 
