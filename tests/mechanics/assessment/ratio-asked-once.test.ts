@@ -233,12 +233,12 @@ describe('a card for another rocker', () => {
 describe('two gaps of one valve', () => {
   test('it is said of which of them the lash is asked', () => {
     const gap = (value: number, readAs: string) => read(1, 'intake', 'piston-to-valve', value, { readAs });
-    const sizes = (sheet: Evidence['sheet']) =>
+    const asks = (sheet: Evidence['sheet']) =>
       assess(buildOf([], { sheet, engine: { lifter: 'solid-flat' } }))
         .questions.filter(({ code }) => code === 'gap-lash-not-said')
-        .map(({ size }) => size ?? '')
+        .map(({ ask }) => ask)
         .join(' ');
-    expect(sizes([gap(0.104, '.104 in'), gap(0.176, '.176 in')])).toMatch(/than it reads, \.104 in\.$/);
-    expect(sizes([gap(0.104, '.104 in')])).toMatch(/than it reads\.$/);
+    expect(asks([gap(0.104, '.104 in'), gap(0.176, '.176 in')])).toMatch(/of 1 intake, \.104 in, was read\?$/);
+    expect(asks([gap(0.104, '.104 in')])).toMatch(/of 1 intake was read\?$/);
   });
 });
