@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { openCall } from '../../tools/call.ts';
 import { at, rowWhere } from '../../tools/numbers.ts';
-import { EIGHT, lift, sheetService } from './tools.ts';
+import { EIGHT, HOW, lift, sheetService } from './tools.ts';
 
 const { open, post, sheetOf, keep, armOn, place } = sheetService();
 

@@ -238,7 +238,9 @@ describe('two gaps of one valve', () => {
         .questions.filter(({ code }) => code === 'gap-lash-not-said')
         .map(({ ask }) => ask)
         .join(' ');
-    expect(asks([gap(0.104, '.104 in'), gap(0.176, '.176 in')])).toMatch(/of 1 intake, \.104 in, was read\?$/);
+    expect(asks([gap(0.104, '.104 in'), gap(0.176, '.176 in')])).toMatch(
+      /of 1 intake, \.104 in, was read\?$/,
+    );
     expect(asks([gap(0.104, '.104 in')])).toMatch(/of 1 intake was read\?$/);
   });
 });
