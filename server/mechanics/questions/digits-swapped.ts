@@ -49,7 +49,7 @@ function ask({ name, passes, expected, inMillimetres, meets, besideTurn }: Read)
   const found = passes.flatMap(({ lift }) => {
     const [best] = digitsAround(lift, inMillimetres).toSorted((a, b) => off(a) - off(b));
     if (best === undefined || off(lift) <= 2 * FITS) return [];
-    // What is a turn of the dial off is no arm: what an ordinary one makes of it is asked beside that turn.
+    // What is a turn of the dial off is no arm: what an ordinary one makes, which reads over, is asked beside that turn.
     return within(off(best), FITS) || (off(lift) > FAR && besideTurn?.(best) === true)
       ? [{ lift, best }]
       : [];
@@ -111,9 +111,7 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
           inMillimetres,
           besideTurn: (best) =>
             turnMiscounted(input, tolerances).some(({ of }) => of === undefined) &&
-            expectedLifts(input).some((each) =>
-              between(best, each * (1 - tolerances.ordinaryUnder), each * (1 + tolerances.ordinaryOver)),
-            ),
+            expectedLifts(input).some((each) => between(best, each, each * (1 + tolerances.ordinaryOver))),
         });
   const ofLobe =
     lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)
