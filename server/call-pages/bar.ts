@@ -85,12 +85,12 @@ function answerOf(
   }
   const [first] = context.assessment.headlines;
   if (first === undefined) return undefined;
-  const { sentence } = breathsOf(first.sentence);
+  // Whole, wherever it stands: what its first sentence hangs on is in those behind it.
+  const told = { ...breathsOf(first.sentence), ...defined({ open }) };
   // A form of this step alone: what it answered stays the answer.
-  if (first.step === current) return { sentence, ...defined({ open }) };
+  if (first.step === current) return told;
   return {
-    sentence,
-    ...defined({ open }),
+    ...told,
     link: { href: `${context.base}/steps/${first.step}`, label: linkOf(frame, first.step) },
   };
 }

@@ -33,6 +33,17 @@ describe('timing is a chain', () => {
     expect(read(await page('timing?of=centreline'))).toContain('the intake peaks 103.5° after TDC');
   });
 
+  test('the answer keeps what takes it back, on its own step and on every other', async () => {
+    await freshCall({ cam: { intake: { centreline: '106 deg' } } });
+    await working('centreline', 'centreline', { before: '64', after: '146', side: 'intake', card: '106' });
+    const answerIn = (html: string) => /<p class="bar-answer[\s\S]*?<div/.exec(html)?.[0] ?? '';
+    for (const at of ['timing', 'timing?of=centreline', 'notes']) {
+      const answer = read(answerIn(await page(at)));
+      expect(answer, at).toContain('the intake peaks 105° after TDC');
+      expect(answer, at).toContain('But top dead centre is not proved');
+    }
+  });
+
   /* Within .25° a wheel is not read (common practice): page and assessment say the same of .1°. */
   test('a stop that reads alike to less than a wheel is read leaves nothing to shift or to say', async () => {
     await freshCall();

@@ -25,7 +25,7 @@ export interface BarData {
   /** The answer in one line, and how many questions are open; it stays in sight. */
   readonly answer?: {
     readonly sentence: string;
-    /** What follows it in the same breath, and what it still needs: below it, and not kept in sight. */
+    /** What follows it in the same breath, and may take it back, and what it still needs: not kept in sight. */
     readonly rest?: string;
     readonly lacks?: readonly string[];
     /** The way to the first of them. */

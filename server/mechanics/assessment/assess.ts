@@ -69,16 +69,17 @@ function assessed(evidence: Evidence): Assessment {
   const { said, stop, ratio, sheet, noise, lifts } = parts;
   const needs = needsOf(evidence, lifts.read.explained, noise.detail, parts.lash.work);
   const lacking = lackingFor(needs, evidence);
+  const notToRun = notToRunOf(evidence, parts);
   const told: Told = {
-    notToRun: notToRunOf(evidence, parts),
+    notToRun,
     questions: questionsOf(evidence, parts),
     headlines: goalTold(
       evidence,
-      inOrderOf(
-        evidence.call.goal,
-        whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)),
-        sheet.detail.swaps,
-      ),
+      inOrderOf(evidence.call.goal, whereTold(evidence, besideMarks(said, parts.marks.detail, evidence)), {
+        swaps: sheet.detail.swaps,
+        stop,
+        notToRun,
+      }),
     ),
   };
   const next = nextOfAll(evidence, parts, told, needs, lacking);
