@@ -34,17 +34,17 @@ describe('a stop waits for one question, and that one is put first', () => {
 });
 
 describe('a set-up that is being read', () => {
-  const after = (lifts: readonly number[]) => heard({ ...nothingKnown, ...setUpOn(1, undefined, lifts) });
+  const readSo = (lifts: readonly number[]) => heard({ ...nothingKnown, ...setUpOn(1, undefined, lifts) });
 
   test.each([
     [[0.5725], 'two more passes'],
     [[0.5725, 0.572], 'one more pass'],
   ])('has its passes next until all three are in: after %j %s', (lifts, left) => {
-    expect(after(lifts).sentence).toContain(`Read the valve lift of 1 intake, ${left}`);
+    expect(readSo(lifts).sentence).toContain(`Read the valve lift of 1 intake, ${left}`);
   });
 
   test('only then is anything looked up', () => {
-    expect(after([0.5725, 0.572, 0.572]).next).toBe('arm');
+    expect(readSo([0.5725, 0.572, 0.572]).next).toBe('arm');
   });
 });
 
