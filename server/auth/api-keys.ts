@@ -2,9 +2,9 @@ import { z } from 'zod';
 import { bare } from '../../shared/schemas/number-fields.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
-import { hintRights } from '../events/rights-hint.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Principal, requireAdministrator } from './principal.ts';
+import { hintRights } from './rights-hint.ts';
 import { isId, newSecret } from './secrets.ts';
 import { noteSecurityOf } from './security-events.ts';
 

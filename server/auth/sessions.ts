@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import type { Tx } from '../database/database.ts';
-import { hintRights } from '../events/rights-hint.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Principal, requireStaff } from './principal.ts';
 import { IDLE_MS } from './resolvers.ts';
+import { hintRights } from './rights-hint.ts';
 import { isId } from './secrets.ts';
 import { noteSecurityOf } from './security-events.ts';
 

@@ -2,13 +2,11 @@ import type { z } from 'zod';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { author, type Principal, requireBuild } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
+import { EVENT_CHANNEL } from '../database/event-channel.ts';
 import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
 import type { EventDefinition } from './define-events.ts';
 import { note, noted } from './tx-notes.ts';
-
-/** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
-export const EVENT_CHANNEL = 'benchcall_event';
 
 /** Takes an event for the record, written when the work is done; answers its sequence number in the build. */
 export type Emit = <Data extends z.ZodObject>(

@@ -1,4 +1,4 @@
-import { EVENT_CHANNEL } from './change-build.ts';
+import { EVENT_CHANNEL } from '../database/event-channel.ts';
 import { openListener } from './listener.ts';
 
 /** Wakes whoever watches a build when something in it may have changed, in this process or another. */

@@ -1,7 +1,7 @@
 import { sql } from 'kysely';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
-import { EVENT_CHANNEL } from '../events/change-build.ts';
+import { EVENT_CHANNEL } from '../database/event-channel.ts';
 
 /** Somebody who has the build open. */
 export interface Present {

@@ -13,7 +13,5 @@ import { withOnlyWorkedOut } from './workings/too-far.ts';
  */
 export const prepared = (evidence: Evidence): Evidence =>
   withOnlyWorkedOut(
-    withReadSince(
-      withPutOnLater(withOwnBoxes(withPartMarks(withMountingAnswered(withMovedArms(evidence))))),
-    ),
+    withReadSince(withPutOnLater(withOwnBoxes(withPartMarks(withMountingAnswered(withMovedArms(evidence)))))),
   );

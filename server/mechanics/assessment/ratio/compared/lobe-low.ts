@@ -142,7 +142,8 @@ export function readOthers({
   others = 0,
   alike = false,
   readAgain = false,
-}: Pick<LobeOff, 'valve'> & Partial<Pick<LobeOff, 'others' | 'alike'>> & { readonly readAgain?: boolean }): string {
+}: Pick<LobeOff, 'valve'> &
+  Partial<Pick<LobeOff, 'others' | 'alike'>> & { readonly readAgain?: boolean }): string {
   const side = sideOfValve(valve);
   if (readAgain && !alike)
     return 'Read its lobe once more at the lifter: the valve lifts what the lobe of the card makes.';
