@@ -1,10 +1,12 @@
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { usualEvidence } from '../../tools/told/kept.ts';
+import { OF_SETTINGS } from './more/of-settings.ts';
 
 /**
  * What can be known of a build and is of none that the tests of the mechanics describe: it comes from records alone. The
- * search needs each member once, to know that it may be there. Engines and figures are invented.
+ * search needs each member once, to know that it may be there, and calls that it would find only by many steps at once
+ * stand in `more/`. Engines and figures are invented.
  */
 const MORE: readonly Partial<Evidence>[] = [
   {
@@ -71,6 +73,7 @@ const MORE: readonly Partial<Evidence>[] = [
       },
     ],
   },
+  ...OF_SETTINGS,
 ];
 
 export const moreBuilds = (): Evidence[] => MORE.map((more) => ({ ...usualEvidence(), ...more }));
