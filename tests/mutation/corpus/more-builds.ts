@@ -1,6 +1,8 @@
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { usualEvidence } from '../../tools/told/kept.ts';
+import { withEachAnswer } from './more/each-answer.ts';
+import { OF_MARKS_AND_SCANS } from './more/of-marks-and-scans.ts';
 import { OF_SETTINGS } from './more/of-settings.ts';
 
 /**
@@ -73,7 +75,14 @@ const MORE: readonly Partial<Evidence>[] = [
       },
     ],
   },
-  ...OF_SETTINGS,
 ];
 
-export const moreBuilds = (): Evidence[] => MORE.map((more) => ({ ...usualEvidence(), ...more }));
+/** Calls of which each question is answered in each way too. */
+const ANSWERED = [...OF_SETTINGS, ...OF_MARKS_AND_SCANS];
+
+const whole = (more: Partial<Evidence>): Evidence => ({ ...usualEvidence(), ...more });
+
+export const moreBuilds = (): Evidence[] => [
+  ...MORE.map(whole),
+  ...ANSWERED.flatMap((more) => withEachAnswer(whole(more))),
+];
