@@ -28,17 +28,53 @@ const card = (lash: number, lashAt?: 'hot' | 'cold') => ({
   ...(lashAt === undefined ? {} : { lashAt }),
 });
 const solid = { cylinders: 8, lifter: 'solid-flat', mounting: 'stud' } as const;
+const hydraulic = { cylinders: 8, lifter: 'hydraulic-flat', mounting: 'stud' } as const;
+const pressed = (line: number, preload: number, from: number): WorkingEvidence => ({
+  id: `preload-${line}`,
+  line,
+  computation: 'lifter-preload',
+  set: {
+    ...{
+      of: 'preload',
+      thread: '7/16-20 UNF',
+      size: '7/16',
+      pitch: 0.05 * IN,
+      mount: 'stud-nut',
+      ratio: 1.5,
+    },
+    ...{ turns: preload / 0.125, preload: preload * IN, from: from * IN, to: 0.04 * IN, wanted: true },
+    ...{ inBand: preload < from ? 'under' : preload > 0.04 ? 'over' : 'within', travel: 0.12 * IN },
+  },
+});
 const lift = (line: number, inches: number, more: Partial<SheetEvidence> = {}): SheetEvidence => ({
   ...{ id: `sheet-${line}`, line, standing: true, cylinder: 1, valve: 'intake', kind: 'valve-lift' },
   ...{ reading: { value: inches * IN }, readAs: 'as read', tool: 'indicator', spring: 'light' },
   ...{ lifter: 'solid', arms: 'these' },
   ...more,
 });
-const stand = (line: number, netLift: number): WorkingEvidence => ({
+const stand = (line: number, netLift: number, shim = 0.03): WorkingEvidence => ({
   id: `stand-${line}`,
   line,
   computation: 'stand-height',
-  set: { of: 'stand', netLift: netLift * IN, pivotToTip: 1.45 * IN, shim: 0.03 * IN },
+  set: { of: 'stand', netLift: netLift * IN, pivotToTip: 1.45 * IN, shim: shim * IN },
+});
+const shimmed = (line: number, difference: number): WorkingEvidence => ({
+  id: `stand-${line}`,
+  line,
+  computation: 'stand-height',
+  set: {
+    ...{ of: 'stand', netLift: 0.56 * IN, pivotToTip: 1.45 * IN, shim: 0.06 * IN },
+    nearest: { shim: (0.06 + difference) * IN, difference: difference * IN },
+  },
+});
+const stocked = (line: number, difference: number): WorkingEvidence => ({
+  id: `pushrod-${line}`,
+  line,
+  computation: 'pushrod-length',
+  set: {
+    ...{ of: 'pushrod', told: 'effective', length: 7.8 * IN, added: 0.03 * IN },
+    nearest: { length: (7.8 + difference) * IN, difference: difference * IN },
+  },
 });
 const pushrod = (line: number, less: number): WorkingEvidence => ({
   id: `pushrod-${line}`,
@@ -187,4 +223,42 @@ export const OF_SETTINGS: readonly Partial<Evidence>[] = [
     workings: [stand(4, netLift)],
   })),
   { card: { intake: { valveLift: 0.5 * IN }, exhaust: {} }, workings: [stand(1, 0.52)] },
+  // A turn from a gap that the log has on no valve, with finds of one valve and of two.
+  ...[1, 2, 3].map((valves) => ({
+    engine: solid,
+    lash: [
+      gapOf(1, { value: 0.018 }),
+      gapOf(2, { value: 0.019 }, { valve: 'exhaust' }),
+      gapOf(3, { value: 0.018 }, { cylinder: 2 }),
+    ].slice(0, valves),
+    workings: [turnsOf(4, { turns: 0.2, lifter: 'solid', lashFound: 0.026 * IN, lashWanted: 0.016 * IN })],
+  })),
+  // Turns that a wanted preload needs, and such as open further than any lash.
+  ...[0.03, 0.07, 0.2].map((preload) => ({
+    engine: hydraulic,
+    workings: [
+      turnsOf(1, { turns: preload / 0.125, lifter: 'hydraulic', byPreload: true, preload: preload * IN }),
+    ],
+  })),
+  ...[-0.01, -0.08].map((preload) => ({
+    engine: hydraulic,
+    workings: [turnsOf(1, { turns: preload / 0.125, lifter: 'hydraulic', preload: preload * IN })],
+  })),
+  ...[0.03, 0.15].map((opens) => ({
+    engine: solid,
+    workings: [turnsOf(1, { turns: -opens / 0.075, lifter: 'solid', lashChange: opens * IN })],
+  })),
+  // A plunger against a band that was asked for, from none at all and from a little.
+  ...[0, 0.02].flatMap((from) =>
+    [0, 0.02, 0.021, 0.039, 0.04, 0.041, 0.05, 0.12, 0.14].map((preload) => ({
+      engine: hydraulic,
+      workings: [pressed(1, preload, from)],
+    })),
+  ),
+  { engine: solid, workings: [pressed(1, 0.03, 0.02), pressed(2, 0, 0.02)] },
+  // What is in stock, longer, shorter and just that.
+  ...[0, 0.05, -0.05].map((difference) => ({
+    workings: [stocked(1, difference), shimmed(2, difference / 5)],
+  })),
+  { engine: { ...solid, lifter: 'solid-roller' }, workings: [stand(1, 0.56), stand(2, 0.56, -0.03)] },
 ];
