@@ -3,6 +3,7 @@ import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { usualEvidence } from '../../tools/told/kept.ts';
 import { withEachAnswer } from './more/each-answer.ts';
 import { OF_MARKS_AND_SCANS } from './more/of-marks-and-scans.ts';
+import { OF_SET_UPS } from './more/of-set-ups.ts';
 import { OF_SETTINGS } from './more/of-settings.ts';
 
 /**
@@ -83,6 +84,6 @@ const ANSWERED = [...OF_SETTINGS, ...OF_MARKS_AND_SCANS];
 const whole = (more: Partial<Evidence>): Evidence => ({ ...usualEvidence(), ...more });
 
 export const moreBuilds = (): Evidence[] => [
-  ...MORE.map(whole),
+  ...[...MORE, ...OF_SET_UPS].map(whole),
   ...ANSWERED.flatMap((more) => withEachAnswer(whole(more))),
 ];
