@@ -5,6 +5,7 @@ import { withEachAnswer } from './more/each-answer.ts';
 import { OF_MARKS_AND_SCANS } from './more/of-marks-and-scans.ts';
 import { OF_SET_UPS } from './more/of-set-ups.ts';
 import { OF_SETTINGS } from './more/of-settings.ts';
+import { OF_SHEETS, OF_SHEETS_ANSWERED } from './more/of-sheets.ts';
 
 /**
  * What can be known of a build and is of none that the tests of the mechanics describe: it comes from records alone. The
@@ -79,11 +80,11 @@ const MORE: readonly Partial<Evidence>[] = [
 ];
 
 /** Calls of which each question is answered in each way too. */
-const ANSWERED = [...OF_SETTINGS, ...OF_MARKS_AND_SCANS];
+const ANSWERED = [...OF_SETTINGS, ...OF_MARKS_AND_SCANS, ...OF_SHEETS_ANSWERED];
 
 const whole = (more: Partial<Evidence>): Evidence => ({ ...usualEvidence(), ...more });
 
 export const moreBuilds = (): Evidence[] => [
-  ...[...MORE, ...OF_SET_UPS].map(whole),
+  ...[...MORE, ...OF_SET_UPS, ...OF_SHEETS].map(whole),
   ...ANSWERED.flatMap((more) => withEachAnswer(whole(more))),
 ];
