@@ -63,12 +63,10 @@ export function leanThatFits(input: QuestionInput, t: Tolerances): string | unde
 
 /** Rows 8 and 25: the plunger leans. */
 export function plungerTilted(input: QuestionInput, tolerances: Tolerances): Question[] {
-  if (input.alignment === 'parallel' || input.valvePasses.length === 0) return [];
-  const leaning = input.alignment === 'leaning';
+  // Not said, it is asked as that, in one question.
+  if (input.alignment !== 'leaning' || input.valvePasses.length === 0) return [];
   const lean = leanOf(input);
   const fits = lean !== undefined && between(lean.degrees, tolerances.tiltFrom, tolerances.tiltMost);
-  // Not said, it is asked as that, in one question.
-  if (!leaning) return [];
   return [
     {
       code: 'plunger-tilted',

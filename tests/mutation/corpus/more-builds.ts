@@ -1,10 +1,16 @@
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { usualEvidence } from '../../tools/told/kept.ts';
+import { withEachAnswer } from './more/each-answer.ts';
+import { OF_MARKS_AND_SCANS } from './more/of-marks-and-scans.ts';
+import { OF_SET_UPS } from './more/of-set-ups.ts';
+import { OF_SETTINGS } from './more/of-settings.ts';
+import { OF_SHEETS, OF_SHEETS_ANSWERED } from './more/of-sheets.ts';
 
 /**
  * What can be known of a build and is of none that the tests of the mechanics describe: it comes from records alone. The
- * search needs each member once, to know that it may be there. Engines and figures are invented.
+ * search needs each member once, to know that it may be there, and calls that it would find only by many steps at once
+ * stand in `more/`. Engines and figures are invented.
  */
 const MORE: readonly Partial<Evidence>[] = [
   {
@@ -73,4 +79,12 @@ const MORE: readonly Partial<Evidence>[] = [
   },
 ];
 
-export const moreBuilds = (): Evidence[] => MORE.map((more) => ({ ...usualEvidence(), ...more }));
+/** Calls of which each question is answered in each way too. */
+const ANSWERED = [...OF_SETTINGS, ...OF_MARKS_AND_SCANS, ...OF_SHEETS_ANSWERED];
+
+const whole = (more: Partial<Evidence>): Evidence => ({ ...usualEvidence(), ...more });
+
+export const moreBuilds = (): Evidence[] => [
+  ...[...MORE, ...OF_SET_UPS, ...OF_SHEETS].map(whole),
+  ...ANSWERED.flatMap((more) => withEachAnswer(whole(more))),
+];

@@ -7,7 +7,7 @@
 import { existsSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import process from 'node:process';
-import { besideUsual, keptBuilds, writeBuilds, writeToldOfBuilds } from '../../tools/told/corpus.ts';
+import { besideUsual, keptBuilds, nameOf, writeBuilds, writeToldOfBuilds } from '../../tools/told/corpus.ts';
 import { usualEvidence } from '../../tools/told/kept.ts';
 import { ASSESSMENT_SLICES, partOf } from '../assessment-slices.ts';
 import { filesOf } from '../fingerprint.ts';
@@ -57,10 +57,9 @@ async function choose(part: string, from: Given, effort: Effort, before: boolean
   if (before) search.keepOf(keptBuilds(part).map((build) => asPlain({ ...usual, ...build })));
   search.learnFrom(from.builds);
   const found = search.find(effort, (builds) => {
-    writeBuilds(
-      part,
-      builds.map((build) => besideUsual(asEvidence(build))),
-    );
+    // Made smaller, two may have become one.
+    const kept = builds.map((build) => besideUsual(asEvidence(build)));
+    writeBuilds(part, [...new Map(kept.map((build) => [nameOf(build), build])).values()]);
     writeToldOfBuilds(part);
   });
   await withTest(part);

@@ -1,0 +1,3 @@
+import { corpusOf } from '../corpus-of.ts';
+
+corpusOf('change-a-k');
