@@ -70,7 +70,7 @@ it('the builder reads the lobe; the desk sees each pass as it is kept, and by wh
   await bench.waitForURL(/\/bench\/steps\/ratio/);
   for (const reading of ['4 turns 82', '4 turns 82.5', '4 turns 81.5']) {
     await bench.locator('#reading summary').click();
-    await bench.getByLabel(/^Lobe lift 1 intake, pass/).check();
+    await bench.getByRole('radio', { name: /^Lobe lift 1 intake, pass/ }).check();
     await keep(bench, reading);
   }
   await expect.poll(() => desk.locator('.tape').textContent()).toContain('4 turns 81.5 = .4815 in');
