@@ -136,7 +136,7 @@ export const OF_CHANGE: readonly Call[] = [
         arms: 'before',
       }),
     ],
-    expected: { says: [/\.075/], never: [/\.103/], next: 'lobe-lift-exhaust' },
+    expected: { says: [/\.075/], never: [/\.103/], asks: ['gap-read-twice'], next: 'gap-read-twice' },
   },
   {
     // Scanned with the 1.5 that is on: .090 − .110 × .1 = .079 with a 1.6, .090 − .110 × .2 = .068 with a 1.7.

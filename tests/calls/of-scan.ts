@@ -138,7 +138,7 @@ export const OF_SCAN: readonly Call[] = [
       kept('centreline', { before: '67 deg', after: '148 deg', card: '108 deg', side: 'intake' }),
     ],
     expected: {
-      headline: /107\.5° after TDC, give or take 1°: that level with the card, as near as a wheel is read\./,
+      headline: /107\.5° after TDC, give or take 1°: level with the card, as near as a wheel is read\./,
       next: 'said',
       never: [/(advanced|retarded) against the card/, /costs (intake|exhaust) gap/],
     },

@@ -127,8 +127,11 @@ export const OF_TURNS: readonly Call[] = [
     ],
     expected: {
       asksNot: ['found-twice'],
-      headline: /^6 intake: tighten \.031 turn, 11°: the lash goes from \.022 to \.018 in/m,
-      next: 'said',
+      // .006 in two days with nobody at the nut: why it closed comes before the .031 of a turn that would open it.
+      headline: /closed by \.006 in, where \.004 in is ordinary\. Did the nut move\?/,
+      asks: ['lash-closed-nut'],
+      next: 'lash-closed-nut',
+      never: [/[Tt]ighten \.031/],
     },
   },
   {
