@@ -9,7 +9,7 @@ import { byId, inches, listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { boundsOf } from './bounds.ts';
 import { bendIn } from './gap-bend.ts';
-import type { GapReading } from './gap-found-off.ts';
+import { foundOffBy, type GapReading } from './gap-found-off.ts';
 import { lashInGap } from './gap-lash.ts';
 import { isOfGap, slipOfGap } from './gap-slip.ts';
 import { MISREAD, READ_TWICE } from './misread.ts';
@@ -111,7 +111,9 @@ export const readApart = once((evidence: Evidence): readonly ReadApart[] => {
   const counted = evidence.sheet
     .filter(({ standing, tool }) => standing && tool !== 'guess')
     .filter(isOfGap)
-    .filter((entry) => !isAskedAlready(entry, evidence));
+    .filter((entry) => !isAskedAlready(entry, evidence))
+    // One that was found off was answered, and waits for nothing but its successor.
+    .filter((entry) => foundOffBy(entry, evidence.answers) === undefined);
   return [...new Set(counted.map(gapOf))].sort().flatMap((gap) =>
     apartOf(
       counted.filter((entry) => gapOf(entry) === gap),
