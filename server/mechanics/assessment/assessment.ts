@@ -215,6 +215,8 @@ export interface StopReason {
   readonly first?: string;
   /** What raised it has been answered, so that a person may lift it. */
   readonly answered: boolean;
+  /** It is of arms that are off since. */
+  readonly armsOff?: true;
   /** A person set it, or the readings raise it. */
   readonly from: 'person' | 'readings';
   readonly entryId?: string;

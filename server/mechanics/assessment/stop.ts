@@ -69,19 +69,29 @@ export function stopReasons(evidence: Evidence, raised: readonly StopReason[]): 
 const isSaidBy = (held: StopReason, standing: readonly StopReason[]): boolean =>
   standing.some(({ id, sentence }) => id !== held.id && sentence === held.sentence);
 
+const TO_READ_AGAIN = {
+  wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+  wayOutAtBench:
+    'Turn it by hand only, gently, and read the gap again. Have a qualified shop look before it runs.',
+};
+
+/** Nobody reads again what came off: the arms that are on have a gap of their own. */
+const OF_ARMS_OFF = {
+  wayOut: `Measure the gap with the arms that are on. With those that are off a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+  wayOutAtBench:
+    'Measure the gap with the arms that are on. With those that are off, have a qualified shop look before it runs.',
+};
+
 /** A gap that was read short is not run, also once the desk lets it be turned by hand to read it again. */
 export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): NotToRun[] {
   return raised
     .filter((reason) => reason.code === 'gap-short' && isLifted(reason, evidence))
-    .map(({ id, entryId, about, sentence, why }) => ({
+    .map(({ id, entryId, about, sentence, why, armsOff }) => ({
       id: `not-to-run:${id}`,
       what: 'run' as const,
-      ...defined({ toReadAgain: entryId }),
       about,
       sentence: why === undefined ? sentence : `Do not run it: ${ended(why)}`,
-      wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
-      wayOutAtBench:
-        'Turn it by hand only, gently, and read the gap again. Have a qualified shop look before it runs.',
+      ...(armsOff === true ? OF_ARMS_OFF : { ...defined({ toReadAgain: entryId }), ...TO_READ_AGAIN }),
     }))
     .toSorted(byId);
 }

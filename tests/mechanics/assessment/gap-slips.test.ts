@@ -133,3 +133,9 @@ test('one that is read again, larger and in doubt, takes no word from the one be
   expect(askedOf(again)).toHaveLength(1);
   expect(wordsOn1(again)).toEqual(before);
 });
+
+test('another valve that is read again, larger, raises no slip of this one', () => {
+  const sheet = [gap(1, 'piston-to-valve', 0.195), gap(2, 'piston-to-valve', 0.14)];
+  const again = gap(2, 'piston-to-valve', 0.178);
+  expect(askedOf([...sheet, again])).toEqual(askedOf(sheet));
+});

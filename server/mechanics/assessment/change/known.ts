@@ -9,7 +9,8 @@ import { byId, placeOf } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
 import { boundsOf } from '../gaps/bounds.ts';
-import { type JudgedGap, judgeGap, worstOf } from '../gaps/gap.ts';
+import { type JudgedGap, judgeGap } from '../gaps/gap.ts';
+import { worstOf } from '../gaps/worst.ts';
 import { isClosestDoubted } from './closest-asked.ts';
 
 const given = <Key extends string>(key: Key, value: number | undefined): Partial<Record<Key, number>> => {

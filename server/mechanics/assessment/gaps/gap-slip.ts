@@ -28,12 +28,16 @@ function figureOf({ reading: { value, low, high } }: GapReading): number | undef
 const stateOf = ({ kind, valve, otherArms, arms, spring, lifter }: GapReading): string =>
   [kind, sideOfValve(valve), otherArms ?? arms, spring, lifter].join(' ');
 
+/** One figure for each of the other valves: of several readings of one gap the least, which stands. */
 function siblingsOf(entry: GapReading, { sheet }: Evidence): number[] {
-  return sheet
+  const others = sheet
     .filter((each) => each.standing && each.scan === undefined && each.tool !== 'guess')
     .filter(isOfGap)
-    .filter((each) => stateOf(each) === stateOf(entry) && placeOf(each) !== placeOf(entry))
-    .flatMap((each) => figureOf(each) ?? []);
+    .filter((each) => stateOf(each) === stateOf(entry) && placeOf(each) !== placeOf(entry));
+  return [...new Set(others.map(placeOf))].flatMap((place) => {
+    const own = others.filter((each) => placeOf(each) === place).flatMap((each) => figureOf(each) ?? []);
+    return own.length === 0 ? [] : [Math.min(...own)];
+  });
 }
 
 /** What there is with the valve shut: at full lift there is less. */

@@ -8,6 +8,7 @@ import { wayOutOf } from '../common/way-out.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { foundWrongBy } from './found-wrong.ts';
 import type { JudgedGap } from './gap.ts';
+import { withArms } from './with-arms.ts';
 
 interface ShortGap {
   readonly question: AssessedQuestion;
@@ -108,7 +109,8 @@ export function shortGap(judged: JudgedGap, evidence: Evidence): ShortGap[] {
   if (word !== 'short') return [];
   const about = valveSubject(entry);
   const question = askedOf(judged, evidence);
-  const why = `${saidOf(judged)} is short, ${sizeOf(judged)}`;
+  const armsOff = entry.otherArms === 'off-since';
+  const why = `${saidOf(judged)}${armsOff ? ` ${withArms(entry)}` : ''} is short, ${sizeOf(judged)}`;
   const answered = question.answered !== undefined;
   const { start, wayOut, wayOutAtBench } = wordsOf(gap, answered ? (chosenOf(question) ?? '') : undefined);
   return [
@@ -126,6 +128,7 @@ export function shortGap(judged: JudgedGap, evidence: Evidence): ShortGap[] {
         entryId: entry.id,
         line: entry.line,
         answered,
+        ...(armsOff ? { armsOff } : {}),
         restsOn: [entry.id],
       },
     },

@@ -1,13 +1,11 @@
 import { defined } from '../../../../shared/defined.ts';
-import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
-import { byText } from '../../kit/by-text.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
-import { type Lack, lacksSaid, toRead, toSay } from '../common/lack.ts';
+import { type Lack, lacksSaid, toRead } from '../common/lack.ts';
 import { limitOf } from '../common/limits.ts';
 import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
@@ -20,12 +18,17 @@ import { type GapReading, READ_AGAIN } from './gap-found-off.ts';
 import { LASH_UNSAID, type LashInGap, lashInGap, ZERO_LASH } from './gap-lash.ts';
 import { slipNeeds, slipOfGap } from './gap-slip.ts';
 import { readApartSaid } from './read-apart.ts';
+import { sinkingNeeds } from './sinks.ts';
 import { withArms } from './with-arms.ts';
 
 /** One gap as it was read, with what it lies between and how it stands against its limit. */
 export interface JudgedGap {
   readonly entry: GapReading;
   readonly gap: GapBounds;
+  /** Where the gap may lie with its lash taken up: no low end where what it waits for may make less of it. */
+  readonly mayBe: GapBounds;
+  /** Nobody measured it. */
+  readonly isGuess: boolean;
   readonly limit: LimitEvidence;
   readonly word?: GapWord;
   readonly lacks: readonly Lack[];
@@ -41,25 +44,6 @@ export interface JudgedGap {
   readonly apart?: string;
   /** Its word hangs on that lash, so that it is asked. */
   readonly asksLash: boolean;
-}
-
-/** What a gap still needs that may read too large, because the lifter under it sinks. */
-export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): Lack[] {
-  if (lifter === 'hydraulic')
-    return [
-      toRead(
-        'lifter-sinks',
-        'a reading on a solid or locked lifter: a hydraulic one sinks, and this reads too large',
-      ),
-    ];
-  if (lifter === 'not-said' && !isSolidLifter(evidence.engine.lifter))
-    return [
-      toSay(
-        'which-lifter',
-        'which lifter it was read on: a hydraulic one sinks, and the gap reads too large',
-      ),
-    ];
-  return [];
 }
 
 function bent(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): GapBounds {
@@ -138,6 +122,8 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
       entry,
       gap,
       limit,
+      mayBe: {},
+      isGuess: true,
       asksLash: false,
       lacks: [toRead('with-a-tool', 'a reading with a tool: this one is a guess')],
       ...more,
@@ -157,45 +143,11 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
     ...(entry.scan?.needs ?? cam?.needs ?? []),
   ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
-  if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...more };
+  const { low: _, ...open } = read;
+  if (needs.length > 0 && bare !== 'short')
+    return { entry, gap, mayBe: open, isGuess: false, limit, asksLash, lacks: needs, ...more };
   const lacks = lacksOfLash(entry, verdictOfGap(read, limit.value), lash, hangs) ?? lacksOf(entry, bare);
-  return { entry, gap, limit, word: bare, lacks, asksLash, ...more };
-}
-
-const RANK: Readonly<Record<GapWord, number>> = { short: 0, close: 1, clear: 3 };
-const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[word]);
-/** One of which only the high end is told, on a lifter that sinks, says no more than that it is less than that. */
-const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? gap.high ?? Number.NEGATIVE_INFINITY;
-
-/** Read before the cam or the arm was changed, or found off, and not short: it says nothing of the gap as it is. */
-const isOutdated = ({ word, entry, cam, foundOff }: JudgedGap): boolean =>
-  word === undefined &&
-  (entry.scan?.camMoved === true ||
-    cam?.moved === true ||
-    foundOff === true ||
-    entry.otherArms === 'off-since');
-
-/** Those that say something of the gap as it is; where none does, all. */
-export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {
-  const holding = gaps.filter((gap) => !isOutdated(gap));
-  return holding.length === 0 ? gaps : holding;
-}
-
-/** Its own figure is in question, and the other was read as less and has its word: that one stands meanwhile. */
-const isBeside = (doubted: JudgedGap, other: JudgedGap): boolean =>
-  (doubted.doubts ?? []).length > 0 &&
-  doubted.word === undefined &&
-  other.word !== undefined &&
-  leastOf(other) < leastOf(doubted);
-
-/** The worst of several readings of one gap: it stands until a person strikes it out. */
-export function worstOf(gaps: readonly JudgedGap[]): JudgedGap | undefined {
-  const held = ofNow(gaps);
-  return held
-    .filter((gap) => !held.some((other) => isBeside(gap, other)))
-    .toSorted(
-      (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || byText(a.entry.id, b.entry.id),
-    )[0];
+  return { entry, gap, mayBe: read, isGuess: false, limit, word: bare, lacks, asksLash, ...more };
 }
 
 export const gapId = (name: GapName, about: Judgement['about']): string => `gap:${name}:${keyOf(about)}`;

@@ -3,7 +3,23 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { NotToRun } from '../assessment.ts';
 import { limitOf } from '../common/limits.ts';
 import { byId, inches, placeOf, valveSubject } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+import { judgeGap } from './gap.ts';
+import { isOfGap } from './gap-slip.ts';
+
+/** A tool has told the same gap since, with the same arms. */
+const isMeasured = (guess: SheetEvidence, evidence: Evidence): boolean =>
+  evidence.sheet
+    .filter(isOfGap)
+    .filter(
+      (each) =>
+        each.standing &&
+        each.tool !== 'guess' &&
+        each.kind === guess.kind &&
+        placeOf(each) === placeOf(guess) &&
+        (each.otherArms ?? each.arms) === (guess.otherArms ?? guess.arms),
+    )
+    .some((each) => judgeGap(each, evidence).word !== undefined);
 
 /**
  * Gaps that were only guessed, and under their limit: a guess is no reading, so that nothing stops by it; but nobody runs
@@ -16,7 +32,7 @@ export function guessedShort(evidence: Evidence): NotToRun[] {
     const guess = reading.value ?? reading.high;
     if (tool !== 'guess' || !standing || gap === undefined || guess === undefined) return [];
     const limit = limitOf(evidence, gap, sideOfValve(valve)).value;
-    if (guess <= 0 || guess >= limit) return [];
+    if (guess <= 0 || guess >= limit || isMeasured(entry, evidence)) return [];
     return [
       {
         id: `not-to-run:guessed:${entry.id}`,

@@ -9,10 +9,11 @@ import { byId, inches, listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { boundsOf } from './bounds.ts';
 import { bendIn } from './gap-bend.ts';
-import type { GapReading } from './gap-found-off.ts';
+import { foundOffBy, type GapReading } from './gap-found-off.ts';
 import { lashInGap } from './gap-lash.ts';
 import { isOfGap, slipOfGap } from './gap-slip.ts';
 import { MISREAD, READ_TWICE } from './misread.ts';
+import { sinkingNeeds } from './sinks.ts';
 
 /** One gap that was read as two: the least of its readings, and those that it can’t be. */
 export interface ReadApart {
@@ -21,9 +22,9 @@ export interface ReadApart {
   readonly question: AssessedQuestion;
 }
 
-/** One gap of one valve with the same arms, on a lifter that stands as still. */
+/** One gap of one valve with the same arms, however it was read. */
 const gapOf = (entry: SheetEvidence): string =>
-  [placeOf(entry), entry.kind, entry.otherArms ?? entry.arms, entry.armId ?? '', entry.lifter].join(' ');
+  [placeOf(entry), entry.kind, entry.otherArms ?? entry.arms, entry.armId ?? ''].join(' ');
 
 const figureOf = ({ reading }: GapReading): string =>
   gapSaid(reading.value === undefined ? reading : { value: reading.value });
@@ -34,6 +35,8 @@ const mayBeLess = (entry: GapReading, evidence: Evidence): number =>
 
 /** The larger one can’t be the gap of the smaller, whatever each allows for. */
 function excludes(larger: GapReading, smaller: GapReading, evidence: Evidence): boolean {
+  // On a lifter that sinks, or in a scan that goes on, it says no more than that there is less.
+  if (sinkingNeeds(larger, evidence).length > 0 || (larger.scan?.needs ?? []).length > 0) return false;
   const { low } = boundsOf(larger);
   const { high } = boundsOf(smaller);
   return low !== undefined && high !== undefined && low - mayBeLess(larger, evidence) > high + EQUAL;
@@ -62,7 +65,10 @@ function apartOf(own: readonly GapReading[], evidence: Evidence): ReadApart[] {
   const leastOf = (entry: GapReading) => boundsOf(entry).high ?? Number.POSITIVE_INFINITY;
   const [least, ...rest] = own.toSorted((a, b) => leastOf(a) - leastOf(b) || byId(a, b));
   if (least === undefined) return [];
-  const others = rest.filter((each) => excludes(each, least, evidence));
+  // What was done between two scans is asked of them themselves.
+  const others = rest
+    .filter(({ scan }) => scan === undefined || least.scan === undefined)
+    .filter((each) => excludes(each, least, evidence));
   if (others.length === 0) return [];
   const [first, second] = [figureOf(least), listed(others.map(figureOf))];
   const entries = [least, ...others];
@@ -103,9 +109,11 @@ const isAskedAlready = (entry: GapReading, evidence: Evidence): boolean => {
 /** Gaps that were read more than once, so far apart that one of the readings is wrong: whichever arms were on. */
 export const readApart = once((evidence: Evidence): readonly ReadApart[] => {
   const counted = evidence.sheet
-    .filter(({ standing, scan, tool }) => standing && scan === undefined && tool !== 'guess')
+    .filter(({ standing, tool }) => standing && tool !== 'guess')
     .filter(isOfGap)
-    .filter((entry) => !isAskedAlready(entry, evidence));
+    .filter((entry) => !isAskedAlready(entry, evidence))
+    // One that was found off was answered, and waits for nothing but its successor.
+    .filter((entry) => foundOffBy(entry, evidence.answers) === undefined);
   return [...new Set(counted.map(gapOf))].sort().flatMap((gap) =>
     apartOf(
       counted.filter((entry) => gapOf(entry) === gap),

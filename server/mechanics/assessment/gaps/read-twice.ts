@@ -42,6 +42,8 @@ export function readTwice(each: readonly JudgedGap[], evidence: Evidence): Asses
     const again = each
       // What was done between two scans is asked of them themselves.
       .filter(({ entry }) => entry.scan === undefined || short.entry.scan === undefined)
+      // With other arms it is another gap.
+      .filter(({ entry }) => entry.otherArms === short.entry.otherArms)
       .filter(({ entry, word }) => word !== 'short' && isSince(entry, answer))
       .toSorted((a, b) => byId(a.entry, b.entry));
     if (again.length === 0) return [];

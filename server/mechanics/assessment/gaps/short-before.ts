@@ -4,7 +4,8 @@ import { gapSaid } from '../common/gap-said.ts';
 import { byId, inches, placeOf, valveSubject } from '../common/said.ts';
 import { STRUCK_BY_DESK } from '../common/way-out.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { type JudgedGap, judgeGap, worstOf } from './gap.ts';
+import { type JudgedGap, judgeGap } from './gap.ts';
+import { worstOf } from './worst.ts';
 
 const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] =>
   GAP_KINDS.some((kind) => kind === entry.kind);

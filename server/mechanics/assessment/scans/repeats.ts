@@ -6,6 +6,8 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { byId, byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ScanEvidence } from '../evidence.ts';
+import { bendIn } from '../gaps/gap-bend.ts';
+import { sinkingNeeds } from '../gaps/sinks.ts';
 import { camThen } from '../timing/cam-then.ts';
 import { errorOf, isSoFar, scanned } from './scanned.ts';
 
@@ -20,9 +22,6 @@ const stateOf = (scan: ScanEvidence): string =>
     scan.lash,
     scan.lashSetting ?? '',
   ].join(' ');
-
-/** The same but for the lifter: a hydraulic one sinks, and reads larger than a solid one. */
-const butLifter = (scan: ScanEvidence): string => stateOf({ ...scan, lifter: 'not-said' });
 
 /** The least of a scan, and how far off it may be: by its tool, and by more where its steps are uneven or a reading stands apart. */
 function leastOf(scan: ScanEvidence): { readonly value: number; readonly half: number } | undefined {
@@ -41,8 +40,23 @@ interface Apart {
   readonly high: number;
 }
 
-/** Two scans that can't both be right: alike in all and far apart, or the smaller one read on a lifter that sinks. */
-function apart(one: ScanEvidence, other: ScanEvidence): Apart[] {
+/** The larger one can’t be the gap of the smaller, whatever it allows for: what bends under it, and the lash that was in. */
+function excludes(larger: ScanEvidence, smaller: ScanEvidence, evidence: Evidence): boolean {
+  if (larger.lash === 'not-said' || sinkingNeeds(larger, evidence).length > 0) return false;
+  const { low } = scanned(larger).least;
+  const { high } = scanned(smaller).least;
+  const bends = bendIn({ spring: larger.spring, kind: 'piston-to-valve' }, evidence);
+  return low !== undefined && high !== undefined && low - bends > high + EQUAL;
+}
+
+const isOfSameArms = (one: ScanEvidence, other: ScanEvidence): boolean =>
+  one.arms === other.arms && one.armId === other.armId && placeOf(one) === placeOf(other);
+
+/**
+ * Two scans that can't both be right: alike in all and far apart, or read otherwise and so far apart that no gap lies in
+ * both.
+ */
+function apart(one: ScanEvidence, other: ScanEvidence, evidence: Evidence): Apart[] {
   const [a, b] = [leastOf(one), leastOf(other)];
   if (a === undefined || b === undefined) return [];
   const within = a.half + b.half;
@@ -50,17 +64,16 @@ function apart(one: ScanEvidence, other: ScanEvidence): Apart[] {
   const found = { one, other, within, low: Math.min(a.value, b.value), high: Math.max(a.value, b.value) };
   if (stateOf(one) === stateOf(other)) return [found];
   const [smaller, larger] = a.value < b.value ? [one, other] : [other, one];
-  const sinks = smaller.lifter === 'hydraulic' && ['solid', 'locked'].includes(larger.lifter);
-  return sinks && butLifter(one) === butLifter(other) ? [found] : [];
+  return isOfSameArms(one, other) && excludes(larger, smaller, evidence) ? [found] : [];
 }
 
 /** Those that can be compared: one that was read before the cam was moved is of another engine. */
 const standing = (evidence: Evidence): ScanEvidence[] =>
   (evidence.scans ?? []).filter((scan) => scan.standing && camThen(scan, evidence)?.moved !== true);
 
-function pairs(scans: readonly ScanEvidence[]): Apart[] {
+function pairs(scans: readonly ScanEvidence[], evidence: Evidence): Apart[] {
   const sorted = scans.toSorted((a, b) => byPlace(a, b) || byId(a, b));
-  return sorted.flatMap((one, index) => sorted.slice(index + 1).flatMap((other) => apart(one, other)));
+  return sorted.flatMap((one, index) => sorted.slice(index + 1).flatMap((other) => apart(one, other, evidence)));
 }
 
 const CHOICES: AssessedQuestion['answers'] = [
@@ -88,7 +101,7 @@ const isReadAgain = (found: readonly Apart[], { call }: Evidence): boolean =>
 
 /** One question of a valve whose scans can't all be right, by the two that are furthest apart. */
 export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
-  const found = pairs(standing(evidence));
+  const found = pairs(standing(evidence), evidence);
   const places = [...new Set(found.map(({ one }) => placeOf(one)))];
   return places.flatMap((place) => {
     const here = found.filter(({ one }) => placeOf(one) === place);
@@ -120,7 +133,10 @@ export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
 
 /** How far the scans that were read like this one lie apart, unless it was said that something was changed between them. */
 export function apartOf(scan: ScanEvidence, evidence: Evidence): number {
-  const alike = pairs(standing(evidence).filter((each) => stateOf(each) === stateOf(scan)));
+  const alike = pairs(
+    standing(evidence).filter((each) => stateOf(each) === stateOf(scan)),
+    evidence,
+  );
   if (alike.length === 0) return 0;
   const explained = repeatsAsked(evidence).some(
     (question) =>

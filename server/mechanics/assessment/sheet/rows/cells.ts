@@ -9,7 +9,8 @@ import { figureOf, type LotFigure } from '../../common/lot.ts';
 import { newestLash } from '../../common/newest-lash.ts';
 import { placeOf } from '../../common/said.ts';
 import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../../evidence.ts';
-import { gapJudgement, type JudgedGap, judgeGap, ofNow, worstOf } from '../../gaps/gap.ts';
+import { gapJudgement, type JudgedGap, judgeGap } from '../../gaps/gap.ts';
+import { countedOf, worstOf } from '../../gaps/worst.ts';
 import { liftHalf, perTurnOf } from '../../ratio/read/dial.ts';
 import type { SheetCellDetail } from './detail.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
@@ -70,7 +71,7 @@ export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
     const each = entries.map((entry) => judgeGap(entry, evidence));
     const judged = worstOf(each);
     if (judged === undefined) return [];
-    const judgement = gapJudgement(judged, ofNow(each).length - 1);
+    const judgement = gapJudgement(judged, countedOf(each).length - 1);
     const { gap, word, lacks } = judged;
     return [
       {

@@ -5,6 +5,7 @@ import { doubtsOfReadings } from '../../gaps/doubts.ts';
 import type { JudgedGap } from '../../gaps/gap.ts';
 import { shortGap } from '../../gaps/gap-stops.ts';
 import { readTwice } from '../../gaps/read-twice.ts';
+import { ofArmsOn } from '../../gaps/worst.ts';
 import { gapCells } from './cells.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -22,7 +23,7 @@ export function gapsOfRows(evidence: Evidence, rows: readonly SheetRow[]) {
   return {
     cellsOf: (row: SheetRow) => cells.get(placeOf(row)) ?? [],
     judgements: all.map(({ judgement }) => judgement),
-    short: judged.flatMap((one) => shortGap(one, evidence)),
+    short: all.flatMap(({ each }) => ofArmsOn(each)).flatMap((one) => shortGap(one, evidence)),
     questions: [
       ...all.flatMap(({ each }) => readTwice(each, evidence)),
       ...doubtsOfReadings(evidence),

@@ -6,7 +6,7 @@ import { allowance } from '../../../kit/allowances.ts';
 import { medianKnown } from '../../../valve-sheet/siblings.ts';
 import { placeOf } from '../../common/said.ts';
 import type { Evidence, LifterState, Side, Spring } from '../../evidence.ts';
-import { sinkingNeeds } from '../../gaps/gap.ts';
+import { sinkingNeeds } from '../../gaps/sinks.ts';
 import type { Claim } from '../../ratio/claims/marks.ts';
 import { type Band, bandsOf, ORDINARY } from '../../ratio/compared/bands.ts';
 import { isTooCoarse, liftHalf } from '../../ratio/read/dial.ts';
