@@ -3,6 +3,7 @@ import type { Evidence } from './evidence.ts';
 import { withMountingAnswered } from './marks/mounting.ts';
 import { withOwnBoxes } from './part/arm-in-box.ts';
 import { withPartMarks } from './part/arm-marks.ts';
+import { withMovedArms } from './read-since/moved-arms.ts';
 import { withReadSince } from './read-since/read-since.ts';
 import { withOnlyWorkedOut } from './workings/too-far.ts';
 
@@ -12,5 +13,7 @@ import { withOnlyWorkedOut } from './workings/too-far.ts';
  */
 export const prepared = (evidence: Evidence): Evidence =>
   withOnlyWorkedOut(
-    withReadSince(withPutOnLater(withOwnBoxes(withPartMarks(withMountingAnswered(evidence))))),
+    withReadSince(
+      withPutOnLater(withOwnBoxes(withPartMarks(withMountingAnswered(withMovedArms(evidence))))),
+    ),
   );

@@ -38,15 +38,18 @@ interface Read {
   readonly inMillimetres: boolean;
   /** What else was read goes with it the other way round, and not as it is. */
   readonly meets?: (value: number) => boolean;
+  /** An ordinary arm makes it. */
+  readonly isOrdinary?: (value: number) => boolean;
 }
 
-function ask({ name, passes, expected, inMillimetres, meets }: Read): Question[] {
+function ask({ name, passes, expected, inMillimetres, meets, isOrdinary: ordinary }: Read): Question[] {
   const off = (value: number) => Math.min(...expected.map((each) => Math.abs(value - each)));
   if (expected.length === 0) return [];
   const found = passes.flatMap(({ lift }) => {
     const [best] = digitsAround(lift, inMillimetres).toSorted((a, b) => off(a) - off(b));
-    const fits = best !== undefined && within(off(best), FITS) && off(lift) > 2 * FITS;
-    return fits ? [{ lift, best }] : [];
+    if (best === undefined || off(lift) <= 2 * FITS) return [];
+    // No arm makes what is as far off as a turn of the dial: what an ordinary one makes is asked beside that turn.
+    return within(off(best), FITS) || (off(lift) > FAR && ordinary?.(best) === true) ? [{ lift, best }] : [];
   });
   const [first] = found;
   if (first === undefined || found.length < passes.length) return [];
@@ -103,6 +106,10 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
           passes: input.valvePasses,
           expected: expectedLifts(input),
           inMillimetres,
+          isOrdinary: (best) =>
+            expectedLifts(input).some((each) =>
+              between(best, each * (1 - tolerances.ordinaryUnder), each * (1 + tolerances.ordinaryOver)),
+            ),
         });
   const ofLobe =
     lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)

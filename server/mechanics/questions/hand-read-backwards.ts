@@ -24,10 +24,12 @@ export function handReadBackwards(input: QuestionInput, tolerances: Tolerances):
   const misses = (value: number) => Math.abs(value - (nearest(value, expected) ?? value));
   const best = turnedRound(lift, input.perTurn, tolerances).sort((a, b) => misses(a) - misses(b))[0];
   if (best === undefined || !within(misses(best), tolerances.mirrorFits)) return [];
+  // A lifter that sinks reads low by itself: that goes before the hand.
+  const maySink = input.lifter === 'hydraulic' && best > lift;
   return [
     {
       code: 'hand-read-backwards',
-      weight: within(misses(best), tolerances.mirrorFitsStrongly) ? 'strong' : 'weak',
+      weight: !maySink && within(misses(best), tolerances.mirrorFitsStrongly) ? 'strong' : 'weak',
       ask: 'Could the hand have been read backwards?',
       size: changeText(lift, best, lobeInUse(input)),
       test: 'Say which way the big hand runs as the valve opens, then take one more pass.',

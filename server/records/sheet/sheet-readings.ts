@@ -114,7 +114,8 @@ export async function keepSheetReadings(
         ...columnsOf(reading),
         ...howOf(input, kind),
         arms,
-        arm_id: arms === 'before' ? null : (armId ?? sits.get(`${cylinder} ${valve}`) ?? null),
+        // With the arms before the one that sits there now was not read; one that is named was.
+        arm_id: armId ?? (arms === 'before' ? null : (sits.get(`${cylinder} ${valve}`) ?? null)),
         replaces: null,
         ...author(principal),
       }),

@@ -165,14 +165,15 @@ export const WHY_SHORT: readonly Row[] = [
     next: 'valve-lift-at-.200',
   },
   {
-    // One turn of .100 fits to the thousandth, and the turns were counted.
+    // One turn of .100 fits to the thousandth, and the turns were counted and looked at again: one more pass with the
+    // small hand is what was just answered, while .320 in or .263 in at .200 in of lobe needs no count at all.
     said: 'the count was looked at and does not fit: what can be answered is asked',
     build: readBoth(LOBE, [0.46, 0.46, 0.46], {
       more: { answers: [answered('turn-miscounted', 'not found', { found: false })] },
     }),
     asks: { 'count-does-not-fit': /Was the small hand read at zero too\?$/ },
     never: [/about \d+ %/, /What else is it/],
-    next: 'one-more-pass',
+    next: 'valve-lift-at-.200',
   },
   {
     // .577 / .350 = 1.649.

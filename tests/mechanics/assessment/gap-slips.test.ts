@@ -124,3 +124,12 @@ test('whoever said in one question that a reading is off has answered whether it
   expect(after.questions.find(({ code }) => code === 'gap-short')?.answered?.answer).toBe('not-found');
   expect(after.stop[0]?.answered).toBe(true);
 });
+
+test('one that is read again, larger and in doubt, takes no word from the one before: that stands', () => {
+  const sheet = [gap(1, 'piston-to-valve', 0.123), ...others()];
+  const before = wordsOn1(sheet);
+  expect(before).toContain('clear');
+  const again = [...sheet, gap(1, 'piston-to-valve', 0.8)];
+  expect(askedOf(again)).toHaveLength(1);
+  expect(wordsOn1(again)).toEqual(before);
+});

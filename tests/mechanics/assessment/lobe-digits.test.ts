@@ -67,6 +67,37 @@ test('what a low lobe would take off the valve lift is not told where the valve 
   );
 });
 
+test('such a lobe is read once more before those beside it; read twice, or shown at the valve, they tell', () => {
+  const LOW = [0.337, 0.337, 0.3375];
+  expect(told(LOW, LIFTS).next).toBe('lobe-again:1-intake');
+  expect(told([...LOW, ...LOW], LIFTS).next).toBe('lobe-siblings:1-intake');
+  expect(told(LOW, [0.539, 0.539, 0.539]).next).toBe('lobe-siblings:1-intake');
+});
+
+describe('passes of the valve that are off by a turn too many, and ordinary the other way round', () => {
+  // .656 less a turn is .556, 1.589 over .350; the other way round .566, 1.617: arithmetic.
+  const asks = (lifts: readonly number[]) =>
+    assess(
+      buildOf([], {
+        card: CARD,
+        rockers: { soldAs: 1.6 },
+        setUps: [LOBE_READ],
+        passes: [...passesOf('lobe-lift', [0.35, 0.35, 0.3505]), ...passesOf('valve-lift', lifts)],
+      }),
+    )
+      .questions.filter(({ weight }) => weight === 'strong')
+      .map(({ code }) => code)
+      .sort();
+
+  test.each([[[0.655, 0.656]], [[0.656, 0.656, 0.656]], [[0.656]]])('%j: both are asked', (lifts) => {
+    expect(asks(lifts)).toEqual(['digits-swapped', 'turn-miscounted']);
+  });
+
+  test('where the other way round is no ordinary lift the turn alone is asked', () => {
+    expect(asks([0.46, 0.46, 0.46])).toEqual(['turn-miscounted']);
+  });
+});
+
 test('a lobe that was read three times is not asked to be read three times', () => {
   expect(told([0.3455, 0.3455, 0.346], LIFTS).lobe).toMatch(
     /The lobes beside it, read at the lifter, tell\.$/,

@@ -101,6 +101,31 @@ describe('the sheet and a set-up of one valve do not go together', () => {
     );
   });
 
+  test('and one reading more is only one of them again; three that are alike hold', () => {
+    const given = answered(build(), 'read-otherwise', 'both');
+    const lifts = [0.5805, 0.5795, 0.58] as const;
+    const since = (count: number, of: readonly number[] = lifts): ReturnType<typeof heard> =>
+      heard({
+        ...given,
+        sheet: [
+          ...SHEET,
+          ...of.slice(0, count).map((lift, at) => ({
+            ...read(2, 'intake', 'valve-lift', lift, { lash: 'zero' }),
+            id: `since-${at}`,
+            line: 20_000 + at,
+          })),
+        ],
+      });
+    for (const count of [1, 2]) {
+      const told = since(count);
+      expect(ofTwo(told).join(' ')).toContain('base, lifter and lash looked at');
+      expect(told.headlines.join(' ')).not.toContain('2 intake is the odd one');
+    }
+    expect(since(3).headlines.join(' ')).toContain('2 intake is the odd one');
+    expect(ofTwo(since(3, [0.5605, 0.56, 0.5595])).join(' ')).toContain('come to the same as the per-valve sheet');
+    expect(ofTwo(since(3, [0.5605, 0.58, 0.5595])).join(' ')).toContain('base, lifter and lash looked at');
+  });
+
   test('while it is open the higher of the two is calculated with, and no word stands on it', () => {
     const gap = read(2, 'intake', 'coil-bind', 0.1, { arms: 'before' });
     const springs = { installedHeight: 1.8 * IN, solidHeight: 1.15 * IN };

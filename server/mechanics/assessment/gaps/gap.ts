@@ -181,11 +181,22 @@ export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {
   return holding.length === 0 ? gaps : holding;
 }
 
+/** Its own figure is in question, and the other was read as less and has its word: that one stands meanwhile. */
+const isBeside = (doubted: JudgedGap, other: JudgedGap): boolean =>
+  (doubted.doubts ?? []).length > 0 &&
+  doubted.word === undefined &&
+  other.word !== undefined &&
+  leastOf(other) < leastOf(doubted);
+
 /** The worst of several readings of one gap: it stands until a person strikes it out. */
-export const worstOf = (gaps: readonly JudgedGap[]): JudgedGap | undefined =>
-  ofNow(gaps).toSorted(
-    (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || byText(a.entry.id, b.entry.id),
-  )[0];
+export function worstOf(gaps: readonly JudgedGap[]): JudgedGap | undefined {
+  const held = ofNow(gaps);
+  return held
+    .filter((gap) => !held.some((other) => isBeside(gap, other)))
+    .toSorted(
+      (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || byText(a.entry.id, b.entry.id),
+    )[0];
+}
 
 export const gapId = (name: GapName, about: Judgement['about']): string => `gap:${name}:${keyOf(about)}`;
 

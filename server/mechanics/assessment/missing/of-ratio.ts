@@ -5,7 +5,7 @@ import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/compared/explain.ts';
 import type { SetUpKnown } from '../ratio/compared/known.ts';
 import { lacksOfGroup, restingOn, wasRead } from '../ratio/compared/lacking.ts';
-import { cardIsOther, cardSaid, isDown, isOpen, readOthers } from '../ratio/compared/lobe-low.ts';
+import { cardIsOther, cardSaid, isDown, isOpen, lobeAction, readOthers } from '../ratio/compared/lobe-low.ts';
 import { answerLack, isSameLack, type RatioLack } from '../ratio/read/lack.ts';
 import { lobePassesWanted, passToRead } from '../ratio/read/lobe-passes.ts';
 import { setUpSubject, setUpsNow } from '../ratio/read/set-ups.ts';
@@ -123,8 +123,10 @@ function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need
     .filter((off) => !cardIsOther(explained, placeOf(off)));
   return down.map((off) =>
     need(
-      `lobe-siblings:${off.cylinder}-${off.valve}`,
-      `the lobes beside ${placeOf(off)}, which reads under its card`,
+      `${lobeAction(off)}:${off.cylinder}-${off.valve}`,
+      lobeAction(off) === 'lobe-again'
+        ? `the lobe of ${placeOf(off)} once more: it reads under its card, and the valve shows nothing of it`
+        : `the lobes beside ${placeOf(off)}, which reads under its card`,
       `${placeOf(off)}: ${lowerFirst(readOthers(off))}`,
       false,
       { ...MUST_TURN, begun: true },

@@ -24,6 +24,7 @@ import { rowDetail } from './rows/row-detail.ts';
 import { rowsOf, type SheetRow } from './rows/rows.ts';
 import { saidOfSheet } from './rows/said-of-sheet.ts';
 import { coarseTold } from './sides/side-coarse.ts';
+import { heldOfSides } from './sides/side-held.ts';
 import { unlikeSprings } from './sides/side-springs.ts';
 import { swapJudgement } from './swaps/swaps.ts';
 
@@ -99,7 +100,8 @@ export function sheetPart(
   const compared = valvesCompared(evidence, rows, known, raised);
   const { doubts, left, sides, swaps, ofPositions, ratios, told, grouped, worn, lobesApart, underCard } =
     compared;
-  const ofRows = ratiosTold(ratios, rows, grouped.held, doubts.doubtsOf);
+  const held = [...grouped.held, ...heldOfSides(evidence, rows, ratios)];
+  const ofRows = ratiosTold(ratios, rows, held, doubts.doubtsOf);
   const gaps = gapsOfRows(evidence, rows);
   const questions = [
     ...withoutOneSided(withoutGuessesAt(left, raised, rows), told.questions),
@@ -132,7 +134,7 @@ export function sheetPart(
       ratios: ofRows,
       sides,
       swaps,
-      held: grouped.held,
+      held,
     },
   };
 }

@@ -34,6 +34,8 @@ export interface GroupExplained {
   readonly result?: ExplanationResult;
   /** What the inference asks, and what it was answered. */
   readonly questions: readonly AssessedQuestion[];
+  /** Its lobe is off the card and the valve shows nothing of it: it is read once more before the valve is. */
+  readonly lobeAgain?: true;
   /** Mistakes that were looked for and not found. */
   readonly ruledOut: readonly Cause[];
   /** The fault and the way out, where it cannot be computed. */
@@ -135,6 +137,7 @@ function explainAs(
   const { result } = found;
   return {
     ...about,
+    ...(lobe?.readAgain === true ? { lobeAgain: true } : {}),
     given,
     ...found,
     ...(result === undefined ? {} : { result: asReadAgain(result, known, mark) }),

@@ -11,6 +11,7 @@ import { isOfCardLobe } from '../asked/conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { siblingLobes } from './lobe-siblings.ts';
+import { lobesOfSetUps } from './lobes-read.ts';
 
 /** A lobe that was read at the lifter, beside the one that its card prints and those of its side. */
 export interface LobeOff extends ValvePlace {
@@ -29,6 +30,8 @@ export interface LobeOff extends ValvePlace {
   readonly left: number;
   /** Somebody looked: it is that card and that lobe. */
   readonly cardHolds?: true;
+  /** Read in one set-up alone, and the valve lifts what the card’s lobe makes: it is read again before any other. */
+  readonly readAgain?: true;
 }
 
 /** Two lobes of one side are level within this: the band of a lobe against its card, either way. */
@@ -41,12 +44,42 @@ const lobesOfSide = (evidence: Evidence, valve: ValvePlace['valve']): number =>
   (evidence.engine.cylinders ?? Number.POSITIVE_INFINITY) *
   valveNames(evidence).filter((name) => sideOfValve(name) === sideOfValve(valve)).length;
 
-/** How a lobe that was read at the lifter stands to its card and its side. */
+/** What a lobe that is off its card makes at the valve, and whether a lift of `read` by `ratio` shows anything of it. */
+export function shownAt(
+  { read, printed, cardLift }: Pick<LobeOff, 'read' | 'printed' | 'cardLift'>,
+  ratio: number,
+): { readonly makes: number; readonly isShown: boolean } {
+  const makes = (read - printed) * ratio;
+  const missing = cardLift === undefined ? undefined : read * ratio - cardLift;
+  return { makes, isShown: missing === undefined || Math.abs(missing - makes) <= Math.abs(missing) };
+}
+
+/** So many passes are one reading of a lobe (common practice, no source). */
+const PASSES = 3;
+
+/** The lobe of this valve was read a second time: in another set-up, on the sheet too, or in more passes. */
+function isReadTwice(evidence: Evidence, known: readonly SetUpKnown[], place: ValvePlace): boolean {
+  const ofSetUps = lobesOfSetUps(known).filter((each) => placeOf(each) === placeOf(place));
+  const ofSheet = evidence.sheet.filter(
+    (each) => each.standing && each.kind === 'lobe-lift' && placeOf(each) === placeOf(place),
+  );
+  return ofSetUps.length + ofSheet.length > 1 || ofSetUps.some(({ passes }) => passes.length > PASSES);
+}
+
+/** The ratio that the newest lift of the valve in a set-up makes over this lobe. */
+function ratioOver(known: readonly SetUpKnown[], place: ValvePlace, lobe: number): number | undefined {
+  const lift = known.findLast(({ read }) => placeOf(read.setUp) === placeOf(place) && read.lift !== undefined)
+    ?.read.lift?.read;
+  return lift === undefined ? undefined : lift / lobe;
+}
+
+/** How a lobe that was read at the lifter stands to its card and its side; `ofSheet`: the ratio over it, read there. */
 export function lobeOff(
   evidence: Evidence,
   known: readonly SetUpKnown[],
   place: ValvePlace,
   read: number,
+  ofSheet?: number,
 ): LobeOff | undefined {
   const { lobeLift: printed, valveLift } = evidence.card[sideOfValve(place.valve)];
   const { assumedRatio } = evidence.card;
@@ -55,6 +88,12 @@ export function lobeOff(
   const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
   const { cylinder, valve } = place;
   const underOthers = downOnOthers(read, others);
+  const cardLift = valveLift ?? (assumedRatio === undefined ? undefined : printed * assumedRatio);
+  const ratio = ofSheet ?? ratioOver(known, place, read);
+  const isUnshown =
+    ratio !== undefined &&
+    Math.abs(read - printed) > LEVEL() &&
+    !shownAt({ read, printed, ...defined({ cardLift }) }, ratio).isShown;
   return {
     cylinder,
     valve,
@@ -62,10 +101,8 @@ export function lobeOff(
     printed,
     alike: underOthers === undefined && near(read) >= OTHERS && near(printed) === 0,
     alone: underOthers !== undefined || (near(printed) > 0 && near(read) === 0),
-    ...defined({
-      underOthers,
-      cardLift: valveLift ?? (assumedRatio === undefined ? undefined : printed * assumedRatio),
-    }),
+    ...defined({ underOthers, cardLift }),
+    ...(isUnshown && !isReadTwice(evidence, known, place) ? { readAgain: true } : {}),
     others: others.length,
     left: lobesOfSide(evidence, valve) - 1 - others.length,
   };
@@ -104,8 +141,11 @@ export function readOthers({
   valve,
   others = 0,
   alike = false,
-}: Pick<LobeOff, 'valve'> & Partial<Pick<LobeOff, 'others' | 'alike'>>): string {
+  readAgain = false,
+}: Pick<LobeOff, 'valve'> & Partial<Pick<LobeOff, 'others' | 'alike'>> & { readonly readAgain?: boolean }): string {
   const side = sideOfValve(valve);
+  if (readAgain && !alike)
+    return 'Read its lobe once more at the lifter: the valve lifts what the lobe of the card makes.';
   if (alike)
     return `Look at the number on the cam and on the card: the other ${side} lobes read as this one.`;
   if (others >= OTHERS)
@@ -113,6 +153,10 @@ export function readOthers({
   const more = others === 1 ? `the lobe of one more ${side} valve` : `the lobes of two more ${side} valves`;
   return `Read ${more} at the lifter: alike, it is the card; if not, it is this lobe.`;
 }
+
+/** What is done about it first: the lobe itself read again, or those beside it. */
+export const lobeAction = ({ readAgain, alike }: LobeOff): 'lobe-again' | 'lobe-siblings' =>
+  readAgain === true && !alike ? 'lobe-again' : 'lobe-siblings';
 
 /** The lobes beside it have not told yet, and there are some left to read. */
 export const isOpen = ({ alone, alike, left, cardHolds }: LobeOff): boolean =>
@@ -159,7 +203,7 @@ export function lobeNotToRun(off: LobeOff): NotToRun {
     what: 'run',
     about: valveSubject(off),
     sentence: `Do not run it: the lobe of ${place} reads ${inches(read)}, ${under}.`,
-    ...(open ? { todo: { action: 'lobe-siblings', step: 'ratio' } } : { saidFirst: true }),
+    ...(open ? { todo: { action: lobeAction(off), step: 'ratio' } } : { saidFirst: true }),
     wayOut: open
       ? readOthers(off)
       : 'A qualified shop looks at the lobe and the lifter’s face, and the oil is looked at for metal.',

@@ -9,7 +9,7 @@ import type { Evidence } from '../../evidence.ts';
 import type { RatioWord } from '../../words.ts';
 import { doubtsOfCard } from '../compared/card-doubted.ts';
 import type { SetUpKnown } from '../compared/known.ts';
-import { type CardSaid, type LobeOff, lobeOff, WHOSE_VALVE } from '../compared/lobe-low.ts';
+import { type CardSaid, type LobeOff, lobeOff, shownAt, WHOSE_VALVE } from '../compared/lobe-low.ts';
 import { doubtsOfLobe } from '../compared/lobes-read.ts';
 import { halfWidthOf } from '../read/intervals.ts';
 import { lackSaid } from '../read/lack-said.ts';
@@ -49,17 +49,15 @@ function lobeSaid(word: RatioWord, { read, printed, passes }: LobeSays, stopped:
 }
 
 /** What a lobe that is off its card makes at the valve; or that the lift read there is nearer to the card’s. */
-function atValveSaid({ read, printed, cardLift }: LobeOff, ratio: number | undefined): string {
+function atValveSaid(off: LobeOff, ratio: number | undefined): string {
   if (ratio === undefined) return '';
-  const makes = (read - printed) * ratio;
+  const { read, cardLift } = off;
+  const { makes, isShown } = shownAt(off, ratio);
   const [verb, way] = makes < 0 ? ['take', 'off'] : ['add', 'to'];
-  const lift = read * ratio;
-  const missing = cardLift === undefined ? undefined : lift - cardLift;
-  const isShown = missing === undefined || Math.abs(missing - makes) <= Math.abs(missing);
   const is = `${inches(Math.abs(makes))} ${way} the valve lift`;
   return isShown || cardLift === undefined
     ? ` That ${verb}s ${is}.`
-    : ` That would ${verb} ${is}, and the valve does not show it: it reads ${inches(lift)}, and the card makes ${inches(cardLift)}.`;
+    : ` That would ${verb} ${is}, and the valve does not show it: it reads ${inches(read * ratio)}, and the card makes ${inches(cardLift)}.`;
 }
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */

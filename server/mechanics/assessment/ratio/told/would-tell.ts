@@ -64,6 +64,7 @@ function smallHand(explained: GroupExplained): Telling | undefined {
 function tellingReading(explained: GroupExplained): Telling | undefined {
   return (
     finerTool(explained) ??
+    (explained.lobeAgain === true ? 'lobe-at-lifter' : undefined) ??
     smallHand(explained) ??
     explained.result?.nextReading?.action ??
     narrower(explained)

@@ -12,6 +12,7 @@ import type { Evidence, SheetEvidence } from '../../evidence.ts';
 import { knownAmong } from '../rows/known-among.ts';
 import type { LiftLot, SheetRow } from '../rows/rows.ts';
 import { digitSlips } from './digit-slips.ts';
+import { onceOfCylinder } from './once-of-cylinder.ts';
 import { EXCHANGED, onceOfSheet } from './once-of-sheet.ts';
 import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
@@ -155,5 +156,5 @@ export function rowQuestions(
   tolerances?: Tolerances,
 ): AssessedQuestion[] {
   const asked = onceEach(rows.flatMap((row) => askedOfRow(evidence, row, rows, tolerances)));
-  return onceOfSheet(evidence, onceOfSide(evidence, rows, asked));
+  return onceOfSheet(evidence, onceOfCylinder(evidence, rows, onceOfSide(evidence, rows, asked)));
 }

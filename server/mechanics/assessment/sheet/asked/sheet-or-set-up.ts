@@ -42,6 +42,9 @@ export interface SheetAndSetUps {
 
 const SHEET = 'the per-valve sheet';
 
+/** As many passes as are asked for after base, lifter and lash were looked at. */
+const ENOUGH_SINCE = 3;
+
 const within = (a: number, b: number): boolean => Math.abs(a - b) <= allowance('odd-beyond');
 
 const figuresSaid = (readings: readonly { readonly readAs: string }[]): string =>
@@ -165,6 +168,26 @@ function byCount(beside: Beside, again: number): Holds | undefined {
   return alike && others.length > ofSheet ? 'set-ups' : undefined;
 }
 
+/** What was read since, on the sheet and in set-ups: each pass is one reading. */
+const liftsSince = (evidence: Evidence, { lot, others, agreeing }: Beside, question: AssessedQuestion) => {
+  const answer = evidence.answers.find(({ id }) => id === question.answered?.entryId);
+  if (answer === undefined) return [];
+  const ofSheet = lot.readings.flatMap((each) =>
+    isSince(each, answer) && each.reading.value !== undefined ? [each.reading.value] : [],
+  );
+  const passes = [...others, ...agreeing].flatMap(({ read }) => read.valve.used);
+  return [...ofSheet, ...passes.filter((each) => isSince(each, answer)).map(({ value }) => value)];
+};
+
+/** What came up now so, now so, comes up three times alike: one reading more is only one of them again. */
+function steadied(evidence: Evidence, beside: Beside, question: AssessedQuestion): Holds | undefined | 'moves' {
+  const since = liftsSince(evidence, beside, question);
+  if (since.length < ENOUGH_SINCE || !within(Math.min(...since), Math.max(...since))) return 'moves';
+  const [value = 0] = since;
+  if (within(value, beside.ofLot.value ?? 0)) return 'sheet';
+  return beside.others.every(({ read }) => within(meanOf(read.valve.used), value)) ? 'set-ups' : undefined;
+}
+
 const LOOK_FIRST = 'Look at base, lifter and lash first; then read it again both ways.';
 
 function decided(evidence: Evidence, beside: Beside): Decided {
@@ -175,13 +198,37 @@ function decided(evidence: Evidence, beside: Beside): Decided {
       return { ...beside, question: settled, holds: 'sheet' };
     case 'set-up':
       return { ...beside, question: settled, holds: 'set-ups' };
-    case 'both':
-      return { ...beside, question: { ...question, test: LOOK_FIRST } };
+    case 'both': {
+      const holds = steadied(evidence, beside, question);
+      if (holds === 'moves') return { ...beside, question: { ...question, test: LOOK_FIRST } };
+      return holds === undefined ? { ...beside, question } : { ...beside, question: settled, holds };
+    }
     default: {
       const holds = byCount(beside, sheetSince(evidence, beside, question));
       return holds === undefined ? { ...beside, question } : { ...beside, question: settled, holds };
     }
   }
+}
+
+/** The lift as it was when it was said to come up now so, now so: what was read since waits until three are alike. */
+function asItWas(
+  evidence: Evidence,
+  row: SheetRow,
+  lot: LiftLot,
+  ofLot: ArmLot,
+  others: readonly SetUpKnown[],
+): LiftLot | undefined {
+  const beside: Beside = { row, lot, ofLot, others, agreeing: [] };
+  const question = questionOf(evidence, beside);
+  if (chosenOf(question) !== 'both' || steadied(evidence, beside, question) !== 'moves') return undefined;
+  const answer = evidence.answers.find(({ id }) => id === question.answered?.entryId);
+  const then = lot.readings.filter((each) => answer !== undefined && !isSince(each, answer));
+  if (then.length === 0 || then.length === lot.readings.length) return undefined;
+  return {
+    ...lot,
+    figure: figureOf(then, perTurnOf(evidence, then)),
+    leftOut: lot.readings.filter((each) => !then.includes(each)).map(({ id }) => id),
+  };
 }
 
 /** What a set-up lacks while the sheet has it otherwise, or since the sheet's holds. */
@@ -230,7 +277,10 @@ export function sheetAndSetUps(
   const rows = entered.map((row) =>
     each(row, (lot) => {
       const own = lotsBefore.find(({ restsOn }) => lot.readings.some(({ id }) => restsOn.includes(id)));
-      return own === undefined ? lot : bySetUps(evidence, lot, setUpLotsOf(own, ofSetUps));
+      if (own === undefined) return lot;
+      const here = setUpLotsOf(own, ofSetUps);
+      const readHere = known.filter((one) => here.some((other) => readIn(one, other)));
+      return asItWas(evidence, row, lot, own, readHere) ?? bySetUps(evidence, lot, here);
     }),
   );
   const lots = armLots(evidence, rows, known, new Set());

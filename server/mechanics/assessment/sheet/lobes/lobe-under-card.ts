@@ -9,6 +9,7 @@ import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import {
   isDown,
   isOpen,
+  lobeAction,
   type LobeOff,
   lobeNotToRun,
   lobeOff,
@@ -80,7 +81,11 @@ function toldOf(evidence: Evidence, row: SheetRow, off: LobeOff, ratio: number |
       lacks: isOther
         ? ['the card of this cam']
         : isOpen(off)
-          ? ['the lobes beside it, read at the lifter']
+          ? [
+              lobeAction(off) === 'lobe-again'
+                ? 'that lobe once more at the lifter'
+                : 'the lobes beside it, read at the lifter',
+            ]
           : ['a look at the lobe and the lifter’s face'],
       restsOn,
     },
@@ -115,12 +120,12 @@ export function lobesUnderCard(
     const read = row.lobe?.value;
     const isTold = told.has(place) || inSetUps.has(place);
     if (read === undefined || read <= 0 || isTold || byCaliper(row) || isTooCoarse(row.lobes)) return [];
-    const off = lobeOff(evidence, known, row, read);
+    const own = ratios.filter((each) => placeOf(each) === place && each.spring !== 'not-said');
+    const ratio = own.find(({ spring }) => spring === 'light') ?? own[0];
+    const off = lobeOff(evidence, known, row, read, ratio?.value);
     if (off === undefined || !isDown(off)) return [];
     // A card that is in doubt itself is no measure of it; the other lobes still are.
     if (!off.alone && doubtsOfCard(evidence, known, sideOfValve(row.valve)).length > 0) return [];
-    const own = ratios.filter((each) => placeOf(each) === place && each.spring !== 'not-said');
-    const ratio = own.find(({ spring }) => spring === 'light') ?? own[0];
     return [toldOf(evidence, row, off, ratio?.value)];
   });
 }

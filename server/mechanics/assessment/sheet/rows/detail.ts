@@ -95,6 +95,8 @@ export interface SheetSideDetail extends Omit<SideJudged, 'odd' | 'apart'> {
 export interface SheetHeld extends ValvePlace {
   readonly spring: Spring;
   readonly lack: string;
+  /** What was wrong with it may have made it read high. */
+  readonly mayBeLess?: true;
 }
 
 /** Two arms that sat on the same two valves, and what that decides. */

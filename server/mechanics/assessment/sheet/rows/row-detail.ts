@@ -4,6 +4,7 @@ import type { AssessedQuestion } from '../../assessment.ts';
 import { inDoubt } from '../../common/asked.ts';
 import { placeOf } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
+import { WHOSE_VALVE } from '../../ratio/compared/lobe-low.ts';
 import { figureCells, type GapCell, inColumns } from './cells.ts';
 import type { SheetRowDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
@@ -20,7 +21,10 @@ export function isOf({ about, code, restsOn }: AssessedQuestion, row: SheetRow):
     return about.valve === sideOfValve(row.valve) && readingsOf(row).some((id) => restsOn.includes(id));
   // Of the whole sheet: rows that are others entered twice, or whose columns are exchanged.
   if (about.of === 'build' && OF_SHEET.has(code)) return readingsOf(row).some((id) => restsOn.includes(id));
-  return about.of === 'valve' && placeOf(about) === placeOf(row);
+  if (about.of !== 'valve') return false;
+  // Of both valves of a cylinder, taken for one another.
+  const isOfBoth = code === WHOSE_VALVE && about.cylinder === row.cylinder;
+  return placeOf(about) === placeOf(row) || (isOfBoth && readingsOf(row).some((id) => restsOn.includes(id)));
 }
 
 /** A row as pages show it: its figures, what it is asked, and whether that keeps it from its siblings. */

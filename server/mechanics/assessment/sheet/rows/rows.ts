@@ -17,7 +17,7 @@ export interface LiftLot {
   /** How the lash was, where that was said: left in where it was in any of them, out where it was in none. */
   readonly lash?: SheetEvidence['lash'];
   readonly figure: LotFigure;
-  /** Readings that set-ups of the valve speak against: they stay on record, in no figure. */
+  /** Readings that set-ups of the valve speak against, or that wait for others: they stay on record, in no figure. */
   readonly leftOut?: readonly string[];
   /** All of them: a set-up holds, and what is here speaks of nothing. */
   readonly aside?: true;
