@@ -1,8 +1,8 @@
 import { defined } from '../../../shared/defined.ts';
 import { firstAtGrowth } from '../lash/adjuster-words.ts';
-import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
+import type { AssessedQuestion, NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
 import { ended } from './common/first-said.ts';
-import { byId } from './common/said.ts';
+import { byId, keyOf } from './common/said.ts';
 import { SHOP_LOOKS, STRUCK_BY_DESK } from './common/way-out.ts';
 import type { Evidence } from './evidence.ts';
 
@@ -136,8 +136,24 @@ function sentenceUnder({ code, from, answered, first = FIRST[code] }: StopReason
   return answered ? `${LEFT}. ${wayOut}` : `${first}. Then answer what was found.`;
 }
 
+/** The open question that a stop of the readings waits for: the one of its own name, else one of the same entries. */
+function askedUnder(
+  { code, about, answered, from, restsOn }: StopReason,
+  questions: readonly AssessedQuestion[],
+): string | undefined {
+  if (answered || from === 'person') return undefined;
+  const open = questions.filter((each) => each.answered === undefined && keyOf(each.about) === keyOf(about));
+  const asked =
+    open.find((each) => each.code === code) ??
+    open.find((each) => each.restsOn.some((id) => restsOn.includes(id)));
+  return asked?.code;
+}
+
 /** What a stop needs now; none of it turns the engine. Of several the first that is not answered yet. */
-export function actionUnder(stop: readonly StopReason[]): NextAction | undefined {
+export function actionUnder(
+  stop: readonly StopReason[],
+  questions: readonly AssessedQuestion[],
+): NextAction | undefined {
   const reason = stop.find(({ answered }) => !answered) ?? stop[0];
   if (reason === undefined) return undefined;
   return {
@@ -149,6 +165,7 @@ export function actionUnder(stop: readonly StopReason[]): NextAction | undefined
     sentenceAtBench: sentenceUnder(reason, reason.wayOutAtBench ?? reason.wayOut),
     reason: reason.sentence,
     ...(asksPhotograph(reason) ? { photograph: true as const } : {}),
+    ...defined({ settles: askedUnder(reason, questions) }),
     turns: false,
   };
 }

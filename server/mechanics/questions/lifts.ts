@@ -91,3 +91,23 @@ export function isOrdinary(input: QuestionInput, t: Tolerances, lift: number): b
     ),
   );
 }
+
+/** Where nobody says what the arm is: whether such a lift over such a lobe makes a ratio that arms are made in. */
+export function makesARatio(
+  { madeIn = [], spring, lash, ...input }: QuestionInput,
+  t: Tolerances,
+  { lift, lobe }: { readonly lift: number; readonly lobe: number },
+): boolean {
+  const flex = spring === 'light' ? 0 : t.flexMost;
+  // Some of a lash that is known may be in it.
+  const most = lash === 'zero' ? 0 : Math.max(0, ...lashesKnown({ lash, spring, ...input }));
+  // A lobe that was read has no error of a card in it.
+  const room = input.lobePasses.length > 0 ? t.passSpread : t.ordinaryRoom;
+  return madeIn.some((ratio) =>
+    between(
+      lift,
+      lobe * ratio * (1 - t.ordinaryUnder) - flex - most - room,
+      lobe * ratio * (1 + t.ordinaryOver) + room,
+    ),
+  );
+}

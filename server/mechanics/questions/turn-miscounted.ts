@@ -4,14 +4,16 @@ import {
   fellowsOf,
   idsOf,
   isOrdinary,
+  lashesKnown,
   liftsOf,
   lobeInUse,
+  makesARatio,
   ratioExpected,
   valveLift,
 } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
-import { AT_LOBE, changeText, countText, inch, READ_SMALL_HAND } from './words.ts';
+import { AT_LOBE, changeText, countText, inch, lobeChangeText, READ_SMALL_HAND } from './words.ts';
 
 const EQUAL = 1e-9;
 
@@ -28,6 +30,8 @@ interface Place {
   readonly expected: readonly number[];
   /** True if nothing need be missing from the lift. */
   readonly explained: (lift: number) => boolean;
+  /** Where nobody says what the arm is: whether such a lift makes one of the ratios that arms are made in. */
+  readonly makes?: ((lift: number) => boolean) | undefined;
 }
 
 function turnsMissing(input: QuestionInput, t: Tolerances, lift: number, expected: number) {
@@ -57,6 +61,19 @@ function miscountOf(input: QuestionInput, t: Tolerances, place: Place, pass: Pas
   return { pass, turns: best.turns, strong: best.tightly && !explained };
 }
 
+/** A lift that makes no ratio of the trade, and with the fewest turns more or less makes one; missed before added. */
+function miscountByRatios(
+  input: QuestionInput,
+  t: Tolerances,
+  { makes }: Place,
+  pass: Pass,
+): Miscount | undefined {
+  if (makes === undefined || makes(pass.lift)) return undefined;
+  const counts = Array.from({ length: t.turnsMost }, (_, at) => [at + 1, -at - 1]).flat();
+  const turns = counts.find((count) => makes(pass.lift + count * input.perTurn));
+  return turns === undefined ? undefined : { pass, turns, strong: true };
+}
+
 /** ` from pass 2, .461 in`, ` from passes 1, 2 and 3`; nothing where they have no numbers. */
 function passesText(word: string, alike: readonly Miscount[]): string {
   const numbers = alike.flatMap(({ pass }) => pass.number ?? []);
@@ -64,6 +81,12 @@ function passesText(word: string, alike: readonly Miscount[]): string {
   if (first === undefined || numbers.length < alike.length) return '';
   if (others.length === 0) return ` ${word} pass ${first}, ${inch(alike[0]?.pass.lift ?? 0)}`;
   return ` ${word} passes ${[first, ...others.slice(0, -1)].join(', ')} and ${others.at(-1)}`;
+}
+
+/** With the ratio that it would make; of a lobe that is held to its card, what the card says is enough. */
+function sizeOf(input: QuestionInput, { name, makes }: Place, from: number, to: number): string {
+  const valve = makes === undefined ? undefined : valveLift(input);
+  return name === 'valve' ? changeText(from, to, lobeInUse(input)) : lobeChangeText(from, to, valve);
 }
 
 function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Question[] {
@@ -87,7 +110,7 @@ function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Qu
         first.turns > 0
           ? `Could ${turns} of the dial be missing${where}?`
           : `Could ${turns} of the dial too many have been counted${where}?`,
-      size: changeText(first.pass.lift, to, place.name === 'valve' ? lobeInUse(input) : undefined),
+      size: sizeOf(input, place, first.pass.lift, to),
       test: READ_SMALL_HAND,
       restsOn: idsOf(alike.map((each) => each.pass).filter((pass) => recorded.includes(pass))),
     },
@@ -107,35 +130,62 @@ function valvePlace(input: QuestionInput, t: Tolerances): Place {
     passes: [...input.valvePasses, ...stated],
     expected: known,
     explained: (lift) => isOrdinary(input, t, lift),
+    makes: makingOver(input, t, (lift, { lobe }) => ({ lift, lobe })),
   };
 }
 
-function lobePlace(input: QuestionInput): Place {
+interface Lifts {
+  readonly lift: number;
+  readonly lobe: number;
+}
+
+/** Only where nobody says what the arm is, and both lifts are known. */
+function makingOver(
+  input: QuestionInput,
+  t: Tolerances,
+  lifts: (read: number, known: Lifts) => Lifts,
+): Place['makes'] {
+  const [lift, lobe] = [valveLift(input), lobeInUse(input)];
+  const { madeIn = [] } = input;
+  if (madeIn.length === 0 || ratioExpected(input) !== undefined) return undefined;
+  // What nobody says of the lash may be as much as is missing.
+  if (input.lash !== 'zero' && lashesKnown(input).length === 0) return undefined;
+  if (lift === undefined || lobe === undefined) return undefined;
+  return (read) => makesARatio(input, t, lifts(read, { lift, lobe }));
+}
+
+function lobePlace(input: QuestionInput, t: Tolerances): Place {
   const ratio = ratioExpected(input);
   const valve = valveLift(input);
   const calculated = ratio === undefined || valve === undefined ? [] : [valve / ratio];
   const expected = input.cardLobeLift === undefined ? calculated : [input.cardLobeLift];
   const passes = input.lobeSource === 'caliper' ? [] : input.lobePasses;
-  return { name: 'lobe', passes, expected, explained: () => false };
+  // With the card to hold it to, a lobe is asked by that alone.
+  const makes =
+    input.cardLobeLift === undefined ? makingOver(input, t, (lobe, { lift }) => ({ lift, lobe })) : undefined;
+  return { name: 'lobe', passes, expected, explained: () => false, makes };
 }
 
-function atPlace(input: QuestionInput, t: Tolerances, place: Place): Question[] {
+interface Alike {
+  readonly place: Place;
+  readonly turns: number;
+  readonly all: readonly Miscount[];
+}
+
+function atPlace(input: QuestionInput, t: Tolerances, place: Place): Alike[] {
   const found = place.passes
-    .map((pass) => miscountOf(input, t, place, pass))
+    .map((pass) => miscountOf(input, t, place, pass) ?? miscountByRatios(input, t, place, pass))
     .filter((each) => each !== undefined);
   const kinds = [...new Set(found.map((each) => each.turns))];
-  return kinds.flatMap((turns) =>
-    ask(
-      input,
-      place,
-      found.filter((each) => each.turns === turns),
-    ),
-  );
+  return kinds.map((turns) => ({ place, turns, all: found.filter((each) => each.turns === turns) }));
 }
 
-/** Row 1: a lift off by whole turns of the dial, at the valve or at the lobe. */
+/** Row 1: a lift off by whole turns of the dial, at the valve or at the lobe; a turn is more often missed than added. */
 export function turnMiscounted(input: QuestionInput, tolerances: Tolerances): Question[] {
-  return [valvePlace(input, tolerances), lobePlace(input)].flatMap((place) =>
+  const found = [valvePlace(input, tolerances), lobePlace(input, tolerances)].flatMap((place) =>
     atPlace(input, tolerances, place),
   );
+  return found
+    .toSorted((a, b) => Number(a.turns < 0) - Number(b.turns < 0))
+    .flatMap(({ place, all }) => ask(input, place, all));
 }

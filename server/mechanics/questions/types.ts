@@ -48,6 +48,8 @@ export interface QuestionInput {
   readonly nominalFrom?: 'mark' | 'sold-as' | undefined;
   /** What it is held to be beside that: stamped as one thing and sold as another. */
   readonly alsoHeldAs?: readonly number[] | undefined;
+  /** Ratios that arms of such valve gear are made in: what a lift is set against where nobody says what the arm is. */
+  readonly madeIn?: readonly number[] | undefined;
   /** Ratios of the same valve on the other spring, if read. */
   readonly lightRatio?: number | undefined;
   readonly runningRatio?: number | undefined;

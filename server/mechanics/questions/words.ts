@@ -30,6 +30,12 @@ export function changeText(from: number, to: number, lobeLift: number | undefine
   return `${inch(Math.abs(to - from))} ${way} would make it ${inch(to)}${ratioClause(to, lobeLift)}.`;
 }
 
+/** The same of a lift at the lobe: `.100 in more would make it .338 in, a ratio of 1.601.` */
+export const lobeChangeText = (from: number, to: number, valveLift: number | undefined): string =>
+  valveLift === undefined
+    ? changeText(from, to, undefined)
+    : changeText(from, to, undefined).replace(/\.$/, `${ratioClause(valveLift, to)}.`);
+
 /** What is asked of the lobe says so: by it an answer is known as one of the lobe. */
 export const AT_LOBE = ' at the lobe';
 

@@ -1,4 +1,6 @@
 import { turningCaution } from '../cam/caution.ts';
+import { IN } from '../kit/si.ts';
+import { defaultTolerances } from '../questions/tolerances.ts';
 import { byIndicator, type OneLift, type ReadLift } from './lift-fields.ts';
 import { isSinking } from './passes.ts';
 
@@ -54,12 +56,12 @@ export function fullLiftCautions(given: Given): string[] {
           'Read under the running spring: this is what is left after flex and can’t be set against a stamp; read it on a light spring for that.',
         ]
       : []),
-    ...(isSinking(given.valveLift.readings)
+    ...(isSinking(given.valveLift.readings, defaultTolerances.sinkPerPassDoubtful * IN)
       ? [
           'Each pass at the valve reads lower than the one before: the lifter is sinking, and a mean settles nothing.',
         ]
       : []),
-    ...(isSinking(passesOf(given.lobe))
+    ...(isSinking(passesOf(given.lobe), defaultTolerances.sinkPerPass * IN)
       ? ['Each pass at the lobe reads lower than the one before: find out why before taking the mean.']
       : []),
     turningCaution,

@@ -64,6 +64,14 @@ function signComponents(
     : [foldComponent('signs-fold', 'A sign of damage was seen or felt: say which, and it stops', slots)];
 }
 
+/** What is next is asked on another step: nothing else is put to whoever looks here before that. */
+function askedElsewhere({ assessment: { next, details } }: CallContext): string | undefined {
+  const [first] = details.noise.checks;
+  const isNext = first !== undefined && next?.id === `next:noise:${first.code}`;
+  return isNext && first.step !== 'noise' && !first.turns ? ASKED_FIRST : undefined;
+}
+
+const ASKED_FIRST = 'What stands under Next is asked first. The questions about the noise go on after it.';
 const NONE_OPEN = 'No question is open.';
 /** Questions are open below: it is not said that none is. */
 const NONE_PARTS =
@@ -79,7 +87,8 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   const again = new Set(noise.checks.map(({ code }) => code));
   const isOpen = ({ code, answered }: AssessedQuestion) => answered === undefined || again.has(code);
   const open = own.filter(isOpen);
-  const now = firstOpen(context, open);
+  const elsewhere = askedElsewhere(context);
+  const now = elsewhere === undefined ? firstOpen(context, open) : undefined;
   const cards = (questions: readonly AssessedQuestion[]) => questionCards(context, questions, rejected);
   const asked = cards(now === undefined ? [] : [now]);
   const answered = cards(own.filter((each) => !isOpen(each)));
@@ -88,7 +97,9 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   // While they are what is asked, they stand there, and not once more below it.
   const sign: PageForm[] = signs === undefined || signs === now ? [] : [signForm(context, signs)];
   const entry = [
-    ...(now === undefined ? [noticeComponent(open.length === 0 ? NONE_OPEN : NONE_PARTS)] : asked.slots),
+    ...(now === undefined
+      ? [noticeComponent(elsewhere ?? (open.length === 0 ? NONE_OPEN : NONE_PARTS))]
+      : asked.slots),
     ...signComponents(context, sign, rejected),
   ];
   const said = stepHeadlines(context, 'noise');

@@ -85,7 +85,7 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
     };
     const stops = stopReasons(evidence, sheetPart(evidence).stop);
     expect(stops).toHaveLength(4);
-    for (const action of stops.flatMap((each) => actionUnder([each]) ?? [])) {
+    for (const action of stops.flatMap((each) => actionUnder([each], []) ?? [])) {
       expect(action.turns).toBe(false);
       expect(action.sentence).not.toMatch(/\b(turn|run|fire|start|crank)\b/i);
       expect(action.reason).toMatch(/^Do not/);

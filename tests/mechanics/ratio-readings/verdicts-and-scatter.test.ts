@@ -43,8 +43,11 @@ describe('peaks that fall each time (common practice, no source)', () => {
     [[3, 3, 3], false],
     [[3, 2, 2.5], false],
     [[1, 2, 3], false],
-  ])('%j: %s', (readings, sinking) => {
-    expect(isSinking(readings)).toBe(sinking);
+    // Half a unit a pass is what the hand is read to.
+    [[3, 2.5, 2], false],
+    [[3, 2.5, 1], true],
+  ])('%j, of one unit a pass and more: %s', (readings, sinking) => {
+    expect(isSinking(readings, 1)).toBe(sinking);
   });
 });
 

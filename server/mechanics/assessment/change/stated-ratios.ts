@@ -90,7 +90,7 @@ export function notMeasured({ from, value, said }: Stated): ChangeRatio {
   };
 }
 
-function ofCard(value: number): ChangeRatio {
+function ofCard({ value, said }: CardsOwn): ChangeRatio {
   return {
     from: 'card',
     basis: 'stated',
@@ -100,7 +100,7 @@ function ofCard(value: number): ChangeRatio {
     lashIn: false,
     lacks: [],
     restsOn: [],
-    said: `the ${nominalSaid(value)} the card assumes`,
+    said,
     source: `only stated: taken as good to ${percent(STATED_RATIO.share)} (${STATED_RATIO.source})`,
   };
 }
@@ -118,16 +118,24 @@ export const onNow = (card: ChangeRatio | undefined): ChangeRatio | undefined =>
 export const onThen = (card: ChangeRatio | undefined): ChangeRatio | undefined =>
   card && asTheCard(card, 'what a gap was read with');
 
+interface CardsOwn {
+  readonly value: number;
+  readonly said: string;
+}
+
 /** What the card works with: said, or its valve lift over its lobe lift where no lash can be in it. */
-function cardRatio({ card }: Evidence, side: Side): number | undefined {
+export function assumedByCard({ card }: Evidence, side: Side): CardsOwn | undefined {
   const { lobeLift, valveLift, lash } = card[side];
-  if (card.assumedRatio !== undefined) return card.assumedRatio;
-  if (lobeLift === undefined || valveLift === undefined || (lash ?? 0) > 0) return undefined;
-  return valveLift / lobeLift;
+  const { assumedRatio } = card;
+  if (assumedRatio !== undefined)
+    return { value: assumedRatio, said: `the ${nominalSaid(assumedRatio)} the card assumes` };
+  if (lobeLift === undefined || valveLift === undefined || lobeLift <= 0 || (lash ?? 0) > 0) return undefined;
+  const value = valveLift / lobeLift;
+  return { value, said: `the ${nominalSaid(value)} of the card’s own lifts` };
 }
 
 /** What the card works with, as a ratio to set others against. */
 export function cardsRatio(evidence: Evidence, side: Side): ChangeRatio | undefined {
-  const card = cardRatio(evidence, side);
+  const card = assumedByCard(evidence, side);
   return card === undefined ? undefined : ofCard(card);
 }

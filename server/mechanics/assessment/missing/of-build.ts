@@ -3,6 +3,7 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { SIDES } from '../../../../shared/sides.ts';
 import { springNeeds } from '../../consequences/spring-needs.ts';
+import { assumedByCard } from '../change/stated-ratios.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { setUpsNow } from '../ratio/read/set-ups.ts';
@@ -176,7 +177,8 @@ const ofCard = (evidence: Evidence): Need[] => {
       'assumed-ratio',
       'the ratio the card assumes',
       'Read off the card which rocker ratio it assumes.',
-      card.assumedRatio !== undefined,
+      // Its own lifts say it as well, and are calculated with.
+      card.assumedRatio !== undefined || SIDES.some((side) => assumedByCard(evidence, side) !== undefined),
       { ...MUST, at: { field: 'cam.assumedRatio' } },
     ),
     ...lashOfCard(evidence),

@@ -72,7 +72,8 @@ function ofPasses(evidence: Evidence, { known, group }: GroupExplained, newest: 
     {
       ...MUST_TURN,
       begun: isAtValve && lifts === 0 && lobes > 0,
-      started: isAtValve && lifts === 0 && isBegun,
+      // Its passes stay what is next until all of them are in.
+      started: isAtValve && lifts < PASSES && isBegun,
       about,
       reads: 'valve-lift',
     },

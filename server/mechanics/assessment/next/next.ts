@@ -133,7 +133,7 @@ const mended = ({ lacking, questions, mend }: NextGiven): NextAction | undefined
  */
 export function nextOf(given: NextGiven): NextAction | undefined {
   const { closed, stop, notToRun, questions } = given;
-  const under = actionUnder(stop);
+  const under = actionUnder(stop, questions);
   if (under !== undefined) return under;
   if (closed) return undefined;
   return (

@@ -1,4 +1,5 @@
-import type { AssessedQuestion, NextAction, Subject } from '../assessment.ts';
+import { defined } from '../../../../shared/defined.ts';
+import type { AssessedQuestion, EnteredAt, NextAction, Subject } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
 import { asItStands, comesFirst, readAtLast } from '../noise/checks.ts';
 import type { NoiseCheck, NoiseDetail } from '../noise/detail.ts';
@@ -38,6 +39,12 @@ function reasonOf({ code, apart, pairs }: NoiseCheck, { candidates }: NoiseDetai
 
 const MOST = 'Of all that can be asked or seen now, it tells the most causes apart.';
 
+/** What the engine has is entered with it, in a field of its own. */
+const ENTERED_AT: Readonly<Partial<Record<string, EnteredAt>>> = {
+  lifter: { field: 'engine.lifter' },
+  mounting: { field: 'engine.rockerMounting' },
+};
+
 function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextAction | undefined {
   if (check === undefined) return undefined;
   const { code, step, sentence, turns } = check;
@@ -49,6 +56,7 @@ function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextActio
     about,
     sentence,
     reason: reasonOf(check, detail),
+    ...defined({ at: ENTERED_AT[code] }),
     turns,
   };
 }

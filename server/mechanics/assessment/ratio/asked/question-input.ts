@@ -7,6 +7,7 @@ import { forSide, plansOf } from '../../common/plans.ts';
 import { placeOf } from '../../common/said.ts';
 import type { AnswerEvidence, Evidence, PassEvidence, PassKind, Spring } from '../../evidence.ts';
 import { claimsOn } from '../claims/marks.ts';
+import { madeIn } from '../claims/nominals.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
 import { lashesOnLog } from './lash-offered.ts';
 
@@ -110,6 +111,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     nominalRatio: claim?.ratio,
     nominalFrom: claim?.to,
     alsoHeldAs: [...others.map(({ ratio }) => ratio), ...soldNow(evidence, setUp)],
+    madeIn: madeIn(evidence),
     lightRatio: light?.ratio,
     runningRatio: running?.ratio,
     lightLash: light?.lash,

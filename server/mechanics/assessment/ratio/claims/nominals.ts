@@ -20,3 +20,7 @@ export function nominalsOf(evidence: Evidence): number[] {
   const all = new Set([...named, ...NOMINAL_RATIOS, ...catalogue]);
   return [...all].slice(0, MOST_NAMES).sort(rising);
 }
+
+/** Rocker arms on pushrods are made in ratios with names; other valve gear has whatever its lengths give. */
+export const madeIn = (evidence: Evidence): number[] | undefined =>
+  (evidence.engine.gear ?? 'pushrod') === 'pushrod' ? nominalsOf(evidence) : undefined;

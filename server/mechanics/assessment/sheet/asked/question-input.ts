@@ -3,6 +3,7 @@ import { IN } from '../../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../../questions/types.ts';
 import { medianKnown } from '../../../valve-sheet/siblings.ts';
 import type { Evidence, LifterState, SheetEvidence, Side, ValvePlace } from '../../evidence.ts';
+import { madeIn } from '../../ratio/claims/nominals.ts';
 import { perTurnOf } from '../../ratio/read/dial.ts';
 import type { LiftLot, SheetRow } from '../rows/rows.ts';
 
@@ -81,6 +82,7 @@ export function questionInput(
     cardRatio: card.assumedRatio,
     nominalRatio:
       lot.soldAsThen ?? rockers.soldAs ?? (card.assumedRatio === undefined ? beside.own.ratio : undefined),
+    madeIn: madeIn(evidence),
     otherPeaks: beside.peaks.filter((peak) => peak > 0).map((peak) => peak / IN),
   };
 }
