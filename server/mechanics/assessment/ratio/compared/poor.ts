@@ -5,8 +5,8 @@ import { inDoubt } from '../../common/asked.ts';
 import { inches, listed } from '../../common/said.ts';
 import { groupKey } from '../read/group-key.ts';
 import type { RatioLack } from '../read/lack.ts';
-import { ZERO_RETURNS_WITHIN } from '../read/passes.ts';
 import { spreadOf } from '../read/passes-repeat.ts';
+import { ZERO_RETURNS_WITHIN } from '../read/zero.ts';
 import type { SetUpKnown } from './known.ts';
 
 /** What the passes show of themselves, in the order in which it is looked at. */
