@@ -9,7 +9,7 @@ import { sheetPart } from '../../mechanics/assessment/sheet/sheet.ts';
 import { nowOnValves } from '../../records/arms/placements.ts';
 import type { Call } from '../../records/calls/calls.ts';
 import { toLashLines } from '../../records/lash-log/lash-log.ts';
-import { howOf } from '../../records/sheet/sheet-readings.ts';
+import { armRead, howOf } from '../../records/sheet/sheet-readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { asIfKept } from '../as-if-kept.ts';
@@ -35,7 +35,11 @@ function asKept(record: BuildRecord, how: SheetHow, readings: readonly NotKept[]
     reading,
     ...howOf(how, kind),
     arms: how.arms,
-    armId: armId ?? now.find((seat) => seat.cylinder === cylinder && seat.valve === valve)?.armId,
+    armId: armRead(
+      how.arms,
+      armId,
+      now.find((seat) => seat.cylinder === cylinder && seat.valve === valve)?.armId,
+    ),
   }));
 }
 

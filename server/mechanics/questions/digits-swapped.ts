@@ -1,6 +1,7 @@
 import { between, within } from './compare.ts';
 import { expectedLifts, fellowsOf, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
+import { turnMiscounted } from './turn-miscounted.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
 import { ENTER_AGAIN, inch } from './words.ts';
 
@@ -38,18 +39,20 @@ interface Read {
   readonly inMillimetres: boolean;
   /** What else was read goes with it the other way round, and not as it is. */
   readonly meets?: (value: number) => boolean;
-  /** An ordinary arm makes it. */
-  readonly isOrdinary?: (value: number) => boolean;
+  /** A turn of the dial is asked about as well, and an ordinary arm makes this. */
+  readonly besideTurn?: (value: number) => boolean;
 }
 
-function ask({ name, passes, expected, inMillimetres, meets, isOrdinary: ordinary }: Read): Question[] {
+function ask({ name, passes, expected, inMillimetres, meets, besideTurn }: Read): Question[] {
   const off = (value: number) => Math.min(...expected.map((each) => Math.abs(value - each)));
   if (expected.length === 0) return [];
   const found = passes.flatMap(({ lift }) => {
     const [best] = digitsAround(lift, inMillimetres).toSorted((a, b) => off(a) - off(b));
     if (best === undefined || off(lift) <= 2 * FITS) return [];
-    // No arm makes what is as far off as a turn of the dial: what an ordinary one makes is asked beside that turn.
-    return within(off(best), FITS) || (off(lift) > FAR && ordinary?.(best) === true) ? [{ lift, best }] : [];
+    // What is a turn of the dial off is no arm: what an ordinary one makes, which reads over, is asked beside that turn.
+    return within(off(best), FITS) || (off(lift) > FAR && besideTurn?.(best) === true)
+      ? [{ lift, best }]
+      : [];
   });
   const [first] = found;
   if (first === undefined || found.length < passes.length) return [];
@@ -106,10 +109,9 @@ export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Que
           passes: input.valvePasses,
           expected: expectedLifts(input),
           inMillimetres,
-          isOrdinary: (best) =>
-            expectedLifts(input).some((each) =>
-              between(best, each * (1 - tolerances.ordinaryUnder), each * (1 + tolerances.ordinaryOver)),
-            ),
+          besideTurn: (best) =>
+            turnMiscounted(input, tolerances).some(({ of }) => of === undefined) &&
+            expectedLifts(input).some((each) => between(best, each, each * (1 + tolerances.ordinaryOver))),
         });
   const ofLobe =
     lobe === undefined || isBorneOut(lift, lobe, ratio, tolerances)

@@ -21,6 +21,13 @@ async function armsNow(tx: Tx, principal: Principal, buildId: string): Promise<R
   return new Map(now.map(({ cylinder, valve, armId }) => [`${cylinder} ${valve}`, armId]));
 }
 
+/** The arm that was read: the one that is named; else the one that sits there, unless the arms before were on. */
+export const armRead = (
+  arms: NewSheetReadings['arms'],
+  named: string | undefined,
+  sitting: string | undefined,
+): string | undefined => named ?? (arms === 'before' ? undefined : sitting);
+
 /** How one reading was taken: as its column was, else as the rest. */
 export function howOf(
   { spring, lifter, tool, columns }: Omit<NewSheetReadings, 'readings'>,
@@ -114,8 +121,7 @@ export async function keepSheetReadings(
         ...columnsOf(reading),
         ...howOf(input, kind),
         arms,
-        // With the arms before the one that sits there now was not read; one that is named was.
-        arm_id: armId ?? (arms === 'before' ? null : (sits.get(`${cylinder} ${valve}`) ?? null)),
+        arm_id: armRead(arms, armId, sits.get(`${cylinder} ${valve}`)) ?? null,
         replaces: null,
         ...author(principal),
       }),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { openCall } from '../../tools/call.ts';
 import { at, rowWhere } from '../../tools/numbers.ts';
-import { EIGHT, lift, sheetService } from './tools.ts';
+import { EIGHT, HOW, lift, sheetService } from './tools.ts';
 
 const { open, post, sheetOf, keep, armOn, place } = sheetService();
 
@@ -56,5 +56,26 @@ describe('an odd valve on the sheet', () => {
     expect(at(json, 'springs', 0, 'swaps', 0, 'verdict')).toBe('part');
     // The odd one is now where the arm is; the lift before the swap is not averaged into it.
     expect(at(json, 'springs', 0, 'sides', 0, 'odd', 0, 'cylinder')).toBe(4);
+  });
+
+  test('and so where what was read before it is entered last, with its arm, as of the arms before', async () => {
+    const { buildId } = await openCall(open().service, open().person);
+    const [e, d] = [await armOn(buildId, 'arm E', 4), await armOn(buildId, 'arm D', 5)];
+    const NOW: Readonly<Record<number, string>> = { 4: '.525 in', 5: '.560 in' };
+    const late = EIGHT.map((each) =>
+      each.kind === 'valve-lift' ? { ...each, reading: NOW[each.cylinder] ?? each.reading } : each,
+    );
+    await keep(buildId, late);
+    const done = await post(`/api/v1/builds/${buildId}/sheet`, {
+      ...HOW,
+      arms: 'before',
+      readings: [
+        { ...lift(5, '.525 in'), armId: e },
+        { ...lift(4, '.560 in'), armId: d },
+      ],
+    });
+    expect(done.status).toBe(201);
+    const { json } = await sheetOf(buildId);
+    expect(at(json, 'springs', 0, 'swaps', 0, 'verdict')).toBe('part');
   });
 });

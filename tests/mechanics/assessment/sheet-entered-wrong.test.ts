@@ -108,3 +108,20 @@ test('digits of a lift that is level with another one as it is are not asked abo
   const three = [lift(1, 0.565), lift(2, 0.566), lift(3, 0.545)];
   expect(told(three).asked.filter((ask) => ask.includes('two digits'))).toEqual([]);
 });
+
+test('columns that are exchanged are no ground to ask for the heights of the springs', () => {
+  // Lobes of .565 under 1.6 would lift .904, and there is .650 to solid: the lobes are what is wrong.
+  const NAME: Readonly<Record<string, SheetEvidence['kind']>> = {
+    'lobe-lift': 'valve-lift',
+    'valve-lift': 'lobe-lift',
+  };
+  const sheet = CYLINDERS.flatMap((each) => rowOf(each)).map((each) => ({
+    ...each,
+    kind: NAME[each.kind] ?? each.kind,
+  }));
+  const springs = { installedHeight: 1.8 * 0.0254, solidHeight: 1.15 * 0.0254 };
+  const { questions } = assess({ ...BUILD, rockers: { soldAs: 1.6 }, springs, sheet });
+  const codes = questions.map(({ code }) => code);
+  expect(codes).toContain('lifts-exchanged');
+  expect(codes).not.toContain('springs-bind-already');
+});

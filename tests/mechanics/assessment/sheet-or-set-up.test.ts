@@ -122,7 +122,9 @@ describe('the sheet and a set-up of one valve do not go together', () => {
       expect(told.headlines.join(' ')).not.toContain('2 intake is the odd one');
     }
     expect(since(3).headlines.join(' ')).toContain('2 intake is the odd one');
-    expect(ofTwo(since(3, [0.5605, 0.56, 0.5595])).join(' ')).toContain('come to the same as the per-valve sheet');
+    expect(ofTwo(since(3, [0.5605, 0.56, 0.5595])).join(' ')).toContain(
+      'come to the same as the per-valve sheet',
+    );
     expect(ofTwo(since(3, [0.5605, 0.58, 0.5595])).join(' ')).toContain('base, lifter and lash looked at');
   });
 

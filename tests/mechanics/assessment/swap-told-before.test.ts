@@ -47,5 +47,7 @@ test('lifts with the arm named decide a swap, whether they were said to be of th
 
 test('an arm that is off the engine is history', () => {
   const off = early({ arms: 'before', armId: 'arm-of-another-set' });
-  expect(heard({ ...swapped, sheet: [...swapped.sheet, ...off] }).headlines).toEqual(heard(swapped).headlines);
+  expect(heard({ ...swapped, sheet: [...swapped.sheet, ...off] }).headlines).toEqual(
+    heard(swapped).headlines,
+  );
 });

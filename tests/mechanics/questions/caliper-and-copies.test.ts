@@ -4,7 +4,7 @@ import { caliperOnLobe } from '../../../server/mechanics/questions/caliper-on-lo
 import { copiedReading } from '../../../server/mechanics/questions/copied-reading.ts';
 import type { QuestionInput } from '../../../server/mechanics/questions/types.ts';
 import { cleanEngine, lobeOf, passes, readCleanly, trueEngine } from './engine.ts';
-import { first, lobe, plain, weightOf } from './plain.ts';
+import { first, lobe, plain, valve, weightOf } from './plain.ts';
 
 const caliper = (lift: number): QuestionInput => ({
   ...plain,
@@ -75,5 +75,29 @@ describe('one number on many valves', () => {
     });
     expect(asked.every(([, copied]) => copied === 'strong')).toBe(true);
     expect(asked.filter(([clean]) => clean !== 'quiet').length).toBeLessThan(10);
+  });
+});
+
+describe('the lift that a card for other rockers makes', () => {
+  // .3605 x 1.5 = .54075: arithmetic. Arms stamped 1.6 lift .577 of it.
+  const card15: QuestionInput = {
+    ...plain,
+    lobePasses: lobe(0.3605),
+    cardLobeLift: 0.3605,
+    cardRatio: 1.5,
+    nominalRatio: 1.6,
+    valvePasses: valve(0.541),
+  };
+
+  it('is asked about, weakly: was it read, or is it the card’s', () => {
+    expect(weightOf(copiedReading, card15)).toBe('weak');
+    expect(first(copiedReading, card15).ask).toBe('Was the valve lift of .541 in read, or is it the card’s?');
+  });
+
+  it('is not, where it reads otherwise, where the arms are as the card has them, or an arm may make it', () => {
+    expect(weightOf(copiedReading, { ...card15, valvePasses: valve(0.543) })).toBe('quiet');
+    expect(weightOf(copiedReading, { ...card15, valvePasses: valve(0.541, 0.5425) })).toBe('quiet');
+    expect(weightOf(copiedReading, { ...card15, nominalRatio: 1.5 })).toBe('quiet');
+    expect(weightOf(copiedReading, { ...card15, nominalRatio: 1.52 })).toBe('quiet');
   });
 });

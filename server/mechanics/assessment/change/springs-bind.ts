@@ -30,10 +30,15 @@ type Worked = Pick<ChangeDetail, 'about' | 'before' | 'gaps'>;
 const bindOf = ({ gaps }: Pick<Worked, 'gaps'>): ChangeGap['before'] =>
   gaps.find(({ name }) => name === 'coil-bind')?.before;
 
+/** A lift that it is worked out from waits for an answer: it says nothing of the heights of the springs. */
+const isLiftDoubted = ({ gaps }: Pick<Worked, 'gaps'>): boolean =>
+  gaps.some(({ name, lacks }) => name === 'coil-bind' && lacks.some(({ code }) => code === 'answer'));
+
 /** By the heights as entered the coils would touch with the ratio that was there already. */
 function bindsAlready(detail: Worked): boolean {
   const before = bindOf(detail);
-  return before?.basis === 'calculated' && before.value !== undefined && before.value < 0;
+  const binds = before?.basis === 'calculated' && before.value !== undefined && before.value < 0;
+  return binds && !isLiftDoubted(detail);
 }
 
 /** An engine that ran is one whose springs did not bind: one of the two heights was read wrong, or the ratio was another. */

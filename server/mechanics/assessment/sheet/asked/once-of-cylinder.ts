@@ -58,7 +58,11 @@ function answerOfBoth(
 }
 
 /** The other valve of the cylinder reads its own lobe: that this one was read there says the less. */
-function isOtherRead(rows: readonly SheetRow[], { question, cylinder, valve }: OfValve, all: readonly OfValve[]) {
+function isOtherRead(
+  rows: readonly SheetRow[],
+  { question, cylinder, valve }: OfValve,
+  all: readonly OfValve[],
+) {
   const other = rows.find((row) => row.cylinder === cylinder && row.valve === OTHER[valve]);
   const isAsked = all.some((each) => each.cylinder === cylinder && each.valve === OTHER[valve]);
   return question.answered === undefined && other?.lobe?.value !== undefined && !isAsked;

@@ -180,7 +180,11 @@ const liftsSince = (evidence: Evidence, { lot, others, agreeing }: Beside, quest
 };
 
 /** What came up now so, now so, comes up three times alike: one reading more is only one of them again. */
-function steadied(evidence: Evidence, beside: Beside, question: AssessedQuestion): Holds | undefined | 'moves' {
+function steadied(
+  evidence: Evidence,
+  beside: Beside,
+  question: AssessedQuestion,
+): Holds | undefined | 'moves' {
   const since = liftsSince(evidence, beside, question);
   if (since.length < ENOUGH_SINCE || !within(Math.min(...since), Math.max(...since))) return 'moves';
   const [value = 0] = since;

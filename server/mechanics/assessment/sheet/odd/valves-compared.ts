@@ -1,5 +1,5 @@
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
-import type { AssessedQuestion } from '../../assessment.ts';
+import type { AssessedQuestion, Judgement } from '../../assessment.ts';
 import { placeOf } from '../../common/said.ts';
 import type { Evidence, Side } from '../../evidence.ts';
 import type { SetUpKnown } from '../../ratio/compared/known.ts';
@@ -15,6 +15,7 @@ import { ratiosOf } from '../rows/ratios.ts';
 import type { SheetRow } from '../rows/rows.ts';
 import { groupsTold } from '../sides/group-off.ts';
 import { sidesAgain, sidesAgainTold } from '../sides/side-again.ts';
+import { SIDE_OTHERS } from '../sides/side-clean.ts';
 import { sidesTold } from '../sides/side-told.ts';
 import { compare } from './compare.ts';
 import { isMarked } from './marked-told.ts';
@@ -72,8 +73,13 @@ export function valvesCompared(
     { sides: all, ratios, waiting },
     raised,
   );
+  // Of a side that is read again that is told, and what is left of it.
+  const isAgain = ({ id, about }: Judgement): boolean =>
+    id.startsWith(SIDE_OTHERS) &&
+    about.of === 'side' &&
+    again.some(({ left: own }) => own.some(({ valve }) => sideOfValve(valve) === sideOfValve(about.valve)));
   const told = {
-    judgements: [...sidesAgainTold(again, ratios), ...ofSides.judgements],
+    judgements: [...sidesAgainTold(again, ratios), ...ofSides.judgements.filter((each) => !isAgain(each))],
     questions: [...ofSides.questions, ...ofLeft.questions.filter(({ answered }) => answered !== undefined)],
   };
   const grouped = groupsTold(evidence, rows, sides);

@@ -10,6 +10,8 @@ export interface HowMany {
   readonly read: number;
   /** What the engine has; left out where its cylinders are not on record. */
   readonly of?: number;
+  /** Of those that the sheet lacks, as many were read in set-ups. */
+  readonly inSetUps?: number;
 }
 
 /** A valve that is entered and that the engine does not have was misnamed: it is asked about, and stands beside no others. */
@@ -20,6 +22,21 @@ export const isOfEngine = (evidence: Evidence, { cylinder, valve }: ValvePlace):
 /** Nobody said how many valves a cylinder has. */
 const isUnknown = ({ engine: { intakeValves, exhaustValves } }: Evidence): boolean =>
   intakeValves === undefined && exhaustValves === undefined;
+
+/** The valves of a side of which this was read in set-ups on that spring. */
+function placesInSetUps(
+  { setUps, passes }: Evidence,
+  side: Side,
+  kind: SheetKindName,
+  spring: Spring | undefined,
+): string[] {
+  const own = setUps.filter(
+    (setUp) => sideOfValve(setUp.valve) === side && (spring === undefined || setUp.spring === spring),
+  );
+  return own
+    .filter(({ id }) => passes.some((pass) => pass.standing && pass.setUpId === id && pass.kind === kind))
+    .map(placeOf);
+}
 
 /** Valves of a side of which this was read, and how many of them the engine has. */
 export function howMany(
@@ -42,8 +59,11 @@ export function howMany(
     keysOf(VALVES).filter((name) => sideOfValve(name) === side && valveNames(evidence).includes(name)),
   );
   for (const { valve } of read) names.add(valve);
+  const onSheet = new Set(read.map(placeOf));
+  const inSetUps = new Set(placesInSetUps(evidence, side, kind, spring).filter((at) => !onSheet.has(at)));
   return {
-    read: new Set(read.map(placeOf)).size,
+    read: onSheet.size,
+    ...(inSetUps.size === 0 ? {} : { inSetUps: inSetUps.size }),
     ...(cylinders === undefined ? {} : { of: cylinders * names.size }),
   };
 }
@@ -53,18 +73,19 @@ export const together = (sides: readonly HowMany[]): HowMany => ({
   count: sides.reduce((sum, { count }) => sum + count, 0),
   read: sides.reduce((sum, { read }) => sum + read, 0),
   ...(sides.some(({ of }) => of === undefined) ? {} : { of: sides.reduce((sum, { of = 0 }) => sum + of, 0) }),
+  inSetUps: sides.reduce((sum, { inSetUps = 0 }) => sum + inSetUps, 0),
 });
 
 /**
  * `all 8 intakes`; `the 5 intakes read so far (of 8)` while the engine has more; `7 of the 8 intakes` where one that was
  * read is left out. `all` is said of all that the engine has alone.
  */
-export function manySaid({ count, read, of }: HowMany, what = ''): string {
+export function manySaid({ count, read, of, inSetUps = 0 }: HowMany, what = ''): string {
   const named = what === '' ? '' : ` ${what}`;
   if (of !== undefined && read >= of)
     return count === of ? `all ${of}${named}` : `${count} of the ${of}${named}`;
-  const out = of === undefined ? '' : ` (of ${of})`;
-  return count === read
-    ? `the ${count}${named} read so far${out}`
-    : `${count} of the ${read}${named} read so far${out}`;
+  // Those that the sheet lacks were read in set-ups: none is left to read.
+  const isAll = of !== undefined && read + inSetUps >= of;
+  const where = isAll ? 'on the sheet' : `read so far${of === undefined ? '' : ` (of ${of})`}`;
+  return count === read ? `the ${count}${named} ${where}` : `${count} of the ${read}${named} ${where}`;
 }

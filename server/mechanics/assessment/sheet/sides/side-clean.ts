@@ -3,7 +3,7 @@ import type { Judgement } from '../../assessment.ts';
 import { inches, ratioSaid } from '../../common/said.ts';
 import { manySaid, together } from '../rows/how-many.ts';
 import { isLashIn, type Level } from './side-level.ts';
-import { lashLack, lashTold, SPRING, standing } from './side-words.ts';
+import { lashLack, lashTold, plural, SPRING, standing } from './side-words.ts';
 
 /** No valve of the side stands out: that is an answer, and is said. */
 function cleanOf(level: Level): Judgement {
@@ -16,6 +16,23 @@ function cleanOf(level: Level): Judgement {
     sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}${lashTold(level)}`,
     lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
     ...(level.ratio !== undefined && isLashIn(level) ? { again: 'lash-in' } : {}),
+    restsOn,
+  };
+}
+
+/** `side-others:…`: of a side of which one valve stands out or waits. */
+export const SIDE_OTHERS = 'side-others:';
+
+/** Of a side of which a valve stands out, or waits for an answer: what the others come to. */
+export function othersTold(level: Level): Judgement {
+  const { side, spring, farthest, restsOn, count, of, read, inSetUps = 0 } = level;
+  const left = of !== undefined && read + inSetUps < of ? ` read so far (of ${of})` : '';
+  return {
+    id: `${SIDE_OTHERS}${spring}:${side}`,
+    about: { of: 'side', valve: side },
+    against: { to: 'siblings' },
+    sentence: `The other ${count} ${plural(side)}${left} lie within ${inches(Math.max(farthest, allowance('repeat') / 2))} of their middle${SPRING[spring]}.${standing(level, false)}${lashTold(level)}`,
+    lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : lashLack(level),
     restsOn,
   };
 }

@@ -1,9 +1,12 @@
+import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
+import { placeOf } from '../../common/said.ts';
 import type { Evidence, Side } from '../../evidence.ts';
+import { lobesUnlikeOf } from '../lobes/lobe-unlike.ts';
 import type { SheetRatioDetail, SheetSideDetail } from '../rows/detail.ts';
 import type { SheetRow } from '../rows/rows.ts';
-import { apartOf, cleanTold } from './side-clean.ts';
-import { isOff, levelOf, lobesOffCard, sidesOf } from './side-level.ts';
+import { apartOf, cleanTold, othersTold } from './side-clean.ts';
+import { isOff, type Level, levelOf, lobesOffCard, sidesOf } from './side-level.ts';
 import { lobesTold } from './side-lobes.ts';
 import { nameOfSide } from './side-name.ts';
 import { offTold } from './side-off.ts';
@@ -19,6 +22,27 @@ interface Sides {
   readonly ratios: readonly SheetRatioDetail[];
   /** Sides with a valve in doubt. */
   readonly waiting: readonly Side[];
+}
+
+/** Those of a side that are neither odd nor asked about, where they are most of it and have a middle. */
+function othersOf(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  { side, spring, read }: Level,
+  { sides, ratios }: Pick<Sides, 'sides' | 'ratios'>,
+): Level[] {
+  const own = sides.find((each) => sideOfValve(each.side) === side && each.spring === spring);
+  if (own === undefined || own.noMiddle !== undefined || lobesUnlikeOf(own).length > 0) return [];
+  const out = new Set([...own.odd, ...own.lobesDown].map(placeOf));
+  const level = levelOf(
+    evidence,
+    own,
+    rows.filter((row) => !out.has(placeOf(row))),
+    ratios,
+  );
+  return level === undefined || level.count === read || 2 * level.count <= read || isOff(level)
+    ? []
+    : [{ ...level, named: nameOfSide(evidence, level) }];
 }
 
 /**
@@ -59,9 +83,13 @@ export function sidesTold(
     // What may be one number carried over says nothing of how alike they are.
     .filter(({ level, odd }) => !odd && !isOff(level) && !isAskedOf(level.restsOn))
     .map(({ level }) => ({ ...level, named: nameOfSide(evidence, level) }));
+  const others = levels
+    .filter(({ level, odd }) => odd && !isOff(level) && !isAskedOf(level.restsOn))
+    .flatMap(({ level }) => othersOf(evidence, rows, level, { sides, ratios }));
   const lobes = lobesOffCard(evidence, rows).map((each) =>
     lobesTold(evidence, each, !isAskedOf(each.restsOn)),
   );
   const apart = sidesOf(levels.map(({ level }) => level).filter((level) => !isOff(level))).flatMap(apartOf);
-  return joined([off, { judgements: [...cleanTold(clean), ...apart], questions: [] }, ...lobes]);
+  const told = [...cleanTold(clean), ...others.map(othersTold), ...apart];
+  return joined([off, { judgements: told, questions: [] }, ...lobes]);
 }

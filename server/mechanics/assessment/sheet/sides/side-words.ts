@@ -49,8 +49,8 @@ const backSaid = ({ back }: Level): string =>
     ? ''
     : `, ${ratioSaid(back.ratio)} with the card’s ${inches(back.lash)} of lash put back`;
 
-/** Where the middle ratio of a side stands, in words that promise no more than it bears. */
-export function standing(level: Level): string {
+/** Where the middle ratio of a side stands, in words that promise no more than it bears; of some of it nothing is for all. */
+export function standing(level: Level, isOfAll = true): string {
   const { ratio, claim, bands, spring, named = '' } = level;
   // No middle ratio: what is not known is said, with what it takes.
   if (ratio === undefined)
@@ -62,7 +62,7 @@ export function standing(level: Level): string {
   if (spring === 'running') return ` ${at}; a loaded ratio is set against no mark.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
   // What is off since makes no clearance.
-  if (bands.includes('over') && claim.wasThen === true)
+  if (bands.includes('over') && (claim.wasThen === true || !isOfAll))
     return ` ${away}: ordinary for arms made with room for flex.`;
   if (bands.includes('over'))
     return ` ${away}: ordinary for arms made with room for flex. Use ${ratioSaid(ratio.value)} for every clearance.`;
