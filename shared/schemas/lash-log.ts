@@ -10,7 +10,7 @@ import { keysOf, VALVES } from './words.ts';
 
 export const ENGINE_HEAT = { 'not-said': 'Not said', cold: 'Cold', hot: 'Hot' } as const;
 export const LASH_MOMENTS = {
-  found: 'Found so, before anything was turned',
+  found: 'Found so: as it stood, or read again once locked',
   set: 'Set to this, and left so',
 } as const;
 export const NUT_STATES = {

@@ -78,7 +78,7 @@ export const OF_CARD_AND_LASH: readonly RatioCall[] = [
     headline: [
       '1.643 ± .017 as read from one pass. No name is given from so little. Two more passes of the valve lift show',
     ],
-    next: 'sold-as',
+    next: 'valve-passes',
   },
   {
     said: 'no mark, and the arm itself was measured as a 1.5: the reading names no 1.6',

@@ -61,7 +61,7 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
 
   for (const [gap, moment] of [
     ['.018', 'Set to this, and left so'],
-    ['.025', 'Found so, before anything was turned'],
+    ['.025', 'Found so: as it stood, or read again once locked'],
   ] as const) {
     await open('adjuster?of=lash');
     await field('Cylinder').fill('6');

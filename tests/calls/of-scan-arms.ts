@@ -151,7 +151,7 @@ export const OF_SCAN_ARMS: readonly Call[] = [
     expected: {
       words: { [READ]: 'clear', [WORKED_OUT]: 'close', 'gap:piston-to-valve:intake': undefined },
       asks: ['gap-against-calculated'],
-      says: [/An answer, since a reading of piston to valve is less than what comes out|an answer, since/],
+      says: [/gone over: calculated it would be/],
       never: [/other intake valves[^.]*\.173 in[^.]*: clear/],
       next: 'gap-waits',
     },

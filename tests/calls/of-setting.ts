@@ -77,7 +77,9 @@ export const OF_SETTING: readonly Call[] = [
         /peaks 105° after TDC.*If it was left so, the peak is 104° after TDC\. No word against the card before that\. If it peaks 104° after TDC, it is 4° advanced/,
       asks: ['pointer-out'],
       // Shifted 1 it reads 36 and 36; the wrong way it would read 38 and 34.
-      says: [/shift the pointer 1°, until it reads 36° on both sides of the stop/i],
+      says: [
+        /shift the pointer 1°, held against the stop after TDC from 3\d° to 36°, until it reads 36° on both sides of the stop/i,
+      ],
       never: [/toward the side (after|before)/],
       next: 'pointer-out',
     },

@@ -22,7 +22,7 @@ const output = z.object({
   trueReading: out('angle', 'what each side should read once the pointer stands right'),
   correction: out(
     'angle',
-    'how far the pointer is out: left where it is, the wheel reads this much too much after TDC and too little before it; the other way round when negative',
+    'how far the pointer is out where it is left: above zero the wheel reads so much too much after TDC, below zero so much too little',
   ),
 });
 

@@ -53,6 +53,10 @@ function marginText({ margin, word, after, limit }: ChangeGap): string {
   return `, ${bareInches(Math.abs(far))} ${far < 0 ? 'under' : 'over'}${far === margin ? '' : ' at worst'}`;
 }
 
+/** `measured, up to .040 in off for what bends` */
+const beforeWhy = ({ basis, less }: NonNullable<ChangeGap['before']>): string =>
+  less === undefined ? basis : `${basis}, ${less}`;
+
 /** Each gap before and after, worst first, against its limit, measured or calculated. */
 export function gapsTable({ gaps }: ChangeDetail): TableData {
   return {
@@ -68,7 +72,7 @@ export function gapsTable({ gaps }: ChangeDetail): TableData {
     rows: gaps.map((gap) => ({
       cells: [
         gap.title,
-        gap.before === undefined ? '' : { text: gapText(gap.before), why: gap.before.basis },
+        gap.before === undefined ? '' : { text: gapText(gap.before), why: beforeWhy(gap.before) },
         gap.after === undefined
           ? ''
           : { text: gapText(gap.after), why: `${gap.after.basis}${marginText(gap)}` },

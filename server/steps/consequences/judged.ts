@@ -1,6 +1,6 @@
 import type { Assessment, Headline, Judgement } from '../../mechanics/assessment/assessment.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { nominalSaid, subjectSaid } from '../../mechanics/assessment/common/said.ts';
+import { keyOf, nominalSaid, subjectSaid } from '../../mechanics/assessment/common/said.ts';
 
 /** What is told of the gaps of a valve, worst first. */
 export const judgementsOf = ({ judgements }: Assessment, { gaps }: ChangeDetail): Judgement[] =>
@@ -20,6 +20,19 @@ const RANK = { short: 0, close: 1, clear: 2 } as const;
 const rankOf = ({ gaps: [worst] }: ChangeDetail): number =>
   worst?.word === undefined ? 2 : RANK[worst.word];
 
-/** The valves, those with the worst gap first; alike, in the engine's own numbering. */
-export const worstFirst = ({ details }: Assessment): ChangeDetail[] =>
-  details.change.toSorted((a, b) => rankOf(a) - rankOf(b));
+/** The valves that the first headline is made of. */
+function isNamed(assessment: Assessment): (detail: ChangeDetail) => boolean {
+  const [first] = changeHeadlines(assessment);
+  return ({ gaps, about }) =>
+    first !== undefined &&
+    (gaps.some(({ judgementId }) => judgementId !== undefined && judgementId === first.judgementId) ||
+      (about.of !== 'build' && keyOf(about) === keyOf(first.about)));
+}
+
+/** The valves, the one that the headline names first, then those with the worst gap; alike, in the engine's own numbering. */
+export function worstFirst(assessment: Assessment): ChangeDetail[] {
+  const named = isNamed(assessment);
+  return assessment.details.change.toSorted(
+    (a, b) => Number(named(b)) - Number(named(a)) || rankOf(a) - rankOf(b),
+  );
+}

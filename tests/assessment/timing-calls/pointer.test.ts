@@ -26,7 +26,7 @@ describe('where it peaks', () => {
     expect(figure(all, 'intake')).toEqual([103, 105, 106]);
     expect(codes(all)).toContain('pointer-out');
     expect(all.questions.find(({ code }) => code === 'pointer-out')?.test).toMatch(
-      /^Shift the pointer 1°, until it reads 36° on both sides of the stop/,
+      /^Shift the pointer 1°, held against the stop after TDC from 37° to 36°, until it reads 36° on both sides of the stop/,
     );
   });
 
@@ -82,7 +82,7 @@ describe('where it peaks', () => {
 
   test('the stop alone says what the pointer reads once it stands right', () => {
     expect(told(said([stop(35, 37)]))[0]).toMatch(
-      /1° out: shift the pointer 1°, until it reads 36° on both sides of the stop\.$/,
+      /1° out: shift the pointer 1°, held against the stop after TDC from 37° to 36°, until it reads 36° on both sides of the stop\.$/,
     );
     expect(told(said([stop(36, 36)]))[0]).toMatch(/proved/);
   });
@@ -96,7 +96,7 @@ describe('what is next in a call about timing', () => {
     expect(next([])).toMatchObject({ action: 'top-dead-centre' });
     expect(next([stop(36, 36)])).toMatchObject({ action: 'centreline' });
     expect(next([stop(37, 35)])?.sentence).toMatch(
-      /^Shift the pointer 1°, until it reads 36° on both sides of the stop/,
+      /^Shift the pointer 1°, held against the stop after TDC from 37° to 36°, until it reads 36° on both sides of the stop/,
     );
     const bare: Kept = ['centreline', { before: '62 deg', after: '148 deg' }];
     expect(next([stop(36, 36), bare])).toMatchObject({ action: 'card-centreline', step: 'timing' });

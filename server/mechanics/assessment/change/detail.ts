@@ -45,7 +45,8 @@ export interface ChangeCheck {
 export interface ChangeGap {
   readonly name: GapName;
   readonly title: string;
-  readonly before?: GapBounds & { readonly basis: 'measured' | 'calculated' };
+  /** `less`: what is taken off what was read, and why. */
+  readonly before?: GapBounds & { readonly basis: 'measured' | 'calculated'; readonly less?: string };
   readonly after?: GapBounds & { readonly basis: 'measured' | 'calculated' };
   /** What a gap that was read comes out at, where it is calculated as well. */
   readonly worked?: GapBounds;

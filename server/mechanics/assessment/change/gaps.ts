@@ -7,9 +7,10 @@ import type { GapRow } from '../../consequences/types.ts';
 import { crankSaid } from '../../gap-scan/words.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { type Lack, toRead, toSay } from '../common/lack.ts';
+import { inches } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import { gapId, lacksOfLash, sinkingNeeds, withLash } from '../gaps/gap.ts';
-import { bendNeeds } from '../gaps/gap-bend.ts';
+import { bendIn, bendNeeds } from '../gaps/gap-bend.ts';
 import { READ_AGAIN } from '../gaps/gap-found-off.ts';
 import type { GapCell } from '../sheet/rows/cells.ts';
 import { isRatioUnknown, WHICH_RATIO } from './arms-asked.ts';
@@ -23,10 +24,18 @@ import { atLeast, type GapsAsked, isEither, readThenOf, workedBefore, workedGap 
 import { worstFirst } from './worst-first.ts';
 
 /** The gap before, with what the interval of the ratio before makes of it. */
+/** `up to .040 in off for what bends`: what was read reads larger than it is told. */
+function lessOf(name: GapName, { before, evidence }: GapsAsked): string | undefined {
+  const entry = before.find((judged) => judged.entry.kind === name)?.entry;
+  const bend = entry === undefined ? 0 : bendIn(entry, evidence);
+  return bend > 0 ? `up to ${inches(bend)} off for what bends` : undefined;
+}
+
 function gapBefore(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap['before'] {
   const before = asked.calculations.before(variants.beforeAlone, name);
   if (before === undefined) return undefined;
-  if (before.basis === 'measured') return atLeast(name, before, asked);
+  if (before.basis === 'measured')
+    return { ...atLeast(name, before, asked), ...defined({ less: lessOf(name, asked) }) };
   return { ...asTold(workedBefore(name, before, variants, asked)), basis: 'calculated' };
 }
 

@@ -3,8 +3,10 @@ import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { type Lack, toRead, toSay } from '../common/lack.ts';
+import { inches, placeOf } from '../common/said.ts';
 import type { Evidence, GapName, SheetEvidence } from '../evidence.ts';
-import { AGAINST_CALCULATED, againstCalculated, type GapReading } from '../gaps/gap-found-off.ts';
+import { bendIn } from '../gaps/gap-bend.ts';
+import { AGAINST_CALCULATED, againstCalculated, figureOf, type GapReading } from '../gaps/gap-found-off.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 import { worstFirst } from './worst-first.ts';
 
@@ -33,12 +35,8 @@ function madeOf(name: GapName, { from }: TwoWays, { sheet }: Pick<Evidence, 'she
 }
 
 /** What such a gap waits for: the answer which of the two is off. */
-const readOrWorked = ({ title }: ChangeGap): Lack =>
-  toSay(
-    'read-or-worked',
-    `an answer, since a reading of ${title.toLowerCase()} is less than what comes out of the same figures`,
-    AGAINST_CALCULATED,
-  );
+const readOrWorked = ({ goneOver }: ReadOrWorked): Lack =>
+  toSay('read-or-worked', goneOver, AGAINST_CALCULATED);
 
 /** The same once it is said that the reading holds: one of the figures is off, and nothing that comes out of them tells a gap. */
 const measuredItself = ({ title }: ChangeGap): Lack =>
@@ -84,30 +82,45 @@ interface ReadOrWorked {
   readonly question: AssessedQuestion;
   /** Read less than can come out: while the reading is not found off it speaks against every gap of these figures. */
   readonly isLess: boolean;
+  /** What is gone over, as a thing that a gap needs. */
+  readonly goneOver: string;
 }
 
-function askedOf(
-  name: GapName,
-  two: TwoWays,
-  { answers, sheet }: Pick<Evidence, 'answers' | 'sheet'>,
-): ReadOrWorked[] {
-  const goneOver = madeOf(name, two, { sheet });
+/** As it was read; what is taken off that is told with why, so that no reading has two figures. */
+function sizeOf(entry: GapReading, { read, worked }: TwoWays, evidence: Evidence): string {
+  const out = worked === undefined ? '' : `, and comes out at ${gapSaid(worked)}`;
+  const bend = bendIn(entry, evidence);
+  if (bend <= 0) return `It was read ${gapSaid(read)}${out}.`;
+  const spring = entry.spring === 'running' ? 'the running spring' : 'a spring that nobody named';
+  return `It was read ${figureOf(entry)} on ${spring}. With up to ${inches(bend)} taken off for what bends it is ${gapSaid(read)}${out}.`;
+}
+
+function askedOf(name: GapName, two: TwoWays, evidence: Evidence): ReadOrWorked[] {
+  const { answers, sheet } = evidence;
+  const figures = madeOf(name, two, { sheet });
   const entry = sheet.filter(isOfGap).find(({ id }) => two.ids.includes(id));
-  if (goneOver === undefined || entry === undefined) return [];
+  if (figures === undefined || entry === undefined) return [];
   const way = apart(two);
-  const out = two.worked === undefined ? '' : `, and comes out at ${gapSaid(two.worked)}`;
+  const sum = two.worked === undefined ? '' : `: calculated it would be ${gapSaid(two.worked)}`;
   const question = againstCalculated(
     entry,
     {
       weight: way === 'less' ? 'strong' : 'weak',
-      size: `It was read ${gapSaid(two.read)}${out}.`,
-      test: `With nothing turned: go over ${goneOver}.`,
+      size: sizeOf(entry, two, evidence),
+      test: `With nothing turned: go over the ${figureOf(entry)} as it was put down, and ${figures}${sum}.`,
     },
     answers,
   );
   return way === undefined && question.answered === undefined
     ? []
-    : [{ name, question, isLess: way === 'less' }];
+    : [
+        {
+          name,
+          question,
+          isLess: way === 'less',
+          goneOver: `the ${figureOf(entry)} read on ${placeOf(entry)} gone over${sum}`,
+        },
+      ];
 }
 
 /**
@@ -137,8 +150,8 @@ export function untilWorkedIsSure<Detail extends Worked>(
     const doubts = doubtsOf(gap);
     if (doubts.length === 0 || gap.word === 'short') return gap;
     const { word: _, ...open } = gap;
-    const isOpen = doubts.some(({ question }) => question.answered === undefined);
-    return { ...open, lacks: [isOpen ? readOrWorked(gap) : measuredItself(gap)] };
+    const waits = doubts.find(({ question }) => question.answered === undefined);
+    return { ...open, lacks: [waits === undefined ? measuredItself(gap) : readOrWorked(waits)] };
   };
   return details.map((detail) => ({ ...detail, gaps: worstFirst(detail.gaps.map(held)) }));
 }

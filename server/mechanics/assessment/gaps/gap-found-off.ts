@@ -30,7 +30,7 @@ const CHOICES: readonly AnswerChoice[] = [
 ];
 
 /** The figure alone: what else its interval holds may be answered later. */
-const figureOf = ({ reading: { value, low, high } }: GapReading): string =>
+export const figureOf = ({ reading: { value, low, high } }: GapReading): string =>
   gapSaid(value === undefined ? defined({ low, high }) : { value });
 
 /** What is asked of one reading: an answer to it is none of a reading that comes later. */

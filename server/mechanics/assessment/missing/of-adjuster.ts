@@ -9,6 +9,7 @@ import { lashLogOf } from '../common/lash-log-of.ts';
 import { lashWanted } from '../common/lash-wanted.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import { hasShims } from '../common/shimmed.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { backOffSaid, withoutGap } from '../lash/no-gap.ts';
 import type { LashWork } from '../lash/work.ts';
@@ -178,6 +179,25 @@ function readAgain(evidence: Evidence, { active }: NoiseDetail): Need[] {
   ];
 }
 
+/** Valves of which the log has no line: nobody waits for them, and they are not passed over when the answer is said. */
+function otherValves(evidence: Evidence): Need[] {
+  const { cylinders, gear } = evidence.engine;
+  if (gear === 'bucket' || cylinders === undefined) return [];
+  const read = new Set(evidence.lash.filter(({ standing }) => standing).map(placeOf));
+  const left = cylinders * valveNames(evidence).length - read.size;
+  if (read.size === 0 || left <= 0) return [];
+  const what = left === 1 ? 'the one valve' : `the ${left} valves`;
+  return [
+    need(
+      'valves',
+      `the gap of ${what} that nobody has read`,
+      `Read the gap of ${what} left, as found, before anything is set there.`,
+      false,
+      TURN,
+    ),
+  ];
+}
+
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
 export function ofAdjuster(evidence: Evidence, noise: NoiseDetail, work: LashWork): Need[] {
   if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
@@ -192,7 +212,7 @@ export function ofAdjuster(evidence: Evidence, noise: NoiseDetail, work: LashWor
     ...atItsHeat(work),
     ...(hasShims(evidence) ? ofShims(evidence, noise, work) : []),
     ...ofFollowerShim(evidence),
-    ...(noise.active ? [] : otherGaps(evidence)),
+    ...(noise.active ? [] : [...otherGaps(evidence), ...otherValves(evidence)]),
     ...(noise.active ? [] : [ofTurns(evidence, work)]),
   ];
 }

@@ -75,13 +75,15 @@ const WHO = 'who does what by when';
 const gapsSaid = ({ ofChange, headlines: [first] }: Pick<EndGiven, 'ofChange' | 'headlines'>): string =>
   ofChange?.notKnown === undefined || first?.id === NOT_KNOWN ? '' : ` Not known yet: ${ofChange.notKnown}.`;
 
+/** One valve says nothing of the others. */
+const valvesSaid = ({ lacking }: Pick<EndGiven, 'lacking'>): string =>
+  lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
+
 /** The last minute: what was found, what is not known, who does what by when, and that it is written down. */
 function toSay(given: EndGiven, ask: string): Pick<NextAction, 'sentence' | 'besideAnswer'> {
-  const { headlines, lacking } = given;
-  const found = foundIn(headlines);
+  const found = foundIn(given.headlines);
   if (found === undefined) return { sentence: ask };
-  const valves = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
-  const then = `${found.others}${valves}${gapsSaid(given)} Then ${WHO}; write it in the notes.`;
+  const then = `${found.others}${valvesSaid(given)}${gapsSaid(given)} Then ${WHO}; write it in the notes.`;
   return {
     sentence: `Say what was found. ${found.first}${then}`,
     besideAnswer: `Say what was found.${then}`,
@@ -95,8 +97,8 @@ function toHear(given: EndGiven): Pick<NextAction, 'sentenceAtBench' | 'besideAn
   return found === undefined
     ? { sentenceAtBench: then, besideAnswerAtBench: then }
     : {
-        sentenceAtBench: `Found: ${found.first}${found.others}${gapsSaid(given)} ${then}`,
-        besideAnswerAtBench: `${found.others}${gapsSaid(given)} ${then}`.trim(),
+        sentenceAtBench: `Found: ${found.first}${found.others}${valvesSaid(given)}${gapsSaid(given)} ${then}`,
+        besideAnswerAtBench: `${found.others}${valvesSaid(given)}${gapsSaid(given)} ${then}`.trim(),
       };
 }
 

@@ -12,7 +12,7 @@ import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext, toReadBeforeRunning } from './not-to-run-next.ts';
 import type { NextOfNoise } from './of-noise.ts';
-import { mendNext, questionNext, sheetDoubtNext } from './question-next.ts';
+import { heldNext, mendNext, questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
 
 interface NextGiven {
@@ -87,7 +87,7 @@ function forAnswer({
     questionNext(questions.filter((each) => isBeforeReading(each) && isOfSteps(each, steps))) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     (beforeRunning === undefined ? shortNext(ofChange?.short, ofSheet) : undefined) ??
-    ofChange?.held ??
+    heldNext(ofChange?.held, questions) ??
     questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
     (ofChange?.doubted === undefined ? undefined : (readingNext(explained) ?? ofChange.doubted)) ??
     ofNoise.again ??

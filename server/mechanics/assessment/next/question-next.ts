@@ -64,3 +64,15 @@ export const mendNext = (questions: readonly AssessedQuestion[]): NextAction | u
       .filter(({ code, answered }) => code === 'lash-grew' && answered === undefined)
       .map((each): AssessedQuestion => ({ ...each, weight: 'strong' })),
   );
+
+/** What a gap waits for is the answer to a question: its test is what is done, and not that the gap has no word. */
+export function heldNext(
+  held: NextAction | undefined,
+  questions: readonly AssessedQuestion[],
+): NextAction | undefined {
+  if (held?.settles === undefined) return held;
+  const asked = questionNext(
+    questions.filter(({ code, answered }) => code === held.settles && answered === undefined),
+  );
+  return asked === undefined ? held : { ...held, sentence: asked.sentence, turns: asked.turns };
+}

@@ -81,14 +81,16 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
   const family = familySaid(part, ranked, questions, bench?.detail, first);
   const ranking = ranked === undefined ? undefined : rankingTold(ranked, family.told, first);
   const judgements = coverJudgement(part, cover.cover);
+  const fastener = fastenerHeadline(part, readings, { holes, stud, questions });
+  // What is known is the answer: that no family is named yet comes behind it, unless that is asked about.
+  const isOpen = !family.told && first === undefined;
   return {
     quantities: bench?.quantity === undefined ? [] : [bench.quantity],
     judgements,
     questions,
     stop: [],
     headlines: [
-      ...family.headlines,
-      ...fastenerHeadline(part, readings, { holes, stud, questions }),
+      ...(isOpen ? [...fastener, ...family.headlines] : [...family.headlines, ...fastener]),
       ...benchHeadline(part, bench),
       ...judgements.map(
         ({ id, sentence }): Headline => ({

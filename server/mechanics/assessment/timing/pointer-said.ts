@@ -6,8 +6,8 @@ export const wheelSaid = (off: number): string =>
   isPointerOut(off) ? `${degrees(off)}° too ${off > 0 ? 'much' : 'little'} after TDC` : 'right at TDC';
 
 /**
- * What is done with a pointer that is out. No direction is told: it would have to say of the wheel or of the block, and
- * what both sides read in the end leaves no doubt.
+ * What is done with a pointer that is out: by what it reads on the one side and is to read there, which says the way on
+ * every wheel, whichever side its numbers run.
  */
 export const shiftSaid = ({ correction, trueReading }: StopEvidence): string =>
-  `shift the pointer ${degrees(correction)}°, until it reads ${degrees(trueReading)}° on both sides`;
+  `shift the pointer ${degrees(correction)}°, held against the stop after TDC from ${degrees(trueReading + correction)}° to ${degrees(trueReading)}°, until it reads ${degrees(trueReading)}° on both sides`;
