@@ -48,3 +48,21 @@ test('lash that was left in one set-up is not in the next, which was made at zer
   expect(now.headlines[0]?.sentence).toMatch(/1\.600 .* agrees/);
   expect(now.next?.sentence ?? '').not.toMatch(/zero lash|Take the lash/);
 });
+
+/* .345 × 1.6 = .552: lobe and lift of the exhaust to the last digit; the intake would lift .340 × 1.6 = .544 (arithmetic). */
+test('lobe and lift that are the other valve’s by the card are asked first', () => {
+  const { next, questions } = assess({
+    ...FIRST,
+    card: {
+      assumedRatio: 1.6,
+      intake: lobe(0.34, { valveLift: 0.544 }),
+      exhaust: lobe(0.345, { valveLift: 0.552 }),
+    },
+    passes: [
+      ...passesOf('lobe-lift', [0.345, 0.345, 0.345]),
+      ...passesOf('valve-lift', [0.552, 0.552, 0.552]),
+    ],
+  });
+  expect(questions.find(({ code }) => code === 'valve-swapped')?.weight).toBe('strong');
+  expect(next?.action).toBe('valve-swapped');
+});

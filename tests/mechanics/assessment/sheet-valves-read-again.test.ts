@@ -42,3 +42,13 @@ test('entered again after they were the other valve’s, readings take the place
   expect(questions.filter(({ weight, answered }) => weight === 'strong' && answered === undefined)).toEqual([]);
   expect(next?.sentence ?? '').not.toMatch(/once more|again/);
 });
+
+test('without a card no card is named, nor read out', () => {
+  const sheet = [1, 2, 4, 5, 6].flatMap((cylinder) => row(cylinder, IN, EX));
+  const [asked] = assess({
+    ...nothingKnown,
+    engine: { cylinders: 6, lifter: 'solid-roller', mounting: 'stud' },
+    sheet: [...sheet, ...row(3, EX, IN)],
+  }).questions.filter(({ code }) => code === 'valve-swapped');
+  expect(`${asked?.size ?? ''} ${asked?.test ?? 'card'}`).not.toMatch(/card/);
+});
