@@ -76,8 +76,15 @@ function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly
   const [only] = named;
   const holding =
     only === undefined ? (chosen === undefined ? decided : []) : own.filter((each) => areAlike(each, only));
+  // What was said of fewer, and what most of them come to since, is one: it is not asked once more.
+  const [borneOut] = before.filter(({ question }) => chosenOf(question)?.startsWith('set-up-'));
   // Answered, nobody waits for it: what is left to do is said with the reading.
-  const question: AssessedQuestion = chosen === undefined ? raised : { ...raised, weight: 'weak' };
+  const question: AssessedQuestion =
+    chosen !== undefined
+      ? { ...raised, weight: 'weak' }
+      : decided.length > 0 && borneOut !== undefined
+        ? borneOut.question
+        : raised;
   const told = { question, before: before.map((each) => each.question) };
   return own.map((each): SetUpKnown => {
     if (holding.includes(each)) return { ...each, differs: { ...told, now: 'holds' } };
