@@ -37,6 +37,8 @@ export interface QuestionInput {
   /** From the card in force when the readings were taken: this lobe, and the other lobe of the cylinder. */
   readonly cardLobeLift?: number | undefined;
   readonly otherCardLobeLift?: number | undefined;
+  /** One of the two is no figure of a card: it is the middle of the lobes of its side. */
+  readonly lobesBySiblings?: boolean | undefined;
   readonly cardValveLift?: number | undefined;
   readonly cardLash?: number | undefined;
   /** What the log has of this valve, of days up to that of the readings. */

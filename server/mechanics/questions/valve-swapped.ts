@@ -2,7 +2,25 @@ import { nearest, within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
-import { inch, TOUCH_VALVE } from './words.ts';
+import { inch, TOUCH_ALONE, TOUCH_VALVE } from './words.ts';
+
+const touched = ({ lobesBySiblings }: QuestionInput): string =>
+  lobesBySiblings === true ? TOUCH_ALONE : TOUCH_VALVE;
+
+/** The last digit that a dial is read to [in]. */
+const LAST_DIGIT = 0.0005;
+
+/** Lobe and lift are both those of the other valve to the last digit: by the one alone it might be chance. */
+function isOtherThroughout(lobe: number, other: number, input: QuestionInput, t: Tolerances): boolean {
+  const lift = valveLift(input);
+  const ratio = ratioExpected(input);
+  return (
+    lift !== undefined &&
+    ratio !== undefined &&
+    within(lobe - other, LAST_DIGIT) &&
+    within(lift - other * ratio, 2 * LAST_DIGIT)
+  );
+}
 
 function askLobe(lobe: number, own: number, other: number, input: QuestionInput, t: Tolerances): Question[] {
   const isOwn = within(lobe - own, t.swapOther);
@@ -10,10 +28,12 @@ function askLobe(lobe: number, own: number, other: number, input: QuestionInput,
   return [
     {
       code: 'valve-swapped',
-      weight: within(lobe - own, t.swapOwn) ? 'weak' : 'strong',
+      weight: within(lobe - own, t.swapOwn) && !isOtherThroughout(lobe, other, input, t) ? 'weak' : 'strong',
       ask: 'Could this be the other valve of the cylinder?',
-      size: `The lobe reads ${inch(lobe)}; the card has ${inch(own)} here and ${inch(other)} on the other.`,
-      test: TOUCH_VALVE,
+      size: input.lobesBySiblings
+        ? `The lobe reads ${inch(lobe)}; the lobes of its side come to ${inch(own)}, those of the other to ${inch(other)}.`
+        : `The lobe reads ${inch(lobe)}; the card has ${inch(own)} here and ${inch(other)} on the other.`,
+      test: touched(input),
       restsOn: idsOf(input.lobePasses),
     },
   ];
@@ -33,7 +53,7 @@ function askValve(other: number, input: QuestionInput, t: Tolerances): Question[
       weight: 'weak',
       ask: 'Could this be the other valve of the cylinder?',
       size: `${inch(lift)} is near the ${inch(other * ratio)} of the other lobe; this one makes ${inch(own)}.`,
-      test: TOUCH_VALVE,
+      test: touched(input),
       restsOn: idsOf(input.valvePasses),
     },
   ];

@@ -41,4 +41,6 @@ export const AT_LOBE = ' at the lobe';
 
 export const READ_SMALL_HAND = 'Read the small hand, then take one more pass.';
 export const TOUCH_VALVE = 'Touch the valve while its lobe lifts it, then read the card out again.';
+/** The same where no card is there to read out. */
+export const TOUCH_ALONE = 'Touch the valve while its lobe lifts it.';
 export const ENTER_AGAIN = 'Say the unit, and read the number out again digit by digit.';

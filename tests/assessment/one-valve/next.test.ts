@@ -67,7 +67,6 @@ describe('what is next on a call about one valve: playbook call 7, common practi
     await play.place('arm E', 3);
     await play.place('arm C', 5);
     await play.keep(lifts({ 3: '.565', 5: '.547' }));
-    await nextIs(play, 'swap-pushrods', /^Swap the pushrods of 3 intake and 5 intake, leave the arms/);
     const put = async (code: string, answer: string) => {
       const { questions } = await play.assessment();
       const question = (Array.isArray(questions) ? questions : []).find((each) => at(each, 'code') === code);
@@ -78,6 +77,9 @@ describe('what is next on a call about one valve: playbook call 7, common practi
         answer,
       });
     };
+    await nextIs(play, 'lash-not-said', /^Ask whoever read them/);
+    await put('lash-not-said', 'zero');
+    await nextIs(play, 'swap-pushrods', /^Swap the pushrods of 3 intake and 5 intake, leave the arms/);
     await put('pushrod-or-valve', 'stays: low with either');
     await nextIs(play, 'look-at-heights', /^With nothing turned, lay a straightedge over the valve tips/);
     await put('tip-or-stud-height', 'differs');

@@ -59,7 +59,7 @@ describe('two digits of a lobe the wrong way round', () => {
 test('what a low lobe would take off the valve lift is not told where the valve reads the card’s lift', () => {
   // (.350 − .337) × .566 / .337 = .022; .566 is .006 over the .560 of the card.
   expect(told([0.337, 0.337, 0.3375], LIFTS).lobe).toMatch(
-    /That would take \.022 in off the valve lift, and the valve does not show it: it reads \.566 in, and the card makes \.560 in\.$/,
+    /That would take \.022 in off the valve lift, and the valve does not show it: it reads \.566 in, and the lobe of the card makes \.560 in with 1\.6\.$/,
   );
   // .337 × 1.6 = .539, which shows it.
   expect(told([0.337, 0.337, 0.337], [0.539, 0.539, 0.539]).lobe).toMatch(

@@ -83,3 +83,39 @@ describe('a careless set-up beside a good one of the same arm', () => {
     expect(told.asks).toContain('set-ups-differ');
   });
 });
+
+describe('one pass beside a set-up of three that it does not come to', () => {
+  const isWord = (told: ReturnType<typeof heard>) =>
+    told.all.judgements.find(({ id }) => id.startsWith('ratio:1-intake'));
+
+  test('the word stands, and its other passes come before anybody asks which holds', () => {
+    const told = heard(readIn(setUpOn(1, A.id, GOOD), setUpOn(1, A.id, [0.573])));
+    expect(isWord(told)).toMatchObject({ word: 'agrees', lacks: [] });
+    expect(told.asks).not.toContain('set-ups-differ');
+    expect(told.next).toMatch(/^valve-passes:|^go-on/);
+  });
+
+  test('all three read, it is asked', () => {
+    const told = heard(readIn(setUpOn(1, A.id, GOOD), setUpOn(1, A.id, [0.573, 0.573, 0.573])));
+    expect(told.asks).toContain('set-ups-differ');
+  });
+
+  test('not known how it was read: it is left, with one thing asked of it at most', () => {
+    const once = setUpOn(1, A.id, [0.526], {});
+    const told = heard(
+      readIn(setUpOn(1, A.id, GOOD), {
+        ...once,
+        setUps: once.setUps.map((each) => ({
+          ...each,
+          lash: 'not-said' as const,
+          lifter: 'not-said' as const,
+          restsOn: 'not-said' as const,
+          alignment: 'not-said' as const,
+        })),
+      }),
+    );
+    expect(isWord(told)).toMatchObject({ word: 'agrees', lacks: [] });
+    expect(told.all.questions.length).toBeLessThan(2);
+    expect(told.next).toBe('said');
+  });
+});

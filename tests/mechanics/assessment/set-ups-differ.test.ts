@@ -109,7 +109,7 @@ describe('set-ups of one arm on one valve that come out otherwise', () => {
 
     test('like the one that was said to hold: that is borne out', () => {
       const evidence = three(HIGH);
-      expect(differs(evidence).map(({ weight }) => weight)).toEqual(['weak', 'weak']);
+      expect(differs(evidence).map(({ weight }) => weight)).toEqual(['weak']);
       expect(differs(evidence).flatMap(({ answered }) => answered?.entryId ?? [])).toEqual(['a']);
       expect(words(evidence).ratio).toBe('agrees');
     });

@@ -121,3 +121,17 @@ describe('a column copied: trade practice 7, row 16', () => {
     });
   });
 });
+
+/* The division is that of the sheet: .0005 in. (2Φ(½) − 1)⁸ = .383⁸ = .0005, by a normal table. */
+test('lobes of a whole side that are the card’s to the last digit, beside lifts read to .0005, are asked at the lobe', () => {
+  const lobes = column(
+    'lobe-lift',
+    LOBES.map(() => 0.35),
+  );
+  const lifts = column('valve-lift', [0.5605, 0.56, 0.5585, 0.561, 0.559, 0.5595, 0.56, 0.5615]);
+  expect(asked([...lobes, ...lifts])).toContainEqual([
+    'weak',
+    expect.stringMatching(/^Were the lobe lifts of the intake valves read, or are they the card’s own/),
+    expect.any(String),
+  ]);
+});

@@ -45,7 +45,7 @@ describe('what stayed on its valve, low by just its lash', () => {
   };
 
   test('is asked whether the lash was in, before a pushrod is moved', () => {
-    expect(heard(build).headlines.join('\n')).toContain('the difference stayed on 3 intake');
+    expect(heard(build).headlines.join('\n')).toContain('stayed on 3 intake');
     expect(heard(build).next).toBe('lash-left-in');
     expect(heard(answered(build, 'lash-left-in', 'not-found')).next).toBe('swap-pushrods');
   });

@@ -68,6 +68,8 @@ function askFor(at: string, lack: RatioLack): string {
     return `${at}: put right the entry that was wrong, then read the entries back once more.`;
   if (lack.code === 'sinking')
     return `${at}: put a solid lifter in, or lock this one solid at the same seat height, and take the passes again: these sink.`;
+  if (lack.code === 'lash-in-known' || lack.code === 'lash-in-unknown')
+    return `${at}: take ${lackSaid(lack)}. It is a new set-up: say there that the lash is at zero.`;
   return TAKEN.has(lack.code) ? `${at}: take ${lackSaid(lack)}.` : `Wanted for ${at}: ${lackSaid(lack)}.`;
 }
 

@@ -88,7 +88,9 @@ export function ratioRead(
     within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN,
     swaps,
     ...putAside(known),
-    poor: new Set(known.flatMap(({ read, poor }) => (poor === undefined ? [] : read))),
+    poor: new Set(
+      known.flatMap(({ read, poor, begun }) => (poor === undefined && begun !== true ? [] : read)),
+    ),
   });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };

@@ -1,3 +1,5 @@
+import { WHOSE_VALVE } from '../ratio/compared/lobe-low.ts';
+
 /** Questions whose yes says that what was entered is not what was to be read: it is read or entered again. */
 export const SAYS_MISREAD: ReadonlySet<string> = new Set([
   'turn-miscounted',
@@ -15,3 +17,6 @@ export const SAYS_MISREAD: ReadonlySet<string> = new Set([
   'pass-apart',
   'lash-left-in',
 ]);
+
+/** The same of a row of the sheet, where a yes says too that it was read on the other valve. */
+export const ROW_MISREAD: ReadonlySet<string> = new Set([...SAYS_MISREAD, WHOSE_VALVE]);

@@ -3,11 +3,12 @@ import { lastAnswers, partsOfId } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import { isSince, wasThere } from '../common/since.ts';
 import type { AnswerEvidence, Evidence, SheetEvidence } from '../evidence.ts';
+import { WHOSE_VALVE } from '../ratio/compared/lobe-low.ts';
 import { raisedByRows } from '../sheet/asked/raised.ts';
 import { rowsOf } from '../sheet/rows/rows.ts';
 import { saidOfSheet } from '../sheet/rows/said-of-sheet.ts';
 import { heldByAnswer, isInScope } from '../sheet/sides/group-answered.ts';
-import { SAYS_MISREAD } from './says-misread.ts';
+import { ROW_MISREAD } from './says-misread.ts';
 
 /** Answers that may be of the sheet: of no set-up, and by their id of a misread figure, or known by their words alone. */
 const mayBeOfSheet = ({ setUpId, questionId, answer, found }: AnswerEvidence): boolean => {
@@ -15,7 +16,7 @@ const mayBeOfSheet = ({ setUpId, questionId, answer, found }: AnswerEvidence): b
   return (
     setUpId === undefined &&
     (found ?? foundSaid(answer) === true) &&
-    (questionId === undefined || (code !== undefined && SAYS_MISREAD.has(code)))
+    (questionId === undefined || (code !== undefined && ROW_MISREAD.has(code)))
   );
 };
 
@@ -28,9 +29,15 @@ function foundWrong(evidence: Evidence, answer: AnswerEvidence): ReadonlySet<str
   );
   return new Set(
     asked
-      .filter(({ code, answered }) => answered?.found === true && SAYS_MISREAD.has(code))
-      .flatMap(({ restsOn }) => restsOn),
+      .filter(({ code, answered }) => answered?.found === true && ROW_MISREAD.has(code))
+      .flatMap(({ code, restsOn }) => (code === WHOSE_VALVE ? wholeRows(sheet, restsOn) : restsOn)),
   );
+}
+
+/** Read on the other valve, nothing of the row is of its own: the lift is as wrong as the lobe that shows it. */
+function wholeRows(sheet: readonly SheetEvidence[], restsOn: readonly string[]): string[] {
+  const places = new Set(sheet.filter(({ id }) => restsOn.includes(id)).map(placeOf));
+  return sheet.filter((each) => places.has(placeOf(each))).map(({ id }) => id);
 }
 
 const isAgain = (one: SheetEvidence, again: SheetEvidence): boolean =>

@@ -3,7 +3,7 @@ import { isDial } from '../../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { ruledOutBy } from '../asked/asked-as.ts';
 import { codeOf, foundBy } from '../read/answers.ts';
-import { ZERO_RETURNS_WITHIN } from '../read/passes.ts';
+import { ZERO_RETURNS_WITHIN } from '../read/zero.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';

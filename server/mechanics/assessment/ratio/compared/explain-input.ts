@@ -7,6 +7,7 @@ import { IN } from '../../../kit/si.ts';
 import type { Evidence, PassEvidence } from '../../evidence.ts';
 import { indicatorPlaces } from '../read/indicator-places.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
+import { zeroLeft } from '../read/zero.ts';
 import { askedOf } from './explain-answers.ts';
 import { type StateGiven, stateOf } from './explain-state.ts';
 import type { Group } from './groups.ts';
@@ -102,16 +103,18 @@ function toReading(
       ? {}
       : { lifter: lifter === 'hydraulic' ? ('hydraulic' as const) : ('solid' as const) }),
   };
+  const zero = zeroLeft(of === 'lobe-lift' ? own.lobe.passes.used : own.valve.used);
+  const within = (limit: number) => ({ errorLimit: (limit + zero) / IN });
   if (of === 'lobe-lift')
     return {
       ...common,
       ...(lobeSource === 'caliper' ? { method: 'caliper' as const } : {}),
-      ...(isLobeTool(lobeSource) ? { errorLimit: own.setUp.lobeErrorLimit / IN } : {}),
+      ...(isLobeTool(lobeSource) || zero > 0 ? within(own.setUp.lobeErrorLimit) : {}),
     };
   return {
     ...common,
     perTurn: perTurn / IN,
-    ...(isDial(own.setUp.tool) ? {} : { errorLimit: own.setUp.errorLimit / IN }),
+    ...(isDial(own.setUp.tool) && zero === 0 ? {} : within(own.setUp.errorLimit)),
     ...(pass.atLobeLift === undefined ? {} : { atLobeLift: pass.atLobeLift / IN }),
     ...(state.lashSet(own.setUp) ? { lashSet: true } : {}),
     ...(state.aligned(own.setUp) ? { aligned: true } : {}),

@@ -27,6 +27,8 @@ export interface SetUpKnown {
   readonly differs?: Differs;
   /** The per-valve sheet has the lift otherwise: that holds, or nobody knows yet which does, and which is the higher. */
   readonly besideSheet?: 'aside' | 'higher' | 'lower';
+  /** One pass, and not what a set-up of three beside it comes to: its other passes are read first. */
+  readonly begun?: true;
   /** Its own passes speak against it, and another set-up of the same reading is sound; what they show. */
   readonly poor?: { readonly facts?: string };
 }

@@ -8,6 +8,8 @@ import { inches, placeOf, valveSubject } from '../../common/said.ts';
 import { valveNames } from '../../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../../evidence.ts';
 import { isOfCardLobe } from '../asked/conditions.ts';
+import { claimsOn } from '../claims/marks.ts';
+import { bandsOf } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { siblingLobes } from './lobe-siblings.ts';
@@ -17,8 +19,10 @@ import { lobesOfSetUps } from './lobes-read.ts';
 export interface LobeOff extends ValvePlace {
   readonly read: number;
   readonly printed: number;
-  /** The valve lift that the card makes of it: printed, or by the ratio that it says. */
+  /** The valve lift that the lobe of the card makes with this arm; nothing where nobody said what the arm is. */
   readonly cardLift?: number;
+  /** What the arm on it is held to be. */
+  readonly claims: readonly number[];
   /** Others of its side read as this one, so that the card is the odd one. */
   readonly alike: boolean;
   /** One other of its side reads as the card prints, or it is down on the others, so that this lobe is the odd one. */
@@ -44,12 +48,17 @@ const lobesOfSide = (evidence: Evidence, valve: ValvePlace['valve']): number =>
   (evidence.engine.cylinders ?? Number.POSITIVE_INFINITY) *
   valveNames(evidence).filter((name) => sideOfValve(name) === sideOfValve(valve)).length;
 
+/** Over this lobe the lift makes what such an arm ordinarily has: then it is this lobe that the arm lifts by. */
+const isOrdinaryOver = (ratio: number, claims: readonly number[]): boolean =>
+  claims.some((claim) => bandsOf(claim, ratio, ratio).every((band) => band === 'within' || band === 'over'));
+
 /** What a lobe that is off its card makes at the valve, and whether a lift of `read` by `ratio` shows anything of it. */
 export function shownAt(
-  { read, printed, cardLift }: Pick<LobeOff, 'read' | 'printed' | 'cardLift'>,
+  { read, printed, cardLift, claims }: Pick<LobeOff, 'read' | 'printed' | 'cardLift' | 'claims'>,
   ratio: number,
 ): { readonly makes: number; readonly isShown: boolean } {
   const makes = (read - printed) * ratio;
+  if (isOrdinaryOver(ratio, claims)) return { makes, isShown: true };
   const missing = cardLift === undefined ? undefined : read * ratio - cardLift;
   return { makes, isShown: missing === undefined || Math.abs(missing - makes) <= Math.abs(missing) };
 }
@@ -66,39 +75,57 @@ function isReadTwice(evidence: Evidence, known: readonly SetUpKnown[], place: Va
   return ofSetUps.length + ofSheet.length > 1 || ofSetUps.some(({ passes }) => passes.length > PASSES);
 }
 
-/** The ratio that the newest lift of the valve in a set-up makes over this lobe. */
-function ratioOver(known: readonly SetUpKnown[], place: ValvePlace, lobe: number): number | undefined {
-  const lift = known.findLast(({ read }) => placeOf(read.setUp) === placeOf(place) && read.lift !== undefined)
-    ?.read.lift?.read;
-  return lift === undefined ? undefined : lift / lobe;
+/** The arm over a lobe: the ratio that it reads there, and what it is held to be. */
+interface ArmOver {
+  readonly ratio?: number;
+  readonly claims: readonly number[];
 }
 
-/** How a lobe that was read at the lifter stands to its card and its side; `ofSheet`: the ratio over it, read there. */
+/** That of the newest lift of the valve in a set-up. */
+function armOver(
+  evidence: Evidence,
+  known: readonly SetUpKnown[],
+  place: ValvePlace,
+  lobe: number,
+): ArmOver {
+  const newest = known.findLast(
+    ({ read }) => placeOf(read.setUp) === placeOf(place) && read.lift !== undefined,
+  )?.read;
+  if (newest === undefined) return { claims: [] };
+  const { armId, soldAsThen } = newest.setUp;
+  return {
+    claims: claimsOn(evidence, armId, soldAsThen).map(({ ratio }) => ratio),
+    ...(newest.lift === undefined ? {} : { ratio: newest.lift.read / lobe }),
+  };
+}
+
+/** How a lobe that was read at the lifter stands to its card and its side; `ofSheet`: the arm over it, read there. */
 export function lobeOff(
   evidence: Evidence,
   known: readonly SetUpKnown[],
   place: ValvePlace,
   read: number,
-  ofSheet?: number,
+  ofSheet?: ArmOver,
 ): LobeOff | undefined {
-  const { lobeLift: printed, valveLift } = evidence.card[sideOfValve(place.valve)];
-  const { assumedRatio } = evidence.card;
+  const { lobeLift: printed } = evidence.card[sideOfValve(place.valve)];
   if (printed === undefined || printed <= 0) return undefined;
   const others = siblingLobes(evidence, known, place);
   const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
   const { cylinder, valve } = place;
   const underOthers = downOnOthers(read, others);
-  const cardLift = valveLift ?? (assumedRatio === undefined ? undefined : printed * assumedRatio);
-  const ratio = ofSheet ?? ratioOver(known, place, read);
+  const { ratio, claims } = ofSheet ?? armOver(evidence, known, place, read);
+  const [claim] = claims;
+  const cardLift = claim === undefined ? undefined : printed * claim;
   const isUnshown =
     ratio !== undefined &&
     Math.abs(read - printed) > LEVEL() &&
-    !shownAt({ read, printed, ...defined({ cardLift }) }, ratio).isShown;
+    !shownAt({ read, printed, claims, ...defined({ cardLift }) }, ratio).isShown;
   return {
     cylinder,
     valve,
     read,
     printed,
+    claims,
     alike: underOthers === undefined && near(read) >= OTHERS && near(printed) === 0,
     alone: underOthers !== undefined || (near(printed) > 0 && near(read) === 0),
     ...defined({ underOthers, cardLift }),

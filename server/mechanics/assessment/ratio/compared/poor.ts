@@ -5,8 +5,8 @@ import { inDoubt } from '../../common/asked.ts';
 import { inches, listed } from '../../common/said.ts';
 import { groupKey } from '../read/group-key.ts';
 import type { RatioLack } from '../read/lack.ts';
-import { ZERO_RETURNS_WITHIN } from '../read/passes.ts';
 import { spreadOf } from '../read/passes-repeat.ts';
+import { ZERO_RETURNS_WITHIN } from '../read/zero.ts';
 import type { SetUpKnown } from './known.ts';
 
 /** What the passes show of themselves, in the order in which it is looked at. */
@@ -44,6 +44,10 @@ const isCareless = ({ read, questions, lacks }: SetUpKnown): boolean =>
   read.valve.used.length + read.valve.aside.length > 0 &&
   (lacks.some(isOfPasses) || questions.some((each) => isOfBase(each, read) && inDoubt(each)));
 
+/** Read once, and not known how: beside a sound one nobody goes on with it. */
+const isOnce = ({ read, lacks }: SetUpKnown): boolean =>
+  lacks.length > 0 && read.valve.used.length + read.valve.aside.length === 1;
+
 const isSound = ({ result, lacks }: SetUpKnown): boolean => result !== undefined && lacks.length === 0;
 
 const isSameReading = (one: SetUpKnown, other: SetUpKnown): boolean =>
@@ -56,6 +60,7 @@ function factsSaid({ read: { standing, valve } }: SetUpKnown): string {
   const zero = Math.max(0, ...lifts.map(({ zeroReturn = 0 }) => Math.abs(zeroReturn)));
   const apart = spreadOf(valve.used.length > 1 ? valve.used : lifts);
   return listed([
+    ...(lifts.length === 1 ? ['it was read once'] : []),
     ...(zero > ZERO_RETURNS_WITHIN ? [`its zero came back ${inches(zero)} off`] : []),
     ...(apart > allowance('repeat') ? [`its passes lie ${inches(apart)} apart`] : []),
   ]);
@@ -78,7 +83,7 @@ function askedOnce(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
 export const withPoor = (known: readonly SetUpKnown[]): SetUpKnown[] =>
   known.map((each) => {
     const sound = known.some((other) => other !== each && isSameReading(each, other) && isSound(other));
-    if (!sound || !isCareless(each)) return each;
+    if (!sound || each.begun === true || !(isCareless(each) || isOnce(each))) return each;
     const facts = factsSaid(each);
     return {
       ...each,

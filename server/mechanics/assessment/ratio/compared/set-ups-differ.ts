@@ -1,5 +1,6 @@
 import { defined } from '../../../../../shared/defined.ts';
 import { allowance } from '../../../kit/allowances.ts';
+import { isDial } from '../../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { chosenOf } from '../../common/chosen.ts';
 import { placeOf } from '../../common/said.ts';
@@ -75,8 +76,15 @@ function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly
   const [only] = named;
   const holding =
     only === undefined ? (chosen === undefined ? decided : []) : own.filter((each) => areAlike(each, only));
+  // What was said of fewer, and what most of them come to since, is one: it is not asked once more.
+  const [borneOut] = before.filter(({ question }) => chosenOf(question)?.startsWith('set-up-'));
   // Answered, nobody waits for it: what is left to do is said with the reading.
-  const question: AssessedQuestion = chosen === undefined ? raised : { ...raised, weight: 'weak' };
+  const question: AssessedQuestion =
+    chosen !== undefined
+      ? { ...raised, weight: 'weak' }
+      : decided.length > 0 && borneOut !== undefined
+        ? borneOut.question
+        : raised;
   const told = { question, before: before.map((each) => each.question) };
   return own.map((each): SetUpKnown => {
     if (holding.includes(each)) return { ...each, differs: { ...told, now: 'holds' } };
@@ -87,11 +95,45 @@ function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly
   });
 }
 
+/** As many passes as make a reading (common practice, no published source). */
+const PASSES = 3;
+
+/**
+ * One pass beside a set-up of three that it does not come to: it is begun, and its other passes are read before anybody
+ * asks which of the two holds.
+ */
+const isBegun = (each: SetUpKnown, known: readonly SetUpKnown[]): boolean =>
+  each.read.valve.used.length === 1 &&
+  isClean(each) &&
+  known.some(
+    (other) =>
+      other !== each &&
+      other.read.valve.used.length >= PASSES &&
+      isClean(other) &&
+      wayOf(other) === wayOf(each) &&
+      !areAlike(each, other),
+  );
+
+const begun = (each: SetUpKnown): SetUpKnown => ({
+  ...each,
+  begun: true,
+  lacks: [
+    ...each.lacks,
+    {
+      code: 'one-more-pass',
+      lift: 'valve',
+      smallHand: isDial(each.read.setUp.tool),
+      why: 'it was read once, and otherwise than the set-up beside it',
+    },
+  ],
+});
+
 /**
  * The set-ups with what is asked where the same arm on the same valve came out otherwise the second time. No later one
  * replaces an earlier one by being later: a third, or a person, says which holds.
  */
-export function withDiffering(evidence: Evidence, known: readonly SetUpKnown[]): SetUpKnown[] {
+export function withDiffering(evidence: Evidence, entered: readonly SetUpKnown[]): SetUpKnown[] {
+  const known = entered.map((each) => (isBegun(each, entered) ? begun(each) : each));
   const ways = [...new Set(known.map(wayOf))];
   const told = ways.flatMap((way) =>
     withOne(

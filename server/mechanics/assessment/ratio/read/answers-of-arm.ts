@@ -15,7 +15,8 @@ const AS_OF_SET_UP: Readonly<Record<string, string>> = {
 
 /**
  * Answers to questions about this arm on this valve, as answers of each of its set-ups. `since`: the line of the first
- * pass of the set-up; what was answered after it, before the arm was named, was of this arm.
+ * pass of the set-up; what was answered after it, before the arm was named, was of this arm. Of a set-up that was read
+ * after an answer nothing was asked yet: it says by itself how it was.
  */
 export function answersOfArm(
   setUp: ValvePlace & { readonly armId?: string },
@@ -27,7 +28,7 @@ export function answersOfArm(
   return answers.flatMap((answer) => {
     const code = AS_OF_SET_UP[codeOf(answer)];
     const { questionId, setUpId } = answer;
-    if (code === undefined || questionId === undefined || setUpId !== undefined) return [];
+    if (code === undefined || questionId === undefined || setUpId !== undefined || answer.line < since) return [];
     const asked = partsOfId(questionId);
     if (asked === undefined || asked.code !== codeOf(answer)) return [];
     // The key of an arm has its valve and itself; where none was named the valve alone.

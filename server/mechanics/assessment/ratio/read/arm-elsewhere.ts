@@ -54,6 +54,11 @@ const isMoved = ({ answers }: SetUpNow): boolean => {
 const nameOf = ({ arms }: Evidence, armId: string | undefined): string =>
   arms.find(({ id }) => id === armId)?.name ?? 'the arm';
 
+/** The set-up was entered for the valve that the arm sat on, and answered to be of another since: nobody said that it moved. */
+const isValveMoved = ({ setUps }: Evidence, setUp: SetUpNow, sat: SatThen): boolean =>
+  setUps.some((entered) => entered.id === setUp.id && placeOf(entered) === placeOf(sat)) &&
+  placeOf(setUp) !== placeOf(sat);
+
 /** An arm that by the record sat on another valve: it was moved and nobody said so, or another arm or valve was meant. */
 export function armElsewhereAsked(
   evidence: Evidence,
@@ -66,7 +71,9 @@ export function armElsewhereAsked(
     {
       code: ARM_ELSEWHERE,
       weight: isMoved(setUp) ? 'weak' : 'strong',
-      ask: `By the record ${name} sat on ${placeOf(sat)} when set-up ${setUp.number} was read with it on ${placeOf(setUp)}. Was it moved?`,
+      ask: isValveMoved(evidence, setUp, sat)
+        ? `Set-up ${setUp.number} was read on ${placeOf(setUp)}, as was answered, and by the record ${name} sat on ${placeOf(sat)}. Which arm was on?`
+        : `By the record ${name} sat on ${placeOf(sat)} when set-up ${setUp.number} was read with it on ${placeOf(setUp)}. Was it moved?`,
       knownBy: 'sat elsewhere by the record',
       size: 'Whose ratio it is, and what a swap tells, hang on it.',
       test: 'Look at the mark on the arm that was read, and ask whether arms were changed over.',

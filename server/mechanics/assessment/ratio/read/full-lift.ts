@@ -13,6 +13,7 @@ import type { RatioLack } from './lack.ts';
 import type { LobeInUse } from './lobe.ts';
 import { meanOf, type UsedPasses } from './passes.ts';
 import type { SetUpNow } from './set-ups.ts';
+import { zeroLeft } from './zero.ts';
 
 /** Scatter of single passes with nothing wrong, as the inference has it: common practice, no published source. */
 const USUAL_SCATTER = DEFAULT_ASSUMPTIONS.readingSpread * IN;
@@ -24,11 +25,12 @@ function lobeInput(setUp: SetUpNow, lobe: LobeInUse): RatioInput['lobeLift'] | u
   const errorLimit = setUp.lobeErrorLimit;
   if (lobe.value === undefined) return undefined;
   if (lobe.source === 'card') return { value: lobe.value, errorLimit, source: 'card' };
-  if (lobe.source === 'caliper') return { value: meanOf(lobe.passes.used), errorLimit, source: 'caliper' };
+  const { used } = lobe.passes;
+  if (lobe.source === 'caliper') return { value: meanOf(used), errorLimit, source: 'caliper' };
   return {
-    readings: lobe.passes.used.map(({ value }) => value),
+    readings: used.map(({ value }) => value),
     graduation: setUp.graduation,
-    errorLimit,
+    errorLimit: errorLimit + zeroLeft(used),
     usualScatter: USUAL_SCATTER,
   };
 }
@@ -45,7 +47,7 @@ export function ratioInput(setUp: SetUpNow, valve: UsedPasses, lobe: LobeInUse):
     valveLift: {
       readings: valve.used.map(({ value }) => value + added),
       graduation: setUp.graduation,
-      errorLimit: setUp.errorLimit + (added > 0 ? SETTING_WITHIN : 0),
+      errorLimit: setUp.errorLimit + zeroLeft(valve.used) + (added > 0 ? SETTING_WITHIN : 0),
       usualScatter: USUAL_SCATTER,
     },
     lobeLift,

@@ -1,4 +1,5 @@
 import type { PassEvidence } from '../../evidence.ts';
+import { zeroLeft } from './zero.ts';
 
 interface Tool {
   readonly graduation: number;
@@ -16,9 +17,9 @@ function scatter(values: readonly number[]): number {
   return Math.sqrt(squares / (count - 1) / count);
 }
 
-/** Half-width at 95 % of the mean of passes: their scatter, the division and the limit of the tool. */
+/** Half-width at 95 % of the mean of passes: their scatter, the division, the limit of the tool and a zero that moved. */
 export function halfWidthOf(passes: readonly PassEvidence[], tool: Tool, added = 0): number {
   const repeat = scatter(passes.map(({ value }) => value));
-  const limits = (tool.errorLimit ** 2 + tool.graduation ** 2 / 4 + added ** 2) / 3;
+  const limits = ((tool.errorLimit + zeroLeft(passes)) ** 2 + tool.graduation ** 2 / 4 + added ** 2) / 3;
   return COVERAGE * Math.sqrt(repeat ** 2 + limits);
 }

@@ -1,7 +1,6 @@
 import { allowance } from '../../../kit/allowances.ts';
 import { byText } from '../../../kit/by-text.ts';
 import { isDial } from '../../../kit/lift-tools.ts';
-import { IN } from '../../../kit/si.ts';
 import { passesApart } from '../../../valve-sheet/apart.ts';
 import { inches, listed } from '../../common/said.ts';
 import { wasThere } from '../../common/since.ts';
@@ -12,9 +11,7 @@ import type { AsideCode } from './detail.ts';
 import type { LiftRead, RatioLack } from './lack.ts';
 import { EQUAL, lacksOf, oddLacks, spreadOf, undecidedLacks, widening } from './passes-repeat.ts';
 import type { SetUpNow } from './set-ups.ts';
-
-/** A hand that comes back within this is on its zero: common practice, no published source. */
-export const ZERO_RETURNS_WITHIN = 0.002 * IN;
+import { zeroOff } from './zero.ts';
 
 const KINDS: readonly PassKind[] = [
   'lobe-lift',
@@ -61,13 +58,10 @@ const aside = (pass: PassEvidence, code: AsideCode, why: string, so: string): Pa
   sentence: `Pass ${pass.pass} ${why}${so}.`,
 });
 
-const zeroOff = ({ zeroReturn }: PassEvidence): boolean =>
-  zeroReturn !== undefined && Math.abs(zeroReturn) > ZERO_RETURNS_WITHIN + EQUAL;
-
 /** It was looked at after the pass, and the hand was on its zero. */
 export const isBackAtZero = (pass: PassEvidence): boolean => pass.zeroReturn !== undefined && !zeroOff(pass);
 
-/** It was looked at since, and the zero had not moved: the pass counts. */
+/** It was looked at since, and nothing had moved: the pass counts, with what its zero was off in its interval. */
 function zeroLookedAt({ answers }: SetUpNow): (pass: PassEvidence) => boolean {
   const looked = answers.findLast((answer) => codeOf(answer) === 'zero-not-returned');
   return (pass) => looked !== undefined && foundBy(looked) === false && wasThere(pass, looked);

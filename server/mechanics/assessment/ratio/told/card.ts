@@ -1,3 +1,4 @@
+import { formatNumber } from '../../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance } from '../../../kit/allowances.ts';
 import type { Headline, Judgement } from '../../assessment.ts';
@@ -7,6 +8,7 @@ import { cardRatioOf, near } from '../claims/card-lifts.ts';
 import { type HeldAs, soldHeld } from '../claims/held-as.ts';
 import { claimSaid, isOfPlan } from '../claims/marks.ts';
 import { type MarkState, markState } from '../claims/stamp.ts';
+import { WITHIN } from '../compared/bands.ts';
 import type { GroupExplained } from '../compared/explain.ts';
 import { restingOn } from '../compared/lacking.ts';
 import { soldToPutRight } from '../compared/stamp-against-sold.ts';
@@ -34,20 +36,56 @@ const causeSaid = (sold: HeldAs | undefined): string =>
     ? 'it is the card’s ratio, not the part'
     : `the card goes with ${sold.said}, so it is the part, not the card`;
 
+/** What makes the lift that was read another than the card's [m], each with its sign. */
+interface Complaint {
+  readonly off: number;
+  /** The ratio that the arm is held to be, over that of the card. */
+  readonly ofRatio: number;
+  /** The lobe as it was read, over that of the card, and its own. */
+  readonly ofLobe: number;
+  readonly lobe: number;
+  /** The arm as it reads, over what it is held to be. */
+  readonly ordinary: boolean;
+}
+
+const signed = (value: number): string => `${inches(Math.abs(value))} ${value < 0 ? 'under' : 'over'}`;
+
+const isSome = (value: number): boolean => Math.abs(value) > allowance('card-lobe');
+
+/** What is left beside the two ratios: the lobe's part, then the arm's. */
+function leftSaid({ off, ofRatio, ofLobe, lobe, ordinary }: Complaint): string[] {
+  if (!isSome(ofLobe)) return [armLeftSaid(off - ofRatio, ordinary)];
+  const ofArm = off - ofRatio - ofLobe;
+  return [
+    `the lobe, ${signed(lobe)} the card’s, makes ${signed(ofLobe)}`,
+    ...(isSome(ofArm) ? [armLeftSaid(ofArm, ordinary)] : []),
+  ];
+}
+
+/** What an arm has more is ordinary where it was made with room for flex, and what it has less is not. */
+function armLeftSaid(left: number, ordinary: boolean): string {
+  if (!ordinary) return `${signed(left)} is left to be explained`;
+  return left > 0
+    ? `${signed(left)} is what is ordinary for such an arm`
+    : `${signed(left)} lies within ${formatNumber(WITHIN * 100, 0)} % of that ratio`;
+}
+
 /** How much of what the reading is off the card's valve lift is the card's own ratio. */
-function complaintSaid(
-  { off, ofRatio, ordinary }: { readonly off: number; readonly ofRatio: number; readonly ordinary: boolean },
-  said: string,
-  sold?: HeldAs,
-): string {
-  if (Math.abs(off) <= allowance('card-lobe'))
-    return `The lift as read is the card’s, and not what ${said} would make.`;
-  const start = `The lift as read is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s; ${sold === undefined ? 'its' : 'the arm’s'} ratio makes ${inches(Math.abs(ofRatio))} of that`;
-  if (Math.abs(off - ofRatio) <= allowance('card-lobe')) return `${start}: ${causeSaid(sold)}.`;
-  // What an arm of that ratio may have more or less, as was said of it already, wants no explanation.
-  return ordinary
-    ? `${start}, and ${inches(Math.abs(off - ofRatio))} is what is ordinary for such an arm.`
-    : `${start}, and ${inches(Math.abs(off - ofRatio))} is left to be explained.`;
+function complaintSaid(complaint: Complaint, said: string, sold?: HeldAs): string {
+  const { off, ofRatio, ofLobe } = complaint;
+  const whose = sold === undefined ? 'its' : 'the arm’s';
+  if (!isSome(off) && !isSome(ofLobe)) return `The lift as read is the card’s, and not what ${said} would make.`;
+  const start = `The lift as read is ${isSome(off) ? `${signed(off)} ` : ''}the card’s; `;
+  // A part of what it is off goes the same way and is no more than that.
+  const isPart = isSome(off) && Math.sign(off) === Math.sign(ofRatio) && Math.abs(ofRatio) <= Math.abs(off);
+  const ratio = isPart
+    ? `${start}${whose} ratio makes ${inches(Math.abs(ofRatio))} of that`
+    : `${start}${whose} ratio alone makes ${signed(ofRatio)}`;
+  if (!isSome(off - ofRatio))
+    return `${start}${whose} ratio makes ${inches(Math.abs(ofRatio))} of that: ${causeSaid(sold)}.`;
+  return `${ratio}, ${leftSaid(complaint)
+    .map((part) => `and ${part}`)
+    .join(', ')}.`;
 }
 
 /** Nobody looked, or what was read there is not known to be its ratio. */
@@ -106,6 +144,7 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judged[]
       : soldHeld(evidence, group).find(({ ratio }) => near(ofCard.ratio, ratio));
   const resting = restingOn(explained);
   const read = resting?.lacks.length === 0 ? resting.read.lift?.read : undefined;
+  const lobeOff = lobe === undefined ? 0 : (resting?.read.lobe.value ?? lobe) - lobe;
   const complaint =
     lobe === undefined || read === undefined
       ? `Where the lift is off by that much, ${causeSaid(sold)}.`
@@ -113,6 +152,8 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judged[]
           {
             off: read - lobe * ofCard.ratio,
             ofRatio: lobe * (claim.ratio - ofCard.ratio),
+            lobe: lobeOff,
+            ofLobe: lobeOff * claim.ratio,
             ordinary: bandsAgainst(explained, claim).every((band) => band === 'within' || band === 'over'),
           },
           said,

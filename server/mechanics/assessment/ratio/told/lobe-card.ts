@@ -4,7 +4,7 @@ import { allowance } from '../../../kit/allowances.ts';
 import { isWithin } from '../../../kit/within.ts';
 import type { Headline, Judgement } from '../../assessment.ts';
 import { firstSaid } from '../../common/first-said.ts';
-import { byPlace, inches, lowerFirst, placeOf, valveSubject } from '../../common/said.ts';
+import { byPlace, inches, lowerFirst, nominalSaid, placeOf, valveSubject } from '../../common/said.ts';
 import type { Evidence } from '../../evidence.ts';
 import type { RatioWord } from '../../words.ts';
 import { doubtsOfCard } from '../compared/card-doubted.ts';
@@ -48,16 +48,17 @@ function lobeSaid(word: RatioWord, { read, printed, passes }: LobeSays, stopped:
   return start;
 }
 
-/** What a lobe that is off its card makes at the valve; or that the lift read there is nearer to the card’s. */
+/** What a lobe that is off its card makes at the valve; or that the lift read there is nearer to what this arm makes of the card’s. */
 function atValveSaid(off: LobeOff, ratio: number | undefined): string {
   if (ratio === undefined) return '';
-  const { read, cardLift } = off;
+  const { read, cardLift, claims } = off;
+  const [claim] = claims;
   const { makes, isShown } = shownAt(off, ratio);
   const [verb, way] = makes < 0 ? ['take', 'off'] : ['add', 'to'];
   const is = `${inches(Math.abs(makes))} ${way} the valve lift`;
-  return isShown || cardLift === undefined
+  return isShown || cardLift === undefined || claim === undefined
     ? ` That ${verb}s ${is}.`
-    : ` That would ${verb} ${is}, and the valve does not show it: it reads ${inches(read * ratio)}, and the card makes ${inches(cardLift)}.`;
+    : ` That would ${verb} ${is}, and the valve does not show it: it reads ${inches(read * ratio)}, and the lobe of the card makes ${inches(cardLift)} with ${nominalSaid(claim)}.`;
 }
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */

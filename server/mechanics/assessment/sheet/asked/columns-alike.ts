@@ -8,7 +8,7 @@ import type { AssessedQuestion } from '../../assessment.ts';
 import { answersOf } from '../../common/answers-of.ts';
 import { asked } from '../../common/asked.ts';
 import { inches } from '../../common/said.ts';
-import type { Evidence, Side } from '../../evidence.ts';
+import type { Evidence, SheetEvidence, Side } from '../../evidence.ts';
 import { claimOfRow } from '../rows/claim-of-row.ts';
 import { type Column, columnsOf } from '../rows/columns.ts';
 import { liftOf } from '../rows/equal-readings.ts';
@@ -156,13 +156,18 @@ function cardLift({ card }: Evidence, { name, side }: Column): number | undefine
 }
 
 /** A column that stands at the card's own figure: entered off the card, and read by nobody. */
-function ofCard(evidence: Evidence, column: Column): AssessedQuestion[] {
+function ofCard(
+  evidence: Evidence,
+  column: Column,
+  written: readonly SheetEvidence[],
+): AssessedQuestion[] {
   const { name, side, spring, rows } = column;
   const card = cardLift(evidence, column);
   const readings = rows.flat();
   if (card === undefined || rows.length < FEWEST) return [];
   const alike = rows.filter((row) => row.every((each) => Math.abs(liftOf(each) - card) <= EQUAL)).length;
-  const division = divisionOf(readings.map(liftOf));
+  // A column of one number does not show how fine it was read: the sheet beside it does.
+  const division = divisionOf(written.map(liftOf));
   const chance = chanceOfSoMany(
     rows.length,
     alike,
@@ -193,8 +198,12 @@ function ofCard(evidence: Evidence, column: Column): AssessedQuestion[] {
 }
 
 /** Columns that may be one column entered twice, of the other side or of the lobes, or that are the card's. */
-export const columnsAlike = (evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] => [
-  ...columnsOf(rows).flatMap((column) => ofCard(evidence, column)),
-  ...acrossSides(evidence, rows),
-  ...lobesAsLifts(evidence, rows),
-];
+export function columnsAlike(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
+  const columns = columnsOf(rows);
+  const written = columns.flatMap((column) => column.rows.flat());
+  return [
+    ...columns.flatMap((column) => ofCard(evidence, column, written)),
+    ...acrossSides(evidence, rows),
+    ...lobesAsLifts(evidence, rows),
+  ];
+}

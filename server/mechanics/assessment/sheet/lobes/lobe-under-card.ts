@@ -1,3 +1,4 @@
+import { defined } from '../../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AnswerChoice, AssessedQuestion, Judgement, NotToRun } from '../../assessment.ts';
 import { asked } from '../../common/asked.ts';
@@ -20,6 +21,7 @@ import {
 import { lobesOfSetUps } from '../../ratio/compared/lobes-read.ts';
 import { isTooCoarse } from '../../ratio/read/dial.ts';
 import { offSaid } from '../../ratio/told/lobe-card.ts';
+import { claimOfRow } from '../rows/claim-of-row.ts';
 import type { SheetRatioDetail } from '../rows/detail.ts';
 import type { SheetRow } from '../rows/rows.ts';
 import { byCaliper } from '../rows/siblings.ts';
@@ -122,7 +124,9 @@ export function lobesUnderCard(
     if (read === undefined || read <= 0 || isTold || byCaliper(row) || isTooCoarse(row.lobes)) return [];
     const own = ratios.filter((each) => placeOf(each) === place && each.spring !== 'not-said');
     const ratio = own.find(({ spring }) => spring === 'light') ?? own[0];
-    const off = lobeOff(evidence, known, row, read, ratio?.value);
+    const claim = ratio === undefined ? undefined : claimOfRow(evidence, row, ratio.spring);
+    const over = { claims: claim === undefined ? [] : [claim.ratio], ...defined({ ratio: ratio?.value }) };
+    const off = lobeOff(evidence, known, row, read, ratio === undefined ? undefined : over);
     if (off === undefined || !isDown(off)) return [];
     // A card that is in doubt itself is no measure of it; the other lobes still are.
     if (!off.alone && doubtsOfCard(evidence, known, sideOfValve(row.valve)).length > 0) return [];

@@ -1,6 +1,7 @@
 import { defined } from '../../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../../kit/allowances.ts';
+import { isAtLeast } from '../../../kit/within.ts';
 import type { AssessedQuestion, NotToRun, StopReason } from '../../assessment.ts';
 import { asked } from '../../common/asked.ts';
 import { inches, keyOf, placeOf, subjectSaid, valveSubject } from '../../common/said.ts';
@@ -188,6 +189,12 @@ export const lobesApartAsked = (
   ofSetUps: readonly LobeOfSetUp[],
 ): Asked[] => eachSideOnce(sides).flatMap((side) => apartAsked(evidence, side, entriesIn(rows, ofSetUps)));
 
+/** By how much it is told to be low among the odd valves: of one lobe one figure is said, while that is past the limit too. */
+function asOdd({ odd }: SheetSideDetail, place: ValvePlace, by: number): number {
+  const off = odd.find((each) => placeOf(each) === placeOf(place))?.lobeOff;
+  return off !== undefined && isAtLeast(-off, allowance('lobe-down')) ? -off : by;
+}
+
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(
   evidence: Evidence,
@@ -196,24 +203,25 @@ export function wornLobes(
   ofSetUps: readonly LobeOfSetUp[],
 ): WornLobe[] {
   const entriesOf = entriesIn(rows, ofSetUps);
-  return eachSideOnce(sides).flatMap(({ side, lobesDown }) =>
-    lobesDown.map(({ cylinder, valve, by }): WornLobe => {
+  return eachSideOnce(sides).flatMap((each) =>
+    each.lobesDown.map(({ cylinder, valve, by: down }): WornLobe => {
       const place = { cylinder, valve };
+      const by = asOdd(each, place, down);
       const row = rows.find((each) => placeOf(each) === placeOf(place));
       const entries = entriesOf((each) => placeOf(each) === placeOf(place));
       const own = entries.map(({ id }) => id).sort();
       const step = (row?.lobes ?? []).length > 0 ? ('sheet' as const) : ('ratio' as const);
       // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
-      const down = { place, by, step, full: fullValve(row, rows, by) };
-      const question = wornAsked(evidence, down, own);
+      const lobe = { place, by, step, full: fullValve(row, rows, by) };
+      const question = wornAsked(evidence, lobe, own);
       // It is down on its siblings: without their lobes nothing is said of this one.
-      const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
+      const siblings = entriesOf(({ valve: other }) => sideOfValve(other) === sideOfValve(each.side));
       return {
         place,
         by,
         question,
         stop: {
-          ...wornStop(down, question),
+          ...wornStop(lobe, question),
           ...defined({ entryId: own[0], line: entries.find(({ id }) => id === own[0])?.line }),
           restsOn: siblings.map(({ id }) => id).sort(),
         },

@@ -5,6 +5,7 @@ import { isAsked } from '../../common/is-asked.ts';
 import { placeOf, subjectSaid, upperFirst } from '../../common/said.ts';
 import { LASH_OF_ONE } from '../asked/lash-of-one.ts';
 import type { SheetOddDetail, SheetSwapDetail } from '../rows/detail.ts';
+import { LASH_OF_SHEET } from '../rows/said-of-sheet.ts';
 import type { Said } from './said.ts';
 
 /** A pass apart from the others; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
@@ -43,18 +44,17 @@ export const lashFirst = (
 
 /** The same of what stayed on its valve: it takes a word, and no part has to move for it. */
 export const lashOfSwap = (
-  { verdict, oddAt }: SheetSwapDetail,
+  { lashAt }: SheetSwapDetail,
   questions: readonly AssessedQuestion[],
-): readonly AssessedQuestion[] =>
-  oddAt === undefined || (verdict !== 'position' && verdict !== 'both')
-    ? []
-    : questions.filter(
-        ({ code, about, answered }) =>
-          code === LASH_OF_ONE &&
-          answered === undefined &&
-          about.of === 'valve' &&
-          placeOf(about) === placeOf(oddAt),
-      );
+): readonly AssessedQuestion[] => {
+  if (lashAt === undefined) return [];
+  const open = questions.filter(({ answered }) => answered === undefined);
+  const ofValve = open.filter(
+    ({ code, about }) =>
+      code === LASH_OF_ONE && about.of === 'valve' && placeOf(about) === placeOf(lashAt),
+  );
+  return ofValve.length > 0 ? ofValve : open.filter(({ code, step }) => code === LASH_OF_SHEET && step === 'sheet');
+};
 
 /** What was answered of all of them, and not done yet. */
 const ANSWERED: Readonly<Record<string, Pick<Said, 'action' | 'sentence' | 'step' | 'turns'>>> = {

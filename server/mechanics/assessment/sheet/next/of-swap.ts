@@ -1,5 +1,5 @@
 import type { Subject } from '../../assessment.ts';
-import { listed } from '../../common/said.ts';
+import { listed, placeOf } from '../../common/said.ts';
 import type { Side } from '../../evidence.ts';
 import { heightsLooked, pushrodsSwapped } from '../odd/position.ts';
 import type { SheetSwapDetail } from '../rows/detail.ts';
@@ -52,11 +52,20 @@ function ofPart({ verdict, oddArm, arms, armNames, numberRead }: SheetSwapDetail
 
 /** A swap that was made and not read to its end, whose difference is gone, or that tells of a position. */
 export function ofSwap(swap: SheetSwapDetail): Said[] {
-  const { side, because, missing, places, armNames, showsNow, ordinary } = swap;
+  const { side, because, missing, places, armNames, showsNow, ordinary, lashAt } = swap;
   if (ordinary === true) return [];
   const about = sideOf(side);
   const reason = 'The swap that was made tells part from position once all four are read.';
   const now = missing.filter((cell) => cell.now).map(({ place, arm }) => `${place} with ${arm}`);
+  if (lashAt !== undefined)
+    return [
+      {
+        action: 'read-at-zero-lash',
+        about,
+        sentence: `Take the lash of ${listed(places)} up to zero, and read both again with the arms that sit there now.`,
+        reason: `Lash that is left in stays on ${placeOf(lashAt)} as a position does: no pushrod moves before that is known.`,
+      },
+    ];
   if (because === 'not-read' && now.length > 0)
     return [
       {

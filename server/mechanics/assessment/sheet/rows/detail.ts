@@ -107,8 +107,13 @@ export interface SheetSwapDetail {
   readonly armNames: readonly [string, string];
   readonly places: readonly [string, string];
   readonly verdict: SwapVerdict;
-  /** Why it cannot be told: not all four were read one way, it is gone since, or nothing differs by what counts. */
-  readonly because?: 'not-read' | 'gone' | 'small';
+  /**
+   * Why it cannot be told: not all four were read one way, it is gone since, nothing differs by what counts, or what
+   * stayed on a valve may be its lash.
+   */
+  readonly because?: 'not-read' | 'gone' | 'small' | 'lash';
+  /** The valve that is the lower of the two, and whose lash is not known to have been out. */
+  readonly lashAt?: ValvePlace;
   /** First arm less second, first valve less second, and the ± of the first [m]; where all four were read. */
   readonly part?: number;
   readonly position?: number;

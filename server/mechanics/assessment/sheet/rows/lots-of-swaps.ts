@@ -1,5 +1,5 @@
 import { defined } from '../../../../../shared/defined.ts';
-import { isSolidLifter } from '../../../../../shared/lifters.ts';
+import { isHydraulicLifter, isSolidLifter } from '../../../../../shared/lifters.ts';
 import type { Evidence, LifterState, Spring, ValvePlace } from '../../evidence.ts';
 import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import { liftHalf } from '../../ratio/read/dial.ts';
@@ -16,6 +16,8 @@ export interface ArmLot extends ValvePlace {
   readonly method: string;
   /** The lash was said to be out: of a sheet as was answered of all of it. */
   readonly lashOut: boolean;
+  /** Nothing of it is known to have been read with the lash out, where there is lash: what it is short by may be that. */
+  readonly lashOpen: boolean;
   /** Left out where the passes do not go together. */
   readonly value?: number;
   readonly half: number;
@@ -33,6 +35,9 @@ function lifterOf({ engine }: Evidence, lifters: readonly LifterState[]): string
   return new Set(kinds).size === 1 ? only : 'mixed';
 }
 
+/** A hydraulic lifter takes it up. */
+const hasLash = ({ engine }: Evidence): boolean => !isHydraulicLifter(engine.lifter);
+
 function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
   const counted = row.everyLift.filter(({ aside }) => aside !== true);
   return counted.map(({ spring, armId, soldAsThen, comesOff, readings, lash, figure }) => ({
@@ -49,6 +54,7 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
       lash === 'set' ? 'set not said' : 'out',
     ].join('|'),
     lashOut: lash === 'zero',
+    lashOpen: hasLash(evidence) && readings.every((each) => each.lash !== 'zero'),
     half: liftHalf(evidence, readings),
     passes: figure.passes - figure.apart.length,
     restsOn: readings.map(({ id }) => id),
@@ -69,6 +75,7 @@ function ofSetUp(evidence: Evidence, { read, doubts, differs, besideSheet }: Set
       spring: setUp.spring,
       method: [setUp.spring, lifterOf(evidence, [setUp.lifter]), lash].join('|'),
       lashOut: setUp.lash === 'zero',
+      lashOpen: hasLash(evidence) && setUp.lash !== 'zero',
       half: setUp.errorLimit,
       passes: valve.used.length,
       restsOn: valve.used.map(({ id }) => id),

@@ -1,5 +1,5 @@
 import { allowance } from '../../../kit/allowances.ts';
-import { inches, listed, lowOrHigh } from '../../common/said.ts';
+import { inches, listed, lowOrHigh, placeOf } from '../../common/said.ts';
 import type { SheetSwapDetail } from '../rows/detail.ts';
 
 type Missing = SheetSwapDetail['missing'][number];
@@ -74,10 +74,12 @@ function notReadSaid(swap: SheetSwapDetail): string {
 }
 
 function cannotTellSaid(swap: SheetSwapDetail): string {
-  const { because, part = 0, position = 0, ordinary, places, readOdd } = swap;
+  const { because, part = 0, position = 0, ordinary, places, readOdd, lashAt } = swap;
   if (ordinary === true)
     return 'neither reads unlike the others of its side, so that there is nothing to tell.';
   if (because === 'not-read') return notReadSaid(swap);
+  if (lashAt !== undefined)
+    return `it cannot be told yet: ${inches(Math.abs(position))} stayed on ${placeOf(lashAt)}, and lash that is left in stays there too. First: ${placeOf(lashAt)} read at zero lash.`;
   if (swap.alike === true)
     return `it cannot be told by these two: ${listed(places)} read ${wayOf(readOdd[0]?.off ?? 0)} with either arm, off alike. Each wants an arm that reads right.`;
   if (because === 'gone')
@@ -126,7 +128,7 @@ function positionNeeds({ places, oddPlace = 'the valve', pushrod, heights }: She
 
 /** What each outcome still needs. */
 export function needsOf(swap: SheetSwapDetail): string[] {
-  const { verdict, because, places, ordinary } = swap;
+  const { verdict, because, places, ordinary, lashAt } = swap;
   if (ordinary === true) return [];
   const arm = nameOf(swap);
   const lot =
@@ -136,6 +138,7 @@ export function needsOf(swap: SheetSwapDetail): string[] {
   if (verdict === 'position') return [position];
   if (verdict === 'both') return [lot, position];
   if (because === 'not-read') return readingsWanted(swap);
+  if (lashAt !== undefined) return [`${placeOf(lashAt)} read at zero lash`];
   if (swap.alike === true) return [`the arms of ${listed(places)} each swapped with one that reads right`];
   if (because === 'gone')
     return [`${listed(places)} read once more; then the arms put back and both read again`];

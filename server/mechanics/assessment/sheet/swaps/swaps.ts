@@ -5,6 +5,7 @@ import { decidedOf } from '../../common/swap-told.ts';
 import type { Evidence, Side, Spring } from '../../evidence.ts';
 import type { SheetSwapDetail } from '../rows/detail.ts';
 import type { ArmLot } from '../rows/lots-of-swaps.ts';
+import { lashMayStay } from './lash-of-place.ts';
 import { cellsOf, type Swap, type SwapCell, swapsMade } from './swap-cells.ts';
 import { type LobesRead, oddCells, toldByLifts, withCard } from './swap-lifts.ts';
 import { needsOf, swapSaid } from './swap-said.ts';
@@ -85,12 +86,21 @@ function toldIn(
   const otherWay = cells.filter(
     (cell) => cell.lift === undefined && elsewhere.some((lot) => isAt(lot, cell)),
   );
-  const outcome = toldByLifts(evidence, cells, own, swap, lobes);
+  const byLifts = toldByLifts(evidence, cells, own, swap, lobes);
+  const stays = byLifts.verdict === 'position' || byLifts.verdict === 'both' ? byLifts.position : 0;
+  const lashAt = stays === 0 ? undefined : lashMayStay(evidence, swap, own, stays);
+  const outcome =
+    lashAt === undefined
+      ? byLifts
+      : { ...byLifts, verdict: 'cannot-tell' as const, because: 'lash' as const, lashAt };
   const readOdd = oddCells(cells, own, swap, lobes);
   const isSure =
     cells.every(({ lift, passes }) => lift !== undefined || passes === 0) && otherWay.length === 0;
   const ordinary =
-    outcome.verdict === 'cannot-tell' && outcome.because !== 'gone' && isSure && readOdd?.length === 0;
+    outcome.verdict === 'cannot-tell' &&
+    outcome.because !== 'gone' &&
+    outcome.because !== 'lash' &&
+    isSure && readOdd?.length === 0;
   const alike =
     outcome.verdict === 'cannot-tell' && outcome.because === 'small' && readOdd?.length === cells.length;
   const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
