@@ -138,3 +138,6 @@ export function followsFrom(
       return undefined;
   }
 }
+
+/** What is asked of a gap that closed: until it is answered the gap is not set, and no turn of it is told. */
+export const OF_CLOSING: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);

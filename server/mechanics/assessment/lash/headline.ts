@@ -14,7 +14,7 @@ import { feeler, keyOf, lowerFirst, placeOf, valveSubject } from '../common/said
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { besideCard, offCardHeadline } from './against-card.ts';
 import type { LashValveDetail } from './detail.ts';
-import { ANSWERS, followsFrom, PUT_RIGHT } from './growth-answers.ts';
+import { ANSWERS, followsFrom, OF_CLOSING, PUT_RIGHT } from './growth-answers.ts';
 import { hydraulicSaid } from './on-hydraulic.ts';
 import { WITH_OTHER_ARM } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
@@ -32,9 +32,6 @@ const OF_GROWTH: ReadonlySet<string> = new Set([
   'lash-heat-differs',
   'lash-heat-unsaid',
 ]);
-
-/** What is asked of a gap that closed. */
-export const OF_CLOSING: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
 
 /** What it is now, and what it did: one that was set again since has not grown to what it is now. */
 function toldNow(

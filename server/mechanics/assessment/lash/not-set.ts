@@ -4,13 +4,11 @@ import { chosenOf } from '../common/chosen.ts';
 import type { NotSet } from '../common/not-set.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
-import { PUT_RIGHT } from './growth-answers.ts';
+import { OF_CLOSING, PUT_RIGHT } from './growth-answers.ts';
 import { type Closed, sinkingOf } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
 
 type Why = Omit<NotSet, keyof ValvePlace>;
-
-const CLOSED: ReadonlySet<string> = new Set(['lash-closed', 'lash-closed-nut']);
 
 /** Its gap closed: for its seat, by its lock, or nobody has looked yet. */
 function closedWhy(
@@ -25,7 +23,7 @@ function closedWhy(
       first: 'what a qualified shop finds at valve and seat',
       settles: 'seat-looked',
     };
-  const open = own.find(({ code, answered }) => CLOSED.has(code) && answered === undefined);
+  const open = own.find(({ code, answered }) => OF_CLOSING.has(code) && answered === undefined);
   return open === undefined || valve.now?.moment === 'set'
     ? undefined
     : {

@@ -12,7 +12,7 @@ import { placeOf, valveSubject } from '../common/said.ts';
 import { heatsWanting, isNearLash } from '../common/wanted-heat.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
-import { ANSWERS } from './growth-answers.ts';
+import { ANSWERS, OF_CLOSING } from './growth-answers.ts';
 import { idsAt } from './valves.ts';
 
 function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>): ValvePlace | undefined {
@@ -39,7 +39,9 @@ const ASKED_FOR: AssessedQuestion['answers'] = [
   },
 ];
 
-/** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
+/**
+ * A gap that grew again after it was set again, or closed, is asked strongly: setting it once more hides the cause.
+ */
 export function question(
   found: LashQuestion,
   again: readonly LashGrowth[],
@@ -53,7 +55,7 @@ export function question(
   return asked(
     {
       ...found,
-      weight: stops && place !== undefined ? 'strong' : 'weak',
+      weight: (stops || OF_CLOSING.has(found.code)) && place !== undefined ? 'strong' : 'weak',
       ...(byLooking === undefined ? {} : { test: byLooking, byLooking: true }),
       restsOn: idsAt(valves, place),
     },
