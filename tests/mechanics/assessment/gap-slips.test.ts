@@ -135,7 +135,8 @@ test('one that is read again, larger and in doubt, takes no word from the one be
 });
 
 test('another valve that is read again, larger, raises no slip of this one', () => {
-  const slipOf1 = (sheet: readonly SheetEvidence[]) => askedOf(sheet).filter((each) => each.includes('.159 in'));
+  const slipOf1 = (sheet: readonly SheetEvidence[]) =>
+    askedOf(sheet).filter((each) => each.includes('.159 in'));
   const first = gap(1, 'piston-to-valve', 0.195);
   const [lesser, larger] = [gap(2, 'piston-to-valve', 0.14), gap(2, 'piston-to-valve', 0.158)];
   expect(slipOf1([first, larger])).toHaveLength(1);

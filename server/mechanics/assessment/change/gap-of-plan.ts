@@ -29,10 +29,7 @@ function planThen(entry: SheetEvidence, evidence: Evidence): number | undefined 
   if (!isGap(entry) || !isUnnamed(entry)) return undefined;
   const hasBefore = sheet.some(
     (each) =>
-      each.standing &&
-      each.arms === 'before' &&
-      each.kind === entry.kind &&
-      placeOf(each) === placeOf(entry),
+      each.standing && each.arms === 'before' && each.kind === entry.kind && placeOf(each) === placeOf(entry),
   );
   const [plan] = plansOf(forSide(evidence, sideOfValve(entry.valve)));
   const sold = soldRatio(evidence)?.value;

@@ -32,7 +32,9 @@ describe('a gap that was short with arms that are off since', () => {
 
   test('lifted, it is of those arms, and the gap of those that are on is read', () => {
     const { all, next } = heard(lifted(short));
-    expect(all.notToRun.map(({ sentence }) => sentence).join(' ')).toContain('with the arms that are off since');
+    expect(all.notToRun.map(({ sentence }) => sentence).join(' ')).toContain(
+      'with the arms that are off since',
+    );
     expect(next).not.toBe('read-gap-again');
   });
 
