@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { CHANGE, gapOf } from './change/change-of-arms.ts';
-import { scanEvidence, pointsOf } from './scan-evidence.ts';
+import { pointsOf, scanEvidence } from './scan-evidence.ts';
 import { heard } from './whole-sheet.ts';
 
 /* One gap read several times, each as good as it was read: figures invented, hydraulic lifters so that no lash is in it. */
@@ -33,6 +33,13 @@ describe('a gap that was read badly and then well', () => {
     expect(told([bad, light()])).toEqual(alone);
     expect(told([light(), bad])).toEqual(alone);
     expect(asks([bad, light()])).not.toContain('gap-read-twice');
+  });
+
+  test('and so where lash may be in the good one: on a lifter that sinks there is none, and that is no merit', () => {
+    const solid = { ...BUILD, engine: CHANGE.engine };
+    const good = light(0.112);
+    expect(told([sunk, good], solid)).toEqual(told([good], solid));
+    expect(told([good, sunk], solid)).toEqual(told([good], solid));
   });
 
   test('of two that were read alike the lesser one stands', () => {
@@ -75,9 +82,9 @@ describe('scans of one valve', () => {
       good,
     );
     expect(toldOf(scan('cut', 0, {}, 4), scan('good', 0.004))).toEqual(good);
-    expect(toldOf(scan('lash', 0, { lash: 'set', lashSetting: 0.016 * 0.0254 }), scan('good', 0.004))).toEqual(
-      good,
-    );
+    expect(
+      toldOf(scan('lash', 0, { lash: 'set', lashSetting: 0.016 * 0.0254 }), scan('good', 0.004)),
+    ).toEqual(good);
   });
 
   test('read otherwise and too far apart they are asked about', () => {

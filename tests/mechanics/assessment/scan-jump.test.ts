@@ -3,7 +3,7 @@ import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts'
 import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
 import { PLAIN } from './plain-build.ts';
 import { type GapAt, pointsOf, scanEvidence } from './scan-evidence.ts';
-import { heard } from './whole-sheet.ts';
+import { answered, heard } from './whole-sheet.ts';
 
 /* A scan with the arms before of which one figure jumps, and a planned ratio. Invented. */
 const lobe = {
@@ -60,4 +60,8 @@ test('one that stands far under them is short as it stands, and asked before par
   ]);
   expect(pistonGap(low)?.word).toBe('short');
   expect(heard(low).next).toBe('scan-jumps');
+  // Found written wrong it makes no word of the plan: it is put right or struck out.
+  const wrong = answered(low, 'scan-jumps', 'found', 50);
+  expect(pistonGap(wrong)?.word).toBeUndefined();
+  expect(heard(wrong).sentence).toMatch(/that scan put right or struck out/);
 });

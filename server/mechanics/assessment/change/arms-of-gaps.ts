@@ -4,6 +4,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { forSide, plansOf } from '../common/plans.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
+import { planSaidOf } from './gap-of-plan.ts';
 import { soldThen } from './sold-then.ts';
 import { type WhoseArms, whoseArms } from './whose-arms.ts';
 
@@ -11,6 +12,8 @@ const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap 
 
 /** Whose arms a gap was read with. */
 function armsOfGap(entry: SheetEvidence, evidence: Evidence): WhoseArms {
+  const said = planSaidOf(entry, evidence);
+  if (said !== undefined) return { plan: said, on: false, off: false };
   const { soldAsThen: _, ...read } = entry;
   const told = whoseArms({ ...read, ...defined({ soldAsThen: soldThen(entry, evidence) }) }, evidence);
   if (told !== undefined) return told;

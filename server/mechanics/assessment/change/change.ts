@@ -15,6 +15,7 @@ import { isMadeByRatio, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { closestAsked } from './closest-asked.ts';
 import type { ChangeDetail } from './detail.ts';
 import { gapCalculations } from './gap-calculations.ts';
+import { gapOfPlanAsked } from './gap-of-plan.ts';
 import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { plannedOnAsked } from './planned-on.ts';
@@ -96,6 +97,7 @@ export function changePart(
     ...(isMadeByRatio(read) ? soldThenAsked(read) : []),
     ...putOnLaterAsked(read),
     ...plannedOnAsked(withSoldThen(read)),
+    ...(isMadeByRatio(read) ? gapOfPlanAsked(read) : []),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
     ...ratioThenAsked(

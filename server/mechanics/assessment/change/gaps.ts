@@ -93,11 +93,15 @@ function tellsIt(name: GapName, asked: GapsAsked): Lack {
   if (isEither(name, asked)) return WHICH_ARMS;
   if (bend > 0) return toRead('light-spring', `a light-spring ratio, or ${MEASURED}`);
   if (after === undefined || after.from === 'measured' || name === 'piston-to-valve') return measured;
+  const first = asked.isOtherRead ? 'the first new arm' : 'the first arm';
   const arms = asked.isFirstRead
     ? 'the arms of these valves read on a light spring too'
-    : 'the first arm read on a light spring';
+    : `${first} read on a light spring`;
   return toRead('first-arm', `${arms}, or ${MEASURED}`);
 }
+
+/** Somebody looked, and what it is worked out from was read or written wrong. */
+const isFoundWrong = ({ code }: Lack): boolean => code === 'scan-wrong';
 
 function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeGap {
   const name = row.name;
@@ -112,7 +116,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
       : (lacksOfLash(judged.entry, verdictOfGap(worked, row.limit.value), lash, hangs) ?? []);
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
-  const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;
+  const word = lacks.length > 0 && (bare !== 'short' || lacks.some(isFoundWrong)) ? undefined : bare;
   const from = judged?.entry;
   // What was read on a spring that the train bends under is told from its limit by a light one.
   const bends = from === undefined ? [] : bendNeeds(from);

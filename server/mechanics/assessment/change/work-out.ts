@@ -135,6 +135,7 @@ function askedOf(
     about: spot.about,
     planKey: planKey(seen, plan),
     isFirstRead: read.some((each) => each.spring === 'light' && isOfAfter(each, plan, seen)),
+    isOtherRead: plan !== undefined && read.some(({ spring }) => spring === 'light'),
     measured: spot.row === undefined ? [] : gapCells(seen, rowWith(spot.row, plan, seen)),
   };
 }

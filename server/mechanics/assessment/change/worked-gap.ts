@@ -23,6 +23,8 @@ export interface GapsAsked {
   readonly after?: ChangeRatio;
   /** An arm of that ratio was read on a light spring already, on whatever valve. */
   readonly isFirstRead: boolean;
+  /** Of others, so that the first of these is a new one. */
+  readonly isOtherRead: boolean;
   /** By how much a running-spring ratio was raised, as lift [m]; 0 for a light one. */
   readonly bend: number;
   /** Gaps read with these arms, as the sheet judged them. */

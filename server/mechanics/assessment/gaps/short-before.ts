@@ -22,13 +22,15 @@ export function shortBefore(evidence: Evidence): NotToRun[] {
     const worst = worstOf(own.map((entry) => judgeGap(entry, evidence)));
     if (worst?.word !== 'short') return [];
     const { entry, gap, limit } = worst;
+    const wrong = entry.scan?.needs.find(({ code }) => code === 'scan-wrong');
     return [
       {
         id: `not-to-run:before:${entry.kind}:${entry.id}`,
         what: 'run',
         about: valveSubject(entry),
         sentence: `Do not run it with the arms before: with them ${SHEET_KINDS[entry.kind].toLowerCase()} on ${placeOf(entry)} was read short, ${gapSaid(gap)} against ${inches(limit.value)}.`,
-        saidFirst: true,
+        // What was found written wrong is put right before anything is done about it.
+        ...(wrong === undefined ? { saidFirst: true as const } : {}),
         wayOut: `While they are on, a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
         wayOutAtBench: 'While they are on, have a qualified shop look before it runs.',
       },

@@ -1,5 +1,5 @@
-import { EQUAL } from '../../kit/nearest.ts';
 import { byText } from '../../kit/by-text.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import type { GapWord } from '../words.ts';
 import type { JudgedGap } from './gap.ts';
 
@@ -60,11 +60,19 @@ function meet(one: JudgedGap, other: JudgedGap): boolean {
   return under(one, other) && under(other, one);
 }
 
-/** The better one leaves less open, of what bends, sinks or goes on, of the tool, and of the lash. */
-const leavesLess = (better: JudgedGap, one: JudgedGap): boolean =>
-  openOf(better) <= openOf(one) + EQUAL &&
-  lashOf(better) <= lashOf(one) + EQUAL &&
-  (openOf(better) < openOf(one) - EQUAL || lashOf(better) < lashOf(one) - EQUAL);
+/**
+ * The better one leaves less open, of what bends, sinks or goes on, of the tool, and of the lash. Where nobody knows by
+ * how much the other reads too large, its lash is no merit of it.
+ */
+function leavesLess(better: JudgedGap, one: JudgedGap): boolean {
+  const [open, less] = [openOf(one), openOf(better)];
+  if (open === Number.POSITIVE_INFINITY) return less < open;
+  return (
+    less <= open + EQUAL &&
+    lashOf(better) <= lashOf(one) + EQUAL &&
+    (less < open - EQUAL || lashOf(better) < lashOf(one) - EQUAL)
+  );
+}
 
 /**
  * What it leaves open another reading of the same has told: the gap lies in both, and by the other it is known better.

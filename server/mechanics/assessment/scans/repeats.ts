@@ -73,7 +73,9 @@ const standing = (evidence: Evidence): ScanEvidence[] =>
 
 function pairs(scans: readonly ScanEvidence[], evidence: Evidence): Apart[] {
   const sorted = scans.toSorted((a, b) => byPlace(a, b) || byId(a, b));
-  return sorted.flatMap((one, index) => sorted.slice(index + 1).flatMap((other) => apart(one, other, evidence)));
+  return sorted.flatMap((one, index) =>
+    sorted.slice(index + 1).flatMap((other) => apart(one, other, evidence)),
+  );
 }
 
 const CHOICES: AssessedQuestion['answers'] = [
