@@ -82,12 +82,7 @@ interface ArmOver {
 }
 
 /** That of the newest lift of the valve in a set-up. */
-function armOver(
-  evidence: Evidence,
-  known: readonly SetUpKnown[],
-  place: ValvePlace,
-  lobe: number,
-): ArmOver {
+function armOver(evidence: Evidence, known: readonly SetUpKnown[], place: ValvePlace, lobe: number): ArmOver {
   const newest = known.findLast(
     ({ read }) => placeOf(read.setUp) === placeOf(place) && read.lift !== undefined,
   )?.read;
@@ -169,7 +164,8 @@ export function readOthers({
   others = 0,
   alike = false,
   readAgain = false,
-}: Pick<LobeOff, 'valve'> & Partial<Pick<LobeOff, 'others' | 'alike'>> & { readonly readAgain?: boolean }): string {
+}: Pick<LobeOff, 'valve'> &
+  Partial<Pick<LobeOff, 'others' | 'alike'>> & { readonly readAgain?: boolean }): string {
   const side = sideOfValve(valve);
   if (readAgain && !alike)
     return 'Read its lobe once more at the lifter: the valve lifts what the lobe of the card makes.';

@@ -10,8 +10,8 @@ import type { SetUpKnown } from '../../ratio/compared/known.ts';
 import {
   isDown,
   isOpen,
-  lobeAction,
   type LobeOff,
+  lobeAction,
   lobeNotToRun,
   lobeOff,
   readOthers,
