@@ -11,7 +11,7 @@ const touched = ({ lobesBySiblings }: QuestionInput): string =>
 const LAST_DIGIT = 0.0005;
 
 /** Lobe and lift are both those of the other valve to the last digit: by the one alone it might be chance. */
-function isOtherThroughout(lobe: number, other: number, input: QuestionInput, t: Tolerances): boolean {
+function isOtherThroughout(lobe: number, other: number, input: QuestionInput): boolean {
   const lift = valveLift(input);
   const ratio = ratioExpected(input);
   return (
@@ -28,7 +28,7 @@ function askLobe(lobe: number, own: number, other: number, input: QuestionInput,
   return [
     {
       code: 'valve-swapped',
-      weight: within(lobe - own, t.swapOwn) && !isOtherThroughout(lobe, other, input, t) ? 'weak' : 'strong',
+      weight: within(lobe - own, t.swapOwn) && !isOtherThroughout(lobe, other, input) ? 'weak' : 'strong',
       ask: 'Could this be the other valve of the cylinder?',
       size: input.lobesBySiblings
         ? `The lobe reads ${inch(lobe)}; the lobes of its side come to ${inch(own)}, those of the other to ${inch(other)}.`

@@ -39,7 +39,9 @@ test('entered again after they were the other valve’s, readings take the place
   );
   const again = row(3, IN, EX).map((each) => ({ ...each, line: line + 1 + each.line }));
   const { questions, next } = assess({ ...build, sheet: [...sheet, ...wrong, ...again], answers });
-  expect(questions.filter(({ weight, answered }) => weight === 'strong' && answered === undefined)).toEqual([]);
+  expect(questions.filter(({ weight, answered }) => weight === 'strong' && answered === undefined)).toEqual(
+    [],
+  );
   expect(next?.sentence ?? '').not.toMatch(/once more|again/);
 });
 

@@ -48,7 +48,9 @@ function swapped(low: 'stays' | 'goes', how: Partial<SheetEvidence> = {}, more: 
 describe('a swap of which the lash is not known to have been out', () => {
   test('what stays on the valve is no position yet, and no pushrod moves: the lash is asked first', () => {
     const { text, next, codes } = swapped('stays');
-    expect(text).toMatch(/cannot be told yet: \.016 in stayed on 5 intake, and lash that is left in stays there/);
+    expect(text).toMatch(
+      /cannot be told yet: \.016 in stayed on 5 intake, and lash that is left in stays there/,
+    );
     expect(text).not.toMatch(/It is the position/);
     expect(next).toBe('lash-not-said');
     expect(codes).not.toContain('pushrod-or-valve');

@@ -3,8 +3,8 @@ import { isDial } from '../../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { ruledOutBy } from '../asked/asked-as.ts';
 import { codeOf, foundBy } from '../read/answers.ts';
-import { ZERO_RETURNS_WITHIN } from '../read/zero.ts';
 import type { SetUpRead } from '../read/set-up-read.ts';
+import { ZERO_RETURNS_WITHIN } from '../read/zero.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
 

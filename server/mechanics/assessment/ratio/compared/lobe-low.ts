@@ -82,12 +82,7 @@ interface ArmOver {
 }
 
 /** That of the newest lift of the valve in a set-up. */
-function armOver(
-  evidence: Evidence,
-  known: readonly SetUpKnown[],
-  place: ValvePlace,
-  lobe: number,
-): ArmOver {
+function armOver(evidence: Evidence, known: readonly SetUpKnown[], place: ValvePlace, lobe: number): ArmOver {
   const newest = known.findLast(
     ({ read }) => placeOf(read.setUp) === placeOf(place) && read.lift !== undefined,
   )?.read;

@@ -28,7 +28,8 @@ export function answersOfArm(
   return answers.flatMap((answer) => {
     const code = AS_OF_SET_UP[codeOf(answer)];
     const { questionId, setUpId } = answer;
-    if (code === undefined || questionId === undefined || setUpId !== undefined || answer.line < since) return [];
+    if (code === undefined || questionId === undefined || setUpId !== undefined || answer.line < since)
+      return [];
     const asked = partsOfId(questionId);
     if (asked === undefined || asked.code !== codeOf(answer)) return [];
     // The key of an arm has its valve and itself; where none was named the valve alone.

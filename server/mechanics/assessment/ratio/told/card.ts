@@ -74,7 +74,8 @@ function armLeftSaid(left: number, ordinary: boolean): string {
 function complaintSaid(complaint: Complaint, said: string, sold?: HeldAs): string {
   const { off, ofRatio, ofLobe } = complaint;
   const whose = sold === undefined ? 'its' : 'the arm’s';
-  if (!isSome(off) && !isSome(ofLobe)) return `The lift as read is the card’s, and not what ${said} would make.`;
+  if (!isSome(off) && !isSome(ofLobe))
+    return `The lift as read is the card’s, and not what ${said} would make.`;
   const start = `The lift as read is ${isSome(off) ? `${signed(off)} ` : ''}the card’s; `;
   // A part of what it is off goes the same way and is no more than that.
   const isPart = isSome(off) && Math.sign(off) === Math.sign(ofRatio) && Math.abs(ofRatio) <= Math.abs(off);

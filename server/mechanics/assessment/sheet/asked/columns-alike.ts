@@ -156,11 +156,7 @@ function cardLift({ card }: Evidence, { name, side }: Column): number | undefine
 }
 
 /** A column that stands at the card's own figure: entered off the card, and read by nobody. */
-function ofCard(
-  evidence: Evidence,
-  column: Column,
-  written: readonly SheetEvidence[],
-): AssessedQuestion[] {
+function ofCard(evidence: Evidence, column: Column, written: readonly SheetEvidence[]): AssessedQuestion[] {
   const { name, side, spring, rows } = column;
   const card = cardLift(evidence, column);
   const readings = rows.flat();

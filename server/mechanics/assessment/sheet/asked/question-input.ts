@@ -76,8 +76,7 @@ export function questionInput(
     inMillimetres: lot.readings.length > 0 && lot.readings.every(({ readAs }) => readAs.endsWith(' mm')),
     graduation: 0.001,
     lobeSource: row.lobes.length === 0 ? 'card' : caliper ? 'caliper' : 'indicator',
-    lobesBySiblings:
-      own.lobeLift === undefined || card[other(sideOfValve(row.valve))].lobeLift === undefined,
+    lobesBySiblings: own.lobeLift === undefined || card[other(sideOfValve(row.valve))].lobeLift === undefined,
     cardLobeLift: positive(own.lobeLift ?? beside.own.lobeLift),
     otherCardLobeLift: positive(card[other(sideOfValve(row.valve))].lobeLift ?? beside.other.lobeLift),
     cardValveLift: positive(own.valveLift),

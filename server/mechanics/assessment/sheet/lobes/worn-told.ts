@@ -41,9 +41,7 @@ const readShort = (odd: SheetOddDetail): SheetOddDetail => ({
 export function besidesWorn(sides: readonly SheetSideDetail[], worn: readonly Worn[]): SheetSideDetail[] {
   const found = new Set(foundWorn(worn).map(({ place }) => placeOf(place)));
   const short = new Set(
-    worn
-      .filter(({ question }) => question.answered?.found === false)
-      .map(({ place }) => placeOf(place)),
+    worn.filter(({ question }) => question.answered?.found === false).map(({ place }) => placeOf(place)),
   );
   return sides.map((side) => ({
     ...side,

@@ -50,10 +50,11 @@ export const lashOfSwap = (
   if (lashAt === undefined) return [];
   const open = questions.filter(({ answered }) => answered === undefined);
   const ofValve = open.filter(
-    ({ code, about }) =>
-      code === LASH_OF_ONE && about.of === 'valve' && placeOf(about) === placeOf(lashAt),
+    ({ code, about }) => code === LASH_OF_ONE && about.of === 'valve' && placeOf(about) === placeOf(lashAt),
   );
-  return ofValve.length > 0 ? ofValve : open.filter(({ code, step }) => code === LASH_OF_SHEET && step === 'sheet');
+  return ofValve.length > 0
+    ? ofValve
+    : open.filter(({ code, step }) => code === LASH_OF_SHEET && step === 'sheet');
 };
 
 /** What was answered of all of them, and not done yet. */

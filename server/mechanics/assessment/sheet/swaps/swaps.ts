@@ -100,7 +100,8 @@ function toldIn(
     outcome.verdict === 'cannot-tell' &&
     outcome.because !== 'gone' &&
     outcome.because !== 'lash' &&
-    isSure && readOdd?.length === 0;
+    isSure &&
+    readOdd?.length === 0;
   const alike =
     outcome.verdict === 'cannot-tell' && outcome.because === 'small' && readOdd?.length === cells.length;
   const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
