@@ -150,3 +150,39 @@ describe('a mark near the edge of a stem that nobody measured', () => {
     expect(wide.judgements[0]?.sentence).not.toContain('centred');
   });
 });
+
+/* Sideways, then width, then place: desk playbook, call 6; of any number of marks, common practice, no source. */
+describe('a mark off sideways goes before whatever was kept along the rocker', () => {
+  const rod = (at: number) => ({ pushrod: at * IN });
+  const along = tipMark('a', 0.05, { side: 'valley', off: 0.03 * IN, ...rod(7.8), line: 1 });
+  const wider = tipMark('b', 0.056, { side: 'sideways', off: 0.04 * IN, ...rod(7.85), line: 2 });
+  const narrower = tipMark('c', 0.045, { side: 'sideways', off: 0.04 * IN, ...rod(7.85), line: 3 });
+
+  test.each([
+    ['wider', [along, wider], 'b'],
+    ['wider, then narrower', [along, wider, narrower], 'c'],
+    ['of two lengths', [along, tipMark('d', 0.07, { ...rod(7.9), line: 1 }), wider], 'b'],
+  ])('%s: no length is tried before it is square', (_, marks, judged) => {
+    const said = told(marks);
+    expect(said.detail.valves[0]?.judgedId).toBe(judged);
+    expect(said.questions.map(({ code }) => code)).toEqual(['mark-sideways']);
+    expect(nextOf(said)).toMatch(/no length mends that: line up the guide plate or the stud/);
+    expect(said.headlines[0]?.sentence).toMatch(/\.040 in off sideways/);
+    expect(said.detail.valves[0]?.advice ?? '').not.toMatch(/try|longer/);
+  });
+
+  test('inked lengthwise since, it was lined up; left as it is, the others are gone by', () => {
+    const since = told([
+      along,
+      wider,
+      tipMark('e', 0.05, { side: 'valley', off: 0.01 * IN, ...rod(7.85), line: 4 }),
+    ]);
+    expect(since.questions.map(({ code }) => code)).not.toContain('mark-sideways');
+    expect(since.detail.valves[0]?.judgedId).not.toBe('b');
+    expect(nextOf(answeredSo([along, wider], 'left'))).toMatch(/7\.850/);
+  });
+
+  test('looked at and square: it is inked once more, with no length beside it', () => {
+    expect(nextOf(answeredSo([along, wider], 'square'))).toMatch(/ink it once more/);
+  });
+});

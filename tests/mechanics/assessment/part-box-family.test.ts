@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
-import { answered, codesOf, inHand, partOf, SORREL, seen, without } from './hand-part.ts';
+import { answered, codesOf, inHand, partOf, SORREL, seen, sized, without } from './hand-part.ts';
 
 /* The invented catalogue of the demo: a Sorrel 160-B is wide, a Teasel narrow. */
 const box = (text: string) => seen('box-label', text, { id: 'box', typed: text });
@@ -42,5 +42,42 @@ describe('a box that names a family, and a part measured as another', () => {
     const arm = { id: 'arm', name: 'A', ratioStamp: '', otherNumber: '', boxLabel: 'Teasel 150-A' };
     const build = inHand(without('none'), { arms: [arm], handParts: [{ name: 'A', armId: 'arm' }] });
     expect(codesOf(build)).toContain('box-against-family');
+  });
+});
+
+/* The invented Bistorts: 170-B, 172-B and 175-B differ by their cups alone, .959, .945 and .924, and a cup is read to .010. */
+describe('a box of a family that the readings hold as well as the one that stands first', () => {
+  const bistort = (cup: number) => [
+    sized('hole-across-trunnion', 0.436),
+    sized('hole-across-trunnion', 0.4355),
+    sized('width-across-trunnion', 1.655),
+    sized('roller-diameter', 0.597),
+    sized('body-width', 1.04),
+    sized('pivot-to-tip', 1.62),
+    sized('pivot-to-cup', cup),
+    seen('rings', 'visible'),
+    seen('mount', 'stud'),
+    box('Bistort 170-B'),
+  ];
+
+  test('.948 puts 172-B first and rules out no 170-B: it is told, and nothing is asked', () => {
+    const said = assess(inHand(bistort(0.948)));
+    expect(said.questions.map(({ code }) => code)).not.toContain('box-against-family');
+    expect(said.headlines[0]?.sentence).toMatch(
+      /Bistort 172-B stands first.*The box says “Bistort 170-B”: what was read fits Bistort 170-B and Bistort 172-B alike, and only the ratio on the engine tells/,
+    );
+  });
+
+  test('.920 is .039 off the cup of a 170-B: it is asked, with what differs', () => {
+    const question = assess(inHand(bistort(0.92))).questions.find(
+      ({ code }) => code === 'box-against-family',
+    );
+    expect(question?.size).toMatch(/Not as that family has it: pivot to cup/);
+  });
+
+  test('.957 puts 170-B itself first: nothing is told of its box', () => {
+    const said = assess(inHand(bistort(0.957)));
+    expect(said.questions.map(({ code }) => code)).not.toContain('box-against-family');
+    expect(said.headlines.map(({ sentence }) => sentence).join(' ')).not.toMatch(/alike/);
   });
 });

@@ -111,7 +111,10 @@ export function askedOfMarks(
 ): AskedOfMark[] {
   const best = marks.at(-1);
   if (best === undefined) return [];
+  // What the others ask along the rocker waits until it is square; how it is mounted says what is lined up.
+  const square = best.side !== 'sideways' || marks.length === 1;
   return markQuestions(told, context)
     .filter(({ asks }) => !isOfEdge(asks) && !(waits && BY_LENGTH.has(asks)))
+    .filter(({ asks }) => square || asks === 'mounting' || !BY_LENGTH.has(asks))
     .map((found) => markAsked(evidence, found, best, marks));
 }

@@ -98,6 +98,8 @@ const OPEN_SAID: Readonly<Record<WhyNoLength, OpenSaid>> = {
     `whether ${marksOf(of)} stay${of.length > 1 ? '' : 's'} on the stem has to be looked at first`,
   over: (of) => `over what the lengths at ${ofThese(of)} were taken has to be said first`,
   apart: (of) => `of ${marksOf(of)} it is not known which holds`,
+  sideways: (of) =>
+    `${marksOf(of)} stand${of.length > 1 ? '' : 's'} off sideways, and the rocker is brought square first`,
   contradict: (of) => `at ${ofThese(of)} one mark contradicts the other, and none lets a length stay`,
   width: (of) => `the width at ${ofThese(of)} has no word yet, and goes before any length`,
   heights: (of) => `no length makes ${marksOf(of)} ordinary`,

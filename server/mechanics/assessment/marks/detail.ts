@@ -17,7 +17,7 @@ export interface LeastSweepDetail {
 
 /**
  * Why the marks of a valve let no length stay yet: another one is tried, its stem, whether it stays on that, or over what a length was taken is not
- * said, none of two on opposite sides counts, they contradict each other, the width has no word, no length makes it
+ * said, none of two on opposite sides counts, one is off sideways, they contradict each other, the width has no word, no length makes it
  * ordinary, or like valves ask for unlike lengths.
  */
 export type WhyNoLength =
@@ -26,6 +26,7 @@ export type WhyNoLength =
   | 'edge'
   | 'over'
   | 'apart'
+  | 'sideways'
   | 'contradict'
   | 'width'
   | 'heights'

@@ -9,16 +9,17 @@ import { limitNamed } from '../common/limits.ts';
 import { upperFirst } from '../common/said.ts';
 import type { ValveRatio } from '../common/valve-ratio.ts';
 import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
+import { answerOf } from './answers.ts';
 import { askedOfMarks, lengthsOf, markAsked } from './asked-of.ts';
 import { cannotBe } from './cannot-be.ts';
-import { contextOf } from './context-of.ts';
+import { contextOf, isOverhead } from './context-of.ts';
 import { counted } from './counted.ts';
 import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { beforeLengths, type FirstOfMark, firstOf } from './first-of-mark.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { heightOf, lengthOf } from './length-of.ts';
-import { markOf, worstToBest } from './order.ts';
+import { markOf, squareFirst, worstToBest } from './order.ts';
 import { isNearEdge, stemAsked } from './stem.ts';
 
 export interface MarkedValve {
@@ -50,9 +51,23 @@ function offTheEdge(
   });
 }
 
+/** Worst to best, the one that is out of line sideways as the best, unless it was answered that it is left so. */
+function ordered(evidence: Evidence, kept: readonly TipMarkEvidence[], context: MarkContext) {
+  const marks = worstToBest(kept);
+  const first = isOverhead(evidence) ? marks : squareFirst(marks);
+  const [sideways] = askedOfMarks(
+    evidence,
+    first,
+    first.map((mark) => markOf(mark)),
+    context,
+    true,
+  ).filter(({ asks }) => asks === 'sideways');
+  return sideways !== undefined && answerOf(sideways)?.code === 'left' ? marks : first;
+}
+
 /** What is asked of marks that count, with the way they are told. */
 function readOf(evidence: Evidence, kept: readonly TipMarkEvidence[], context: MarkContext) {
-  const marks = worstToBest(kept);
+  const marks = ordered(evidence, kept, context);
   const { told, over, bothWays, waits, questions } = lengthsOf(evidence, marks);
   const within = { ...context, over, bothWays };
   return { marks, told, within, waits, ofLengths: questions };
@@ -110,7 +125,10 @@ export function markedValve(
   const ofMarks = askNow(kept, before !== undefined);
   const after = firstOf(evidence, ofMarks, told, within, beside);
   const best = marks.at(-1) ?? worstToBest(own).at(-1) ?? any;
-  const advice = before === undefined && after.answered ? after.first?.said : markAdvice(told, within);
+  // Whatever the others say along the rocker waits until it is square.
+  const sideways = marks.length > 1 && ofMarks.some(({ asks }) => asks === 'sideways');
+  const advice =
+    before === undefined && (after.answered || sideways) ? after.first?.said : markAdvice(told, within);
   const questions = [
     ...ofFigures,
     ...atEdge.map(({ question }) => question),
@@ -138,8 +156,8 @@ export function markedValve(
         ...defined({
           advice: before?.hides === true || advice === undefined ? undefined : upperFirst(advice),
           first: firstDetail(before ?? after.first),
-          length: lengthOf(told, within, before?.because),
-          height: before === undefined && !after.answered ? heightOf(told, within) : undefined,
+          length: lengthOf(told, within, before?.because ?? (sideways ? 'sideways' : undefined)),
+          height: before === undefined && !after.answered && !sideways ? heightOf(told, within) : undefined,
         }),
         questionIds: questions.map(({ id }) => id),
       },

@@ -4,6 +4,7 @@ import { toldOver } from '../../tip-mark/length-said.ts';
 import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { LengthOver, Mark } from '../../tip-mark/types.ts';
 import { byId } from '../common/said.ts';
+import { enteredAt, isSince } from '../common/since.ts';
 import type { ArmEvidence, TipMarkEvidence } from '../evidence.ts';
 
 /** Off sideways by no more than ink is read to is the middle: nothing is lined up for it. */
@@ -46,6 +47,20 @@ export function worstToBest(marks: readonly TipMarkEvidence[]): TipMarkEvidence[
     (a, b) =>
       unset(b) - unset(a) || wide(b) - wide(a) || away(b) - away(a) || b.width - a.width || byId(a, b),
   );
+}
+
+/** Sideways, with none inked lengthwise since: what was lined up after it shows in the mark that came then. */
+const isSidewaysStill = (mark: TipMarkEvidence, all: readonly TipMarkEvidence[]): boolean =>
+  sideOf(mark) === 'sideways' &&
+  !all.some((other) => sideOf(other) !== 'sideways' && isSince(other, { line: enteredAt(mark) }));
+
+/** The same with the newest of those that are sideways still as the one to judge: no length is gone by before it is square. */
+export function squareFirst(marks: readonly TipMarkEvidence[]): readonly TipMarkEvidence[] {
+  const newest = marks
+    .filter((mark) => isSidewaysStill(mark, marks))
+    .toSorted((a, b) => enteredAt(a) - enteredAt(b) || b.width - a.width || byId(a, b))
+    .at(-1);
+  return newest === undefined ? marks : [...marks.filter((mark) => mark !== newest), newest];
 }
 
 /** The marks of a valve with their lengths told one way: as that of the one that is judged, where both ways are told. */

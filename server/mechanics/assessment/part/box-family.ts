@@ -1,6 +1,7 @@
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { listed, nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { benchRatioOf } from './bench-ratio.ts';
 import { amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
 import type { FamilyEvidence } from './family.ts';
 import type { InHand } from './in-hand.ts';
@@ -43,14 +44,72 @@ function boxesOf({ arms }: Evidence, { armId }: InHand, readings: readonly Count
 const withRatio = ({ name, nominalRatio }: FamilyEvidence): string =>
   nominalRatio === undefined ? name : `${name}, a ${nominalSaid(nominalRatio)}`;
 
+/** Nothing that was read is otherwise on that family, and its ratio is within what the arms leave open. */
+function fitsAsRead(
+  { family: { nominalRatio: ratio }, reasons }: Ranked,
+  part: InHand,
+  readings: readonly CountedReading[],
+): boolean {
+  if (reasons.some(({ word }) => word === 'differs')) return false;
+  const bench = benchRatioOf(part, readings, [])?.detail;
+  if (ratio === undefined || bench === undefined || bench.lacks !== undefined) return true;
+  return ratio >= bench.low && ratio <= bench.high;
+}
+
 /** What of the part is not as that family has it. */
 function otherwise({ reasons }: Ranked): string {
   const differing = reasons.filter(({ word }) => word === 'differs').map(({ kind }) => nameOf(kind));
   return differing.length === 0 ? '' : ` Not as that family has it: ${listed([...new Set(differing)])}.`;
 }
 
-/** Below this a family is none that the readings leave in reach. */
-const OUT_OF_REACH = 1 - IDENTIFICATION_MODEL.named.from;
+/** The family that the box names, and the one that the readings put first before it. */
+interface BoxFamily {
+  readonly box: Box;
+  readonly family: FamilyEvidence;
+  readonly measured: Ranked;
+  /** How the readings are to the family of the box alone. */
+  readonly alone: Ranked | undefined;
+  readonly alike: boolean;
+}
+
+function boxFamily(
+  evidence: Evidence,
+  part: InHand,
+  readings: readonly CountedReading[],
+): BoxFamily | undefined {
+  const { families = [] } = evidence;
+  const named = boxesOf(evidence, part, readings).flatMap((box) => {
+    const family = namedOn(box.text, families);
+    return family === undefined ? [] : [{ box, family }];
+  });
+  const [first] = named;
+  if (first === undefined) return undefined;
+  const { box, family } = first;
+  const { candidates = [], kinds = 0 } = rankingOf(readings, families) ?? {};
+  const [measured] = candidates;
+  if (measured === undefined || kinds < 2 || measured.family.id === family.id) return undefined;
+  if (measured.chance.probability < IDENTIFICATION_MODEL.named.from) return undefined;
+  const [alone] = rankingOf(readings, [family])?.candidates ?? [];
+  return {
+    box,
+    family,
+    measured,
+    alone,
+    alike: alone !== undefined && fitsAsRead(alone, part, readings),
+  };
+}
+
+/** A box of a family that the readings hold as well as the one that stands first: neither is the other's. */
+export function boxAlike(
+  evidence: Evidence,
+  part: InHand,
+  readings: readonly CountedReading[],
+): string | undefined {
+  const found = boxFamily(evidence, part, readings);
+  if (found?.alike !== true) return undefined;
+  const { box, family, measured } = found;
+  return `The box says “${box.text}”: what was read fits ${family.name} and ${measured.family.name} alike, and only the ratio on the engine tells them apart.`;
+}
 
 /**
  * A box that names a family of the catalogue, while what was measured is of another: each of the two says something else
@@ -59,21 +118,9 @@ const OUT_OF_REACH = 1 - IDENTIFICATION_MODEL.named.from;
 export const boxAgainstFamily =
   (evidence: Evidence, part: InHand) =>
   (readings: readonly CountedReading[]): PartDoubt[] => {
-    const { families = [] } = evidence;
-    const named = boxesOf(evidence, part, readings).flatMap((box) => {
-      const family = namedOn(box.text, families);
-      return family === undefined ? [] : [{ box, family }];
-    });
-    const [first] = named;
-    if (first === undefined) return [];
-    const { box, family } = first;
-    const { candidates = [], kinds = 0 } = rankingOf(readings, families) ?? {};
-    const [measured] = candidates;
-    const own = candidates.find((each) => each.family.id === family.id);
-    const [alone] = rankingOf(readings, [family])?.candidates ?? [];
-    if (measured === undefined || kinds < 2 || measured.family.id === family.id) return [];
-    if (measured.chance.probability < IDENTIFICATION_MODEL.named.from) return [];
-    if ((own?.chance.probability ?? 0) > OUT_OF_REACH) return [];
+    const found = boxFamily(evidence, part, readings);
+    if (found === undefined || found.alike) return [];
+    const { box, family, measured, alone } = found;
     const ids = box.id === undefined ? [] : [box.id];
     return [
       {

@@ -39,7 +39,7 @@ interface Named {
 const open = (said: string): Named => ({ said, told: false });
 const told = (said: string): Named => ({ said, told: true });
 
-function named({ candidates, noneOfThese: none, kinds }: Ranking, bench?: BenchRatioDetail): Named {
+function nameOf({ candidates, noneOfThese: none, kinds }: Ranking, bench?: BenchRatioDetail): Named {
   const [first] = candidates;
   const { from } = IDENTIFICATION_MODEL.named;
   if (kinds < 2) return open(ONE_KIND);
@@ -86,6 +86,14 @@ export interface FamilySaid {
 
 const NOTHING_SAID: FamilySaid = { headlines: [], told: false };
 
+/** What is told beside the families. */
+interface Beside {
+  readonly bench: BenchRatioDetail | undefined;
+  readonly first?: AssessedQuestion | undefined;
+  /** The box is of another family than the one that stands first, and the readings hold both alike. */
+  readonly box?: string | undefined;
+}
+
 /**
  * The family that stands first with its chance, and that of none of them: never a name without it, and none below the
  * chance from which one is told. The others are in the table.
@@ -94,15 +102,15 @@ export function familySaid(
   part: InHand,
   ranking: Ranking | undefined,
   questions: readonly AssessedQuestion[],
-  bench: BenchRatioDetail | undefined,
-  first?: AssessedQuestion,
+  { bench, first, box }: Beside,
 ): FamilySaid {
   if (ranking === undefined || ranking.candidates.length === 0 || ranking.counted === 0) return NOTHING_SAID;
   const { about, key } = part;
   const before = askedBefore(part, ranking, questions, first);
   const said =
-    before === undefined ? named(ranking, bench) : open(`no family is named yet${firstSaid(before)}`);
-  const sentence = ended(`${upperFirst(subjectSaid(about))}: ${said.said}`);
+    before === undefined ? nameOf(ranking, bench) : open(`no family is named yet${firstSaid(before)}`);
+  const named = ended(`${upperFirst(subjectSaid(about))}: ${said.said}`);
+  const sentence = box === undefined || !said.told ? named : `${named} ${box}`;
   return {
     headlines: [{ id: `headline:${key}:family`, about, step: 'identify', sentence }],
     told: said.told,

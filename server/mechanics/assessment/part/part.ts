@@ -6,6 +6,7 @@ import { placeOf } from '../common/said.ts';
 import type { Evidence, PartEvidence } from '../evidence.ts';
 import { rankingTold } from './as-told.ts';
 import { benchHeadline, benchRatioOf } from './bench-ratio.ts';
+import { boxAlike } from './box-family.ts';
 import { coverJudgement, coverOf } from './cover.ts';
 import type { PartDetail, PartReadingDetail } from './detail.ts';
 import type { Weighed } from './doubts.ts';
@@ -78,7 +79,8 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
     evidence.catalogueRatios,
     ratiosTold(evidence, { ...part, readings }),
   );
-  const family = familySaid(part, ranked, questions, bench?.detail, first);
+  const box = boxAlike(evidence, part, readings);
+  const family = familySaid(part, ranked, questions, { bench: bench?.detail, first, box });
   const ranking = ranked === undefined ? undefined : rankingTold(ranked, family.told, first);
   const judgements = coverJudgement(part, cover.cover);
   const fastener = fastenerHeadline(part, readings, { holes, stud, questions });
