@@ -13,7 +13,7 @@ import { asksOf, fieldId, rangeText } from '../../web/forms/fields.ts';
 import { cellField } from './grid-fields.ts';
 import { HOW, howGroup, lastHow } from './how-group.ts';
 import { liftsTable } from './lifts-table.ts';
-import { nextValve } from './sheet-forms.ts';
+import { nextValve } from './next-valve.ts';
 import { cellOf } from './sheet-text.ts';
 
 const isSpring = (text: string | undefined): text is Spring =>
@@ -45,9 +45,10 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
   const rows = gridRows(sheet, order);
   if (rows.length === 0) return undefined;
   const dial = newestDial(context.setUps);
-  const next = nextValve(sheet, order);
+  const next = nextValve(context, sheet, order);
+  const isNext = (row: SheetRowDetail) => row.cylinder === next.cylinder && row.valve === next.valve;
   const spring = gridSpring(context);
-  const nextRow = rows.find((row) => valveName(row) === valveName(next));
+  const nextRow = rows.find(isNext);
   const hasLobe = nextRow !== undefined && cellOf(nextRow, 'lobe-lift') !== undefined;
   // Lobe first, then the valve.
   const first = hasLobe ? 'valve-lift' : 'lobe-lift';
@@ -84,9 +85,7 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
                 ...(dial === undefined ? {} : { perTurn: `${dial.value} ${dial.unit}` }),
                 ...(error === undefined ? {} : { error }),
                 ...asksOf(shown, name),
-                ...(kind === first && valveName(row) === valveName(next) && shown.faults.length === 0
-                  ? { autofocus: true }
-                  : {}),
+                ...(kind === first && isNext(row) && shown.faults.length === 0 ? { autofocus: true } : {}),
               };
             }),
           ),
