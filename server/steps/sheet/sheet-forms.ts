@@ -25,21 +25,27 @@ const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit a
 
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 
-/** One valve at a time, in the chosen order. */
-export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Order): PageForm {
+/** One valve at a time, in the chosen order; where it is what the page opens for, the cursor is at its first lift. */
+export function oneValveForm(
+  context: CallContext,
+  sheet: SheetDetail,
+  order: Order,
+  { first }: { readonly first: boolean },
+): PageForm {
   const bench = context.side === 'bench';
   const next = nextValve(context, sheet, order);
   const dial = newestDial(context.setUps);
   const labels: Record<string, string> = { ...HOW, ...ONE, armId: 'Arm on it when it was read' };
   for (const kind of keysOf(SHEET_KINDS)) labels[fieldOf(kind)] = SHEET_KINDS[kind];
   const figures = (shown: FormState, kinds: readonly SheetKind[]) =>
-    kinds.map((kind) =>
+    kinds.map((kind, index) =>
       gaugedField(shown, fieldOf(kind), SHEET_KINDS[kind], {
         optional: true,
         // A lift is mostly one figure, and two of them stand side by side.
         wide: columnOf(kind) !== 'lobe-lift' && columnOf(kind) !== 'valve-lift',
         ...(dial === undefined ? {} : { perTurn: dial }),
         ...(bench ? { big: true } : {}),
+        ...(first && index === 0 && kinds === lifts ? { autofocus: true } : {}),
       }),
     );
   const { kinds: without } = context.assessment.details.gear;
