@@ -5,5 +5,7 @@ import type { CallContext } from './context.ts';
 export function contactText({ call, assessment }: Pick<CallContext, 'call' | 'assessment'>): string {
   const told = sentence(CONTACT, call.contact);
   const otherwise = assessment.questions.some(({ code }) => code === 'contact-told-otherwise');
-  return otherwise ? `${told}, as first told; told otherwise since` : told;
+  if (otherwise) return `${told}, as first told; told otherwise since`;
+  // Beside a stop that was found since it is no more than what was told when the call began.
+  return assessment.stop.length > 0 ? `${told}, as first told` : told;
 }

@@ -41,7 +41,7 @@ export function lashGap(
     viewBox: '0 0 320 254',
     svg:
       gapAt(COLUMNS.cold, high(cold, 42), known ? ruler.figure(cold) : 'gap', false) +
-      gapAt(COLUMNS.hot, high(hot, 54), known ? ruler.figure(hot) : 'another', true) +
+      gapAt(COLUMNS.hot, high(hot, 54), known ? ruler.figure(hot) : 'gap', true) +
       label(COLUMNS.cold, 24, 'cold', { anchor: 'middle', className: 'draw-text-strong' }) +
       label(COLUMNS.hot, 24, 'hot', { anchor: 'middle', className: 'draw-text-strong' }) +
       label(

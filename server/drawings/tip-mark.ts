@@ -53,11 +53,26 @@ export interface DrawnMark {
   readonly off: number;
   readonly sideways: boolean;
   readonly where: string;
+  /** To which side its middle sits was said, and not how far: `off` says the side alone. */
+  readonly farUnknown?: boolean;
 }
 
 const COLUMNS = 3;
 const RADIUS = 38;
 const TALL = 138;
+const LINE = 16;
+
+/** Under a mark that is drawn off to its side because nobody measured how far. */
+const FAR_UNKNOWN = ['how far:', 'not measured'] as const;
+/** Halfway to the rim: plainly not centred, and plainly of that side. */
+const OFF_UNMEASURED = RADIUS / 2;
+
+const rowTall = (marks: readonly DrawnMark[]): number =>
+  marks.some(({ farUnknown }) => farUnknown === true) ? TALL + FAR_UNKNOWN.length * LINE : TALL;
+
+/** Where it is, in one line. */
+const whereSaid = ({ where, farUnknown }: DrawnMark): string =>
+  farUnknown === true ? `${where}, ${FAR_UNKNOWN.join(' ')}` : where;
 
 interface TipMarks {
   readonly title: string;
@@ -76,15 +91,20 @@ type Ruler = DrawnFor['ruler'];
 function marksDrawn(marks: readonly DrawnMark[], scale: number, ruler: Ruler): string {
   const rows = Math.ceil(marks.length / COLUMNS);
   const across = rows > 1 ? COLUMNS : Math.min(COLUMNS, marks.length);
+  const tall = rowTall(marks);
   return marks
-    .map(({ name, width, off, sideways, where }, index) => {
+    .map(({ name, width, off, sideways, where, farUnknown = false }, index) => {
       const x = (320 * ((index % COLUMNS) + 0.5)) / across;
-      const y = 58 + Math.floor(index / COLUMNS) * TALL;
+      const y = 58 + Math.floor(index / COLUMNS) * tall;
+      const middle = farUnknown ? Math.sign(off) * OFF_UNMEASURED : off * scale;
       return (
-        stemEnd({ x, y, r: RADIUS, width: width * scale, off: off * scale, sideways }) +
+        stemEnd({ x, y, r: RADIUS, width: width * scale, off: middle, sideways }) +
         label(x, y + 58, name, { anchor: 'middle', className: 'draw-text-strong' }) +
         label(x, y + 74, `${ruler.figure(width)} wide`, { anchor: 'middle' }) +
-        label(x, y + 90, where, { anchor: 'middle', soft: true })
+        label(x, y + 90, where, { anchor: 'middle', soft: true }) +
+        (farUnknown ? FAR_UNKNOWN : [])
+          .map((text, index) => label(x, y + 90 + (index + 1) * LINE, text, { anchor: 'middle', soft: true }))
+          .join('')
       );
     })
     .join('');
@@ -106,7 +126,9 @@ function leastDrawn({ least }: TipMarks, top: number, scale: number, ruler: Rule
 }
 
 function described({ marks, least, follower = false }: TipMarks, ruler: Ruler): string {
-  const told = marks.map((mark) => `${mark.name}: ${ruler.text(mark.width)} wide, ${mark.where}`).join('; ');
+  const told = marks
+    .map((mark) => `${mark.name}: ${ruler.text(mark.width)} wide, ${whereSaid(mark)}`)
+    .join('; ');
   const of =
     least === undefined
       ? ''
@@ -118,7 +140,8 @@ function described({ marks, least, follower = false }: TipMarks, ruler: Ruler): 
 export function tipMarks(data: TipMarks, { id, ruler }: DrawnFor): Drawing {
   const { title, stem, stemKnown, marks, least, follower = false } = data;
   const scale = (2 * RADIUS) / stem;
-  const ruled = 26 + Math.ceil(marks.length / COLUMNS) * TALL;
+  const ruled = 26 + Math.ceil(marks.length / COLUMNS) * rowTall(marks);
+  const placed = marks.every(({ farUnknown }) => farUnknown !== true);
   const [left, right] = ENDS[follower ? 'follower' : 'rocker'];
   return {
     id,
@@ -130,7 +153,7 @@ export function tipMarks(data: TipMarks, { id, ruler }: DrawnFor): Drawing {
       label(316, 14, right ?? '', { soft: true, anchor: 'end' }) +
       marksDrawn(marks, scale, ruler) +
       leastDrawn(data, ruled, scale, ruler),
-    toScale: stemKnown,
+    toScale: stemKnown && placed,
     caption: stemKnown ? title : `${title}; the stem’s size was not said and is drawn as ${ruler.text(stem)}`,
     table: {
       caption: title,
@@ -139,7 +162,7 @@ export function tipMarks(data: TipMarks, { id, ruler }: DrawnFor): Drawing {
         { label: 'Width', number: true },
         { label: 'Where' },
       ],
-      rows: marks.map((mark) => ({ cells: [mark.name, ruler.text(mark.width), mark.where] })),
+      rows: marks.map((mark) => ({ cells: [mark.name, ruler.text(mark.width), whereSaid(mark)] })),
     },
   };
 }

@@ -49,3 +49,8 @@ export const newLashLine = z.strictObject({
   ...BEFORE_STOP,
 });
 export type NewLashLine = z.output<typeof newLashLine>;
+
+/** The same typed at a form: growth is judged on whether it was found so or set, which nobody is taken to have said. */
+export const typedLashLine = newLashLine.extend({
+  moment: choice(keysOf(LASH_MOMENTS), 'found so, or set to this'),
+});

@@ -44,6 +44,11 @@ describe('a drawing that stands on a step before anything is read', () => {
         true,
       );
     }
+    // A letter is about seven wide: a word that begins within the frame ends within it, too.
+    for (const [, x, text = ''] of data.svg.matchAll(
+      /<text[^>]* x="([-\d.]+)"[^>]* text-anchor="start">([^<]*)</g,
+    ))
+      expect(Number(x) + 7 * text.length, text).toBeLessThanOrEqual(width + 4);
   });
 });
 
@@ -64,6 +69,19 @@ describe('a mark on the stem’s end', () => {
     const xs = acrossOf(stemEnd({ x: 100, y: 50, r: 40, width: 30, off: 35 }));
     expect(Math.max(...xs)).toBe(140);
     expect(stemEnd({ x: 100, y: 50, r: 40, width: 4, off: 60 })).not.toContain('draw-inked');
+  });
+
+  it('whose middle was not measured is drawn off to its side, and it is said that nobody measured how far', () => {
+    const mark = { name: '7.800', width: 0.11, sideways: false, farUnknown: true };
+    const drawn = (off: number, where: string) =>
+      tipMarks({ title: 'Marks', stem: 0.342, stemKnown: true, marks: [{ ...mark, off, where }] }, inch('m'));
+    const middle = (svg: string) => (Math.max(...acrossOf(svg)) + Math.min(...acrossOf(svg))) / 2;
+    const toExhaust = drawn(1, 'exhaust');
+    expect(middle(toExhaust.svg)).toBeGreaterThan(170);
+    expect(middle(drawn(-1, 'valley').svg)).toBeLessThan(150);
+    expect(toExhaust.svg).toContain('not measured');
+    expect(toExhaust.toScale).toBe(false);
+    expect(toExhaust.table?.rows[0]?.cells).toContain('exhaust, how far: not measured');
   });
 
   it('says when the stem was not measured, and then is not to scale', () => {

@@ -126,8 +126,9 @@ describe('the per-valve sheet', () => {
     const next = await see(`/calls/${callId}/steps/sheet`);
     expect(htmlFaults(next.body)).toEqual([]);
     expect(text(next.body)).toContain('.024 to .028');
-    expect(next.body).toMatch(/name="cylinder"[^>]*value="1"/);
-    expect(next.body).toMatch(/<option value="exhaust" selected/);
+    // What is next reads the others of the side that was begun: the form offers one of those, in firing order.
+    expect(next.body).toMatch(/name="cylinder"[^>]*value="8"/);
+    expect(next.body).toMatch(/<option value="intake" selected/);
   });
 
   test('nothing filled in, and a wrong figure: 422 with what was typed', async () => {

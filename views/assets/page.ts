@@ -8,6 +8,7 @@ import { listenToKeys } from './keys.ts';
 import { keepLive } from './live.ts';
 import { tellLocalTime } from './local-time.ts';
 import { offerNumberPad } from './number-pad.ts';
+import { fitPanes } from './panes.ts';
 import { markRests } from './rests-on.ts';
 import { offerSheets } from './sheets.ts';
 import { rememberOpening } from './unsent/opened.ts';
@@ -15,6 +16,7 @@ import { goOnWithoutSignal } from './unsent.ts';
 
 /** The browser's part of every page. Pages work without it; it only saves steps. */
 keepClear();
+fitPanes();
 keepFocus();
 offerSheets();
 echoEntries();

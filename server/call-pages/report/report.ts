@@ -55,7 +55,7 @@ function callFacts(context: CallContext, { now, desk }: Printing): Fact[] {
     { label: 'Call back', value: call.callBack || 'not said' },
     { label: 'Goal', value: sentence(GOALS, call.goal) },
     { label: 'Engine', value: sentence(ENGINE_STATES, call.engineState) },
-    { label: 'Contact', value: contactText(context) },
+    { label: 'Hit or loose', value: contactText(context) },
     { label: 'Opened', value: dayText(call.openedAt, now) },
     {
       label: call.closedAt === undefined ? 'State' : 'Closed',

@@ -6,7 +6,7 @@ import type { Working } from '../../records/workings/workings.ts';
 import { noticeComponent } from '../../web/components.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { CallContext } from '../context.ts';
-import { formComponent, type StepBody } from '../forms.ts';
+import { formComponent, type Guide, type StepBody } from '../forms.ts';
 import { headlineNamed } from '../headline.ts';
 import { questionCards } from '../question-form.ts';
 import { isStopped } from '../under-stop.ts';
@@ -23,6 +23,7 @@ interface ComputedPartOf {
   readonly title: string;
   readonly words: { readonly say: string; readonly how: string };
   readonly turns: boolean;
+  readonly guide?: Guide;
   readonly computation: string;
   /** A form in the words of the bench; left out, the one that the schema makes. */
   readonly form?: PartForm;
@@ -95,6 +96,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     title: of.title,
     words: of.words,
     turns: of.turns,
+    ...defined({ guide: of.guide }),
     computed: { computation: of.computation, ...defined({ form: of.form }) },
     kept: ({ workings }) => (of.kept === undefined ? lineOf(workings) : of.kept(workings)),
     body,

@@ -6,6 +6,8 @@ import type { Working } from '../../records/workings/workings.ts';
 
 /** As many inputs as are read at a glance. */
 const FEW = 6;
+/** As many rows of one input as are read back each; a longer list is told by its count. */
+const FEW_ROWS = 4;
 
 function quantityOf(value: unknown): Quantity | undefined {
   const [amount, unit] = [memberOf(value, 'value'), memberOf(value, 'unit')];
@@ -14,9 +16,15 @@ function quantityOf(value: unknown): Quantity | undefined {
     : undefined;
 }
 
+/** `31.5 deg and 28.5 deg`: a few readings are read back like any other entry. */
+function rowsSaid(rows: readonly unknown[]): string {
+  const said = rows.length > FEW_ROWS ? [] : rows.flatMap((row) => valueSaid(row) ?? []);
+  return said.length === rows.length && said.length > 0 ? said.join(' and ') : `${rows.length} rows`;
+}
+
 function valueSaid(value: unknown): string | undefined {
   if (typeof value === 'string' || typeof value === 'number') return String(value);
-  if (Array.isArray(value)) return `${value.length} rows`;
+  if (Array.isArray(value)) return rowsSaid(value);
   if (!isObject(value)) return undefined;
   const readAs = memberOf(value, 'readAs');
   if (typeof readAs === 'string') return asEntered(readAs);

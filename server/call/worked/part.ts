@@ -1,7 +1,7 @@
 import type { Registered } from '../../compute/registry.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import type { CallContext } from '../context.ts';
-import type { RejectedForm, StepBody } from '../forms.ts';
+import type { Guide, RejectedForm, StepBody } from '../forms.ts';
 import type { PartForm } from './part-form.ts';
 
 /** What every step that computes has loaded. */
@@ -25,6 +25,8 @@ export interface WorkedPart<Loaded extends WorkedData> {
   readonly words: { readonly say: string; readonly how: string };
   /** It takes turning the engine or its adjusters: under a stop its words, drawings and form give way. */
   readonly turns: boolean;
+  /** What is minded before it is turned, where that is more than wherever an engine is turned. */
+  readonly guide?: Guide;
   /** Its form, where it is not that of a computation. */
   readonly form?: string;
   /** The computation that its form keeps, with the form in the words of the bench if it has one. */

@@ -7,7 +7,8 @@ import type { CallContext } from '../context.ts';
 import { foldComponent } from '../fold.ts';
 import type { RejectedForm, StepBody } from '../forms.ts';
 import type { StepPageInput } from '../step.ts';
-import { wordsUnderStop } from '../under-stop.ts';
+import { TURNING_GUIDE } from '../turning-guide.ts';
+import { isStopped, wordsUnderStop } from '../under-stop.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from './part.ts';
 
 const addressOf = (context: CallContext, step: string, part: string) =>
@@ -117,6 +118,7 @@ export function workedPage<Loaded extends WorkedData>(
   const heading: Component = { template: '/pages/call/heading', data: { text: inSpoken(part.title) } };
   return {
     forms: body.forms,
+    ...(part.turns && !isStopped(context) ? { guide: part.guide ?? TURNING_GUIDE } : {}),
     shows: `of=${part.name}`,
     slots: [
       ...(context.side === 'desk' ? [partLinks(context, step, part, loaded)] : []),

@@ -1,4 +1,4 @@
-import { newLashLine } from '../../../shared/schemas/lash-log.ts';
+import { typedLashLine } from '../../../shared/schemas/lash-log.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { inFront } from '../../call/report-parts.ts';
 import { defineStep } from '../../call/step.ts';
@@ -35,7 +35,7 @@ export const adjusterStep = defineStep({
   forms: [
     stepForm({
       path: '/lash',
-      schema: newLashLine,
+      schema: typedLashLine,
       beside: ['part'],
       run: async (input, { tx, principal, call, now, req }) => {
         await keepLash(tx, principal, call.buildId, input, refuseTurning, now);

@@ -33,7 +33,8 @@ export function placeText(
 }
 
 function drawn(mark: TipMarkEvidence, gear: ValveGear | undefined): DrawnMark {
-  const off = inches(mark.off ?? 0);
+  const toSide = mark.side === 'exhaust' ? 1 : mark.side === 'valley' ? -1 : 0;
+  const farUnknown = toSide !== 0 && mark.off === undefined;
   return {
     name:
       gear === 'finger-follower'
@@ -42,9 +43,10 @@ function drawn(mark: TipMarkEvidence, gear: ValveGear | undefined): DrawnMark {
           ? 'no length said'
           : figure(mark.pushrod),
     width: inches(mark.width),
-    off: mark.side === 'exhaust' ? off : mark.side === 'valley' ? -off : 0,
+    off: toSide * (farUnknown ? 1 : inches(mark.off ?? 0)),
     sideways: mark.side === 'sideways',
     where: placeText(mark, gear),
+    ...(farUnknown ? { farUnknown } : {}),
   };
 }
 

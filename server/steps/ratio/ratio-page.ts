@@ -1,18 +1,13 @@
 import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
-import {
-  formComponent,
-  type Guide,
-  type PageForm,
-  type RejectedForm,
-  type StepBody,
-} from '../../call/forms.ts';
+import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { questionCards } from '../../call/question-form.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { TURNING_GUIDE } from '../../call/turning-guide.ts';
 import { saidOfSetUp } from '../../mechanics/assessment/ratio/read/said-of-set-up.ts';
-import { cautionComponent, noticeComponent } from '../../web/components.ts';
+import { noticeComponent } from '../../web/components.ts';
 import type { PageAsked } from '../../web/page-request.ts';
 import { dialComponent } from './dial-view.ts';
 import { fromSheetComponents } from './from-sheet.ts';
@@ -20,15 +15,6 @@ import { benchLayout, deskLayout, setUpsComponent } from './layouts.ts';
 import { nextReading, toPasses } from './next-reading.ts';
 import { readingForm } from './reading-form.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
-
-const GUIDE: Guide = {
-  summary: 'By hand at the crank bolt; any resistance: stop',
-  slots: [
-    cautionComponent(
-      'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
-    ),
-  ],
-};
 
 const STOPPED = 'No set-up is started and no pass is kept while the stop stands.';
 
@@ -53,7 +39,7 @@ function starting(
     return {
       ...defined({ next: toPasses(context) }),
       forms: [form],
-      guide: GUIDE,
+      guide: TURNING_GUIDE,
       slots: [formComponent(form, rejected)],
       screens,
     };
@@ -65,7 +51,7 @@ function starting(
     shows: 'new=yes',
     ...defined({ next: toPasses(context) }),
     forms: [form],
-    guide: GUIDE,
+    guide: TURNING_GUIDE,
     slots: [formComponent(form, rejected), ...fromSheetComponents(context)],
   };
 }
@@ -93,7 +79,7 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   };
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
-    ...(stopped ? {} : { guide: GUIDE }),
+    ...(stopped ? {} : { guide: TURNING_GUIDE }),
     ...defined({ next: next.lead }),
     shows: `set-up=${found.setUp.id}`,
     forms: [...(stopped ? [] : [form]), ...cards.forms, ...next.forms],

@@ -26,7 +26,7 @@ import { nominalsTable, resultOf, shareText } from './figures.ts';
 import { stateOf } from './passes-table.ts';
 import { questionsTable, settledTable } from './report-questions.ts';
 import { methodFacts, putRight } from './set-up-facts.ts';
-import { passesText } from './takeover.ts';
+import { asidesOf, passesText } from './takeover.ts';
 
 /** The likeliest few; the step shows more. */
 const MOST_EXPLANATIONS = 3;
@@ -92,7 +92,9 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
       besideComponent(
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
         // Who read each, and when, is on the tape, the back page of this sheet.
-        ...saidComponents('Every pass, struck ones in brackets', [passesText(context, found)]),
+        ...saidComponents('Every pass; what is in no figure in brackets', [
+          [passesText(context, found), ...asidesOf(detail)].join('. '),
+        ]),
       ),
     ],
   );

@@ -7,21 +7,25 @@ import { inches } from '../../mechanics/assessment/common/said.ts';
 import type { SetUpDetail } from '../../mechanics/assessment/ratio/read/detail.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 
-/** A pass as it was read; one that was struck or replaced in brackets, with the reason. */
-function passText(reading: Reading, all: readonly Reading[]): string {
+const OUT = 'in no figure';
+
+/** A pass as it was read; one that was struck or replaced in brackets with the reason, and so one that is in no figure. */
+function passText(reading: Reading, all: readonly Reading[], { passes }: SetUpDetail): string {
   const later = all.find(({ id }) => id === reading.replacedBy);
   const text = asEntered(reading.peak.readAs);
-  return later === undefined ? text : `(${text}: ${later.reason})`;
+  if (later !== undefined) return `(${text}: ${later.reason})`;
+  const aside = passes.find(({ entryId }) => entryId === reading.id)?.aside;
+  return aside === undefined ? text : `(${text}: ${OUT})`;
 }
 
 const KINDS: Readonly<Record<string, string>> = READING_KINDS;
 
 /** `lobe lift .350, .350 in; valve lift (.460: one turn missed), .560 in` */
-export function passesText({ readings: all }: CallContext, { readings }: ShownSetUp): string {
+export function passesText({ readings: all }: CallContext, { readings, detail }: ShownSetUp): string {
   const read = readings.filter((each) => !each.struck);
   const kinds = [...new Set(read.map(({ kind }) => kind))];
   const texts = kinds.map((kind) => {
-    const passes = read.filter((each) => each.kind === kind).map((each) => passText(each, all));
+    const passes = read.filter((each) => each.kind === kind).map((each) => passText(each, all, detail));
     return `${(KINDS[kind] ?? kind).toLowerCase()} ${listed(passes)}`;
   });
   return texts.length === 0 ? 'no pass yet' : texts.join('; ');
@@ -40,14 +44,17 @@ function howRead({ spring, lifter, lash, lashSetting, restsOn, alignment }: SetU
   return facts.join(', ').toLowerCase();
 }
 
+/** Why a pass is in no figure, in the words of the assessment. */
+export const asidesOf = ({ passes }: SetUpDetail): string[] =>
+  passes.flatMap((pass) => pass.aside?.sentence ?? []);
+
 function ofSetUp(context: CallContext, found: ShownSetUp): TakeoverItem {
   const { setUp, detail } = found;
-  const aside = detail.passes.flatMap((pass) => pass.aside?.sentence ?? []);
   return {
     card: 'raw',
     label: `${valveName(setUp)}, set-up ${setUp.number}:`,
     text: passesText(context, found),
-    note: [howRead(detail.setUp), ...aside].join('. '),
+    note: [howRead(detail.setUp), ...asidesOf(detail)].join('. '),
   };
 }
 

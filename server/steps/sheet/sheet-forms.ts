@@ -7,62 +7,45 @@ import {
   SHEET_KINDS,
   type SheetKind,
 } from '../../../shared/schemas/sheet.ts';
-import { keysOf, sideOfValve } from '../../../shared/schemas/words.ts';
-import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
+import { keysOf } from '../../../shared/schemas/words.ts';
+import type { Order } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { valveWords } from '../../call/valve-words.ts';
-import type { Side, ValvePlace } from '../../mechanics/assessment/evidence.ts';
-import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/rows/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
 import { armField, foldOn, HOW, howGroup, lastHow } from './how-group.ts';
-import { cellOf } from './sheet-text.ts';
+import { nextValve } from './next-valve.ts';
 
 const ONE = { cylinder: 'Cylinder', valve: 'Valve' };
 const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit are' };
 
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 
-/** The next valve in order that has no lift yet; where one side alone is being read, of that side. */
-export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
-  const rows = rowsInOrder(sheet, order);
-  const isRead = (row: SheetRowDetail) => cellOf(row, 'valve-lift') !== undefined;
-  const read = (side: Side) => rows.filter((row) => sideOfValve(row.valve) === side && isRead(row)).length;
-  const alone = (['intake', 'exhaust'] as const).find(
-    (side) => read(side) > 1 && read(side === 'intake' ? 'exhaust' : 'intake') === 0,
-  );
-  const left = rows.filter((row) => !isRead(row));
-  const next = left.find(({ valve }) => sideOfValve(valve) === alone) ?? left[0];
-  return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
-}
-
-/** What is next reads a valve once more, or in another way. */
-const READS = /^read-/;
-
-/** The valve that is to be read once more: what is typed must not go to another. */
-function askedValve({ assessment: { next } }: CallContext): ValvePlace | undefined {
-  if (next?.step !== 'sheet' || !READS.test(next.action)) return undefined;
-  return next.about.of === 'valve' ? next.about : undefined;
-}
-
-/** One valve at a time, in the chosen order. */
-export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Order): PageForm {
+/** One valve at a time, in the chosen order; where it is what the page opens for, the cursor is at its first lift. */
+export function oneValveForm(
+  context: CallContext,
+  sheet: SheetDetail,
+  order: Order,
+  { first }: { readonly first: boolean },
+): PageForm {
   const bench = context.side === 'bench';
-  const next = askedValve(context) ?? nextValve(sheet, order);
+  const next = nextValve(context, sheet, order);
   const dial = newestDial(context.setUps);
   const labels: Record<string, string> = { ...HOW, ...ONE, armId: 'Arm on it when it was read' };
   for (const kind of keysOf(SHEET_KINDS)) labels[fieldOf(kind)] = SHEET_KINDS[kind];
   const figures = (shown: FormState, kinds: readonly SheetKind[]) =>
-    kinds.map((kind) =>
+    kinds.map((kind, index) =>
       gaugedField(shown, fieldOf(kind), SHEET_KINDS[kind], {
         optional: true,
         // A lift is mostly one figure, and two of them stand side by side.
         wide: columnOf(kind) !== 'lobe-lift' && columnOf(kind) !== 'valve-lift',
         ...(dial === undefined ? {} : { perTurn: dial }),
         ...(bench ? { big: true } : {}),
+        ...(first && index === 0 && kinds === lifts ? { autofocus: true } : {}),
       }),
     );
   const { kinds: without } = context.assessment.details.gear;
@@ -76,7 +59,7 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
     labels,
     schema: oneValve,
     hidden: { order },
-    initial: { ...lastHow(context), cylinder: String(next.cylinder), valve: next.valve },
+    initial: { ...lastHow(context), cylinder: String(next.cylinder ?? ''), valve: next.valve },
     groups: (shown) => [
       {
         columns: true,

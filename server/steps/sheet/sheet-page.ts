@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Order } from '../../assessment/sheet/of-sheet.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
@@ -11,7 +12,7 @@ import { figuresComponents } from './figures.ts';
 import { benchLayout, deskLayout, type Parts } from './layouts.ts';
 import { lookedAt } from './looked.ts';
 import { oneValveForm, pasteForm } from './sheet-forms.ts';
-import { gridForm, gridSpring } from './sheet-grid.ts';
+import { gridForm, gridSpring, toNextCell } from './sheet-grid.ts';
 import { readingsComponents } from './sheet-tables.ts';
 
 const orderOf = (text: string | undefined): Order => (text === 'bank' ? 'bank' : 'firing');
@@ -22,9 +23,9 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   const order = orderOf(rejected?.typed.order ?? req.query.order);
   const looked = lookedAt(context, rejected);
   const bench = context.side === 'bench';
-  const one = oneValveForm(context, sheet, order);
   const pasted = pasteForm(context, order, looked?.sound === true);
   const grid = bench ? undefined : gridForm(context, sheet, order);
+  const one = oneValveForm(context, sheet, order, { first: !bench && grid === undefined });
   const cards = questionCards(context, questionsOf(context, 'sheet'), rejected);
   const newest = againstNewest(context, rejected);
   const cylinders = bench || grid !== undefined ? undefined : cylindersForm(context, newest.other);
@@ -45,6 +46,7 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   };
   const faulty = { one: rejected?.typed.form === one.name, paste: rejected?.typed.form === pasted.name };
   return {
+    ...(grid === undefined ? {} : defined({ next: toNextCell(context, sheet, order) })),
     forms: [
       ...(grid === undefined ? [] : [grid]),
       ...(cylinders === undefined ? [] : [cylinders]),

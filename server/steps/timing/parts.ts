@@ -1,5 +1,7 @@
 import type { CallContext } from '../../call/context.ts';
+import type { Guide } from '../../call/forms.ts';
 import { questionsNamed } from '../../call/question-form.ts';
+import { TURNING_GUIDE } from '../../call/turning-guide.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedStep } from '../../call/worked/part.ts';
 import { equalDrop } from '../../drawings/equal-drop.ts';
@@ -34,6 +36,12 @@ const wheel = (typed: Fields) => [
   wheelEvents('asked-events', typed.side === 'exhaust' ? 'exhaust' : 'intake'),
 ];
 
+/** A starter drives the piston into the stop: that is in sight before the stop goes in. */
+const AT_THE_STOP: Guide = {
+  ...TURNING_GUIDE,
+  summary: 'Stop in: gently by hand, never the starter; take it out again',
+};
+
 const stop = computedPart<WorkedData>({
   name: 'top-dead-centre',
   title: 'Two readings at the stop',
@@ -42,6 +50,7 @@ const stop = computedPart<WorkedData>({
     how: 'Positive stop in, plugs out. Turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
   },
   turns: true,
+  guide: AT_THE_STOP,
   computation: 'top-dead-centre',
   form: stopForm,
   asked: () => [positiveStop('asked-stop'), wheelAtStop('asked-wheel')],

@@ -1,3 +1,5 @@
+import { type Entry, saysSame } from './entries.ts';
+
 export type Control = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
 
 export function isControl(node: Node | null): node is Control {
@@ -30,6 +32,31 @@ function isBegun(form: HTMLFormElement): boolean {
 /** Whether the node is a begun form, whose content must stay as it is. */
 export function isBegunForm(node: Node): boolean {
   return node instanceof HTMLFormElement && isBegun(node);
+}
+
+/** What the fields that a person sees hold as the page was made. */
+function madeWith(form: HTMLFormElement): Entry[] {
+  return [...form.elements].flatMap((element): Entry[] => {
+    if (!isControl(element) || element.type === 'hidden') return [];
+    if (element instanceof HTMLSelectElement) {
+      const options = [...element.options];
+      const made = options.find((option) => option.defaultSelected) ?? options[0];
+      return [[element.name, made?.value ?? '']];
+    }
+    if (element instanceof HTMLInputElement && (element.type === 'radio' || element.type === 'checkbox'))
+      return element.defaultChecked ? [[element.name, element.value]] : [];
+    return [[element.name, element.defaultValue]];
+  });
+}
+
+/**
+ * Whether a form that somebody is at would say another thing beneath their hands, such as another valve: it is then
+ * left whole. Where only its words change, as the pass that is next, it is made new whole.
+ */
+export function saysElseAtHand(here: Node, next: Node): boolean {
+  if (!(here instanceof HTMLFormElement && next instanceof HTMLFormElement)) return false;
+  const active = document.activeElement;
+  return isControl(active) && here.contains(active) && !saysSame(madeWith(here), madeWith(next));
 }
 
 /** A form that nobody has begun, and that makes room once the other side has kept what it asks for. */

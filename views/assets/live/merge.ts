@@ -1,7 +1,7 @@
 import { Idiomorph } from 'idiomorph';
 import { keepFocus } from '../focus.ts';
 import { rememberField } from './at-field.ts';
-import { holdsFormInUse, isBegunForm } from './begun.ts';
+import { holdsFormInUse, isBegunForm, saysElseAtHand } from './begun.ts';
 import { leaveAnswer, putFirstLinesFirst, showNewStop } from './first-lines.ts';
 
 /** The stop of the service; one that was said on this phone and waits stands before the page. */
@@ -21,7 +21,8 @@ function morph(here: Element, next: Element): void {
     morphStyle: 'outerHTML',
     ignoreActiveValue: true,
     callbacks: {
-      beforeNodeMorphed: (from: Node) => !isBegunForm(from) && !isPresence(from),
+      beforeNodeMorphed: (from: Node, to: Node) =>
+        !isBegunForm(from) && !saysElseAtHand(from, to) && !isPresence(from),
       beforeNodeRemoved: (node: Node) => !holdsFormInUse(node) && !isOfScript(node),
       // What somebody has opened or closed stays so.
       beforeAttributeUpdated: (name: string, node: Element) =>

@@ -1,5 +1,5 @@
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
-import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES, newLashLine } from '../../../../shared/schemas/lash-log.ts';
+import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES, typedLashLine } from '../../../../shared/schemas/lash-log.ts';
 import type { CallContext } from '../../../call/context.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
@@ -32,7 +32,8 @@ const dayIsWrong = ({ faults }: FormState): boolean =>
   faults.some(({ field }) => field === 'readOn' || field === 'doneBy');
 
 /**
- * The next line is likely of the same valve and heat as the last. Under a stop it is one of an earlier day: what was found
+ * The next line is likely of the same valve as the last. What growth is judged on, heat, moment and lock, is asked of each:
+ * nothing of it is ticked beforehand. Under a stop it is one of an earlier day: what was found
  * or set then takes no turning.
  */
 export function lashForm(
@@ -49,16 +50,13 @@ export function lashForm(
     name: 'lash',
     action: `${context.base}/lash`,
     labels,
-    schema: newLashLine,
+    schema: typedLashLine,
     // It stands on two parts of the step: it comes back to the one that it was sent from.
     hidden: { part },
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
       cylinder: last === undefined ? '' : String(last.reading.cylinder),
       valve: last?.reading.valve ?? '',
-      engine: last?.engine ?? 'not-said',
-      moment: 'found',
-      ...(bucket ? {} : { nut: 'not-looked' }),
     },
     groups: (shown) => [
       {
