@@ -27,6 +27,10 @@ export function bareFeeler(si: number): string {
 /** `.0275 in`, `.028 in` */
 export const feeler = (si: number): string => `${bareFeeler(si)} ${toldIn('in')}`;
 
+/** `.006 to .008 in`: what two gaps leave between them, with its unit once; one figure where they are one. */
+export const feelersBetween = (low: number, high = low): string =>
+  feeler(low) === feeler(high) ? feeler(low) : `${bareFeeler(low)} to ${feeler(high)}`;
+
 /** `.018 in low`: a difference in the one way in which it is told everywhere. */
 export const lowOrHigh = (off: number): string => `${inches(Math.abs(off))} ${off < 0 ? 'low' : 'high'}`;
 

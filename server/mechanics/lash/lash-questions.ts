@@ -1,7 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { EQUAL } from '../kit/nearest.ts';
-import { feeler } from '../kit/say-inches.ts';
+import { feeler, feelersBetween } from '../kit/say-inches.ts';
 import { ADJUSTER_WORDS, type AdjusterKind } from './adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from './types.ts';
 
@@ -80,7 +80,7 @@ function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuest
         code: 'lash-grew',
         ...defined({ knownBy: askedOf(nut, kind).knownBy }),
         ask: askedOf(nut, kind).ask,
-        size: `It grew by ${feeler(low)}${high !== undefined && high - low > EQUAL ? ` to ${feeler(high)}` : ''}, where ${feeler(limit)} is ordinary.`,
+        size: `It grew by ${feelersBetween(low, high)}, where ${feeler(limit)} is ordinary.`,
         test: inSpoken(askedOf(nut, kind).test),
       },
     ];

@@ -31,6 +31,7 @@ export const CAUSES = {
   },
   oil: { said: 'the oil at the valve train', source: COMMON },
   setting: { said: 'how all were set', source: COMMON },
+  seat: { said: 'valve and seat', source: COMMON },
 } as const satisfies Readonly<Record<string, Cause>>;
 
 export type CauseName = keyof typeof CAUSES;

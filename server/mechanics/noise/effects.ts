@@ -61,7 +61,11 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
     thing: 'whether it is one valve or all',
     test: 'ask, and look for the nut that moved or the rocker that stands loose.',
     source: COMMON,
-    effects: { one: by(OF_ONE, OF_ALL), several: NOTHING, all: by(OF_ALL, OF_ONE) },
+    effects: {
+      one: by([...OF_ONE, 'seat'], OF_ALL),
+      several: NOTHING,
+      all: by(OF_ALL, [...OF_ONE, 'seat']),
+    },
   },
   'noise-oil': {
     effort: 'as-it-stands',
@@ -100,7 +104,11 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
     thing: 'whether the nut moved',
     test: 'with nothing turned, and before the nut is touched: draw a line over the nut and what it sits on, or look for the old one.',
     source: COMMON,
-    effects: { moved: by(LOCKING, WEAR), held: by([...WEAR, 'stud'], LOCKING), off: by(LOCKING, WEAR) },
+    effects: {
+      moved: by(LOCKING, WEAR),
+      held: by([...WEAR, 'stud', 'seat'], LOCKING),
+      off: by(LOCKING, WEAR),
+    },
   },
   'noise-history': {
     effort: 'as-it-stands',

@@ -68,8 +68,9 @@ function toLeast(here: Tried, curve: Least, limit: number): Advice {
 function between(three: Three, limit: number): Advice {
   const [, here] = three;
   const curve = leastBetween(three);
-  // Nearer than the widths themselves bear is no other length.
-  const stays = Math.abs(curve.at - here.at) <= Math.max(FINEST / 2, leastWithin(three));
+  // Nearer than the widths themselves bear is no other length, and nor is one that no ink shows to be narrower.
+  const near = Math.abs(curve.at - here.at) <= Math.max(FINEST / 2, leastWithin(three));
+  const stays = near || here.width - curve.width <= INK;
   if (stays) return staysAt(here, limit);
   return toLeast(here, curve, limit);
 }

@@ -71,7 +71,7 @@ describe('what is asked of a log', () => {
 
   test('sizes are said with the least and the most that they can be', () => {
     const [one] = asked([line(1, 'set', 0.018), line(1, 'found', 0, between(0.024, 0.026))]);
-    expect(one?.size).toBe('It grew by .006 in to .008 in, where .004 in is ordinary.');
+    expect(one?.size).toBe('It grew by .006 to .008 in, where .004 in is ordinary.');
     expect(asked(grew(1, 0.01))[0]?.size).toBe('It grew by .010 in, where .004 in is ordinary.');
     expect(asked(grew(1, -0.01))[0]?.size).toBe('It closed by .010 in, where .004 in is ordinary.');
     const all = asked([...grew(1, 0.012), ...grew(2, 0.01), ...grew(3, 0.011)]);

@@ -68,7 +68,7 @@ test('what it grew by is told to a thousandth, both ends where they differ', () 
     lashQuestions(lashGrowths(lines, LIMIT), LIMIT, 'not-known')[0]?.size;
   expect(asked([set(0.018), found(0.0283)])).toBe('It grew by .010 in, where .004 in is ordinary.');
   expect(asked([set(0.018), line({ low: 0.0283, high: 0.0303 })])).toBe(
-    'It grew by .010 in to .012 in, where .004 in is ordinary.',
+    'It grew by .010 to .012 in, where .004 in is ordinary.',
   );
   expect(asked([set(0.018), line({ low: 0.0283 })])).toBe('It grew by .010 in, where .004 in is ordinary.');
 });

@@ -41,7 +41,7 @@ describe('growth of a gap', () => {
     expect(inThou([set(0.018), line([0.022, 0.024])])).toEqual([[4, 6]]);
     expect(asked([set(0.018), line([0.022, 0.024])])).toEqual([]);
     expect(asked([set(0.018), line([0.023, 0.025])])[0]?.size).toBe(
-      'It grew by .005 in to .007 in, where .004 in is ordinary.',
+      'It grew by .005 to .007 in, where .004 in is ordinary.',
     );
   });
 

@@ -63,9 +63,9 @@ describe('on a stud', () => {
   const three = (...widths: readonly [number, number, number]) =>
     narrowestLast(widths.map((width, at) => mark(width, 0, rod(7.75 + 0.05 * at))));
 
-  test('three widths: where the parabola through them is least, by hand 7.810', () => {
-    // .090, .055, .070 at 7.75, 7.80, 7.85: slopes −.70 and .30 meet zero .035 after 7.775, where it is .0545 wide.
-    expect(stud(...three(0.09, 0.055, 0.07))).toBe('up 0.01 to 7.81 by width, least');
+  test('three widths: where the parabola through them is least, by hand 7.820', () => {
+    // .118, .055, .062 at 7.75, 7.80, 7.85: slopes −1.26 and .14 meet zero .045 after 7.775, where it is .0494 wide.
+    expect(stud(...three(0.118, 0.055, 0.062))).toBe('up 0.02 to 7.82 by width, least');
   });
 
   test('nearer than the widths bear is no other length: the narrowest is the one', () => {

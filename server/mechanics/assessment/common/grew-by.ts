@@ -1,4 +1,4 @@
-import { bareFeeler, feeler } from './said.ts';
+import { feelersBetween } from '../../kit/say-inches.ts';
 
 interface Growth {
   readonly low?: number | undefined;
@@ -6,7 +6,4 @@ interface Growth {
 }
 
 /** By how much a gap grew, as far as its readings leave it: `.005 to .007 in`, `.005 in`. Told so wherever it is told. */
-export function grewBy({ low = 0, high }: Growth): string {
-  const most = high === undefined ? feeler(low) : feeler(high);
-  return most === feeler(low) ? most : `${bareFeeler(low)} to ${most}`;
-}
+export const grewBy = ({ low = 0, high }: Growth): string => feelersBetween(low, high);

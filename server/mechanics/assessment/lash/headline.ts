@@ -1,6 +1,7 @@
 import { isAnswer } from '../../../../shared/begins-with.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { feelersBetween } from '../../kit/say-inches.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { type GrowthTold, growthTold } from '../../lash/growth.ts';
 import { hasClosed } from '../../lash/lash-questions.ts';
@@ -20,7 +21,8 @@ import { WITH_OTHER_ARM } from './sinking.ts';
 import type { LashValveRead } from './valves.ts';
 
 /** Nothing below none is told of one end of it: it may not have changed at all. */
-const orNothing = (si: number): string => (si <= EQUAL ? 'nothing' : feeler(si));
+const fromNothing = (low: number, high: number): string =>
+  low <= EQUAL ? `nothing to ${feeler(high)}` : feelersBetween(low, high);
 
 /** Settled, they say nothing of the lash any more. */
 const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice', 'lash-order']);
@@ -109,9 +111,9 @@ function openGrowth(
   if (low < -limit - EQUAL && high > limit + EQUAL)
     return `${at} It may have closed by up to ${feeler(-low)} or grown by up to ${feeler(high)}, where ${feeler(limit)} is ordinary: which of them can’t be told by these gauges. A finer step between them tells.`;
   if (low <= limit + EQUAL && high > limit + EQUAL)
-    return `${at} It grew by ${orNothing(low)} to ${feeler(high)}, where ${feeler(limit)} is ordinary: ${open}`;
+    return `${at} It grew by ${fromNothing(low, high)}, where ${feeler(limit)} is ordinary: ${open}`;
   if (high >= -limit - EQUAL && low < -limit - EQUAL)
-    return `${at} It closed by ${orNothing(-high)} to ${feeler(-low)}, where ${feeler(limit)} is ordinary: ${open}`;
+    return `${at} It closed by ${fromNothing(-high, -low)}, where ${feeler(limit)} is ordinary: ${open}`;
   return undefined;
 }
 

@@ -7,6 +7,9 @@ import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { Closing } from './closings.ts';
 
 const [SOUND, WORN, MENDED] = ['sound', 'worn', 'put-right'] as const;
+/** What was found there, asked of a valve that may be sinking. */
+export const SEAT_LOOKED = 'seat-looked';
+export const SEAT_WORN = WORN;
 
 const CHOICES: AssessedQuestion['answers'] = [
   {
@@ -53,7 +56,7 @@ export function seatQuestion(
 ): AssessedQuestion {
   const raised = asked(
     {
-      code: 'seat-looked',
+      code: SEAT_LOOKED,
       weight: 'strong',
       ask: `What did a qualified shop find at valve and seat of ${placeOf(place)}?`,
       knownBy: 'what was found at valve and seat',

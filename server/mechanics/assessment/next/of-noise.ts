@@ -21,6 +21,8 @@ export interface NextOfNoise {
 const REASONS: Readonly<Record<string, string>> = {
   'noise-signs': 'Damage is asked after before everything else.',
   'noise-which': 'What was read counts by which valve it is.',
+  'seat-looked':
+    'A gap that closed with its lock where it was speaks for valve and seat before anything that wears.',
   lifter: 'A hydraulic lifter has no lash to read, and a solid one has.',
   mounting: 'What can have come loose goes by that: a stud has its nut, a shaft its stands.',
   lash: 'A part that comes off takes the gap with it as it was found.',

@@ -9,6 +9,7 @@ import { noiseWords } from '../../noise/noise-words.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
+import { SEAT_LOOKED } from '../lash/seat-looked.ts';
 import { QUESTIONS } from './answers.ts';
 import type { NoiseCheck } from './detail.ts';
 import { APART, TOUCHING } from './of-gaps.ts';
@@ -107,6 +108,21 @@ const lifterOf = ({ gear }: Pick<CheckedFor, 'gear'>): Open => ({
   effects: [],
 });
 
+/** A gap that closed: nothing is turned, and nothing else of that valve is asked before somebody looked. */
+const seat = (place: ValvePlace | undefined): Open => ({
+  code: SEAT_LOOKED,
+  thing: 'what a qualified shop finds at valve and seat',
+  sentence: `Leave the gap alone, and have a qualified shop look at valve and seat ${place === undefined ? 'of the valve that closed' : `of ${placeOf(place)}`}.`,
+  step: 'adjuster',
+  turns: false,
+  how: HOW['as-it-stands'],
+  effort: 'as-it-stands',
+  effects: [
+    { for: ['seat'], against: [] },
+    { for: [], against: ['seat'] },
+  ],
+});
+
 /** What holds the rockers says whether there is a stud to ask about. */
 const MOUNTING: Open = {
   code: 'mounting',
@@ -120,7 +136,7 @@ const MOUNTING: Open = {
 };
 
 /** Damage is asked after first, then what lifters and mounting it has, and which valve it is: the rest counts by that. */
-const FIRST: readonly string[] = ['noise-signs', LIFTER, MOUNTING.code, 'noise-which'];
+const FIRST: readonly string[] = ['noise-signs', SEAT_LOOKED, LIFTER, MOUNTING.code, 'noise-which'];
 
 /** Asked before everything else, whatever it would part. */
 export const comesFirst = ({ code }: Pick<NoiseCheck, 'code'>): boolean => FIRST.includes(code);
@@ -193,6 +209,7 @@ export function openChecks(
     ...lashOf(checked),
     lobe(checked),
     ...touches,
+    ...(suspected.includes('seat') ? [seat(place)] : []),
   ]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
@@ -222,6 +239,7 @@ export const partingCheck = (
 export const asItStands = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>
   code === LIFTER ||
   code === MOUNTING.code ||
+  code === SEAT_LOOKED ||
   (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
 
 /** Read at last, with the engine turned. */

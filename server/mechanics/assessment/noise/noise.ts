@@ -13,6 +13,7 @@ import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
 import { nutHasMoved, nutLine } from '../lash/nut-moved.ts';
+import { SEAT_LOOKED } from '../lash/seat-looked.ts';
 import { lastSaid, noisyValve, QUESTIONS } from './answers.ts';
 import { noiseQuestions } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
@@ -28,6 +29,7 @@ import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, placesAbout } from './of-record.ts';
+import { isSeatAsked, seatsRaised } from './of-seat.ts';
 import { oilNext } from './oil-low.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
@@ -62,6 +64,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
   );
   const about = placesAbout(record, place);
   const logged = lash.valves.filter((valve) => place === undefined || placeOf(valve) === placeOf(place));
+  const seats = seatsRaised(record.raised, (each) => place === undefined || placeOf(each) === placeOf(place));
   const has = (code: string, there: boolean): string[] => (there ? [code] : []);
   return [
     ...new Set([
@@ -78,6 +81,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
       ...has('lobe', areLobesRead(sheet, about)),
+      ...has(SEAT_LOOKED, seats.length > 0 && !seats.some(isSeatAsked)),
     ]),
   ];
 }
@@ -205,7 +209,12 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const answers = factsOfAnswers(evidence, nut, lock);
   const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
-  const candidates = weigh(facts, causesOf(evidence));
+  // No answer about a noise speaks for a seat: it is a cause once a gap closed.
+  const closes = read.some((fact) => fact.for.includes('seat'));
+  const candidates = weigh(
+    facts,
+    causesOf(evidence).filter((cause) => cause !== 'seat' || closes),
+  );
   const left = remaining(candidates);
   const known = knownOf(evidence, record, place);
   const open = checksOf(evidence, left, known, place);

@@ -16,6 +16,7 @@ import type { SheetDetail } from '../sheet/rows/detail.ts';
 import type { NutTold } from './nut-told.ts';
 import { gapFacts } from './of-gaps.ts';
 import { lobeFact, same } from './of-lobe.ts';
+import { seatFacts, seatsRaised } from './of-seat.ts';
 
 /** What other parts of the assessment have read. */
 export interface NoiseRecord {
@@ -181,10 +182,15 @@ export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined
   const told = place === undefined && loose.length > 0 ? loose : logged;
   const all = loose.some((valve) => nutHasMoved(valve, lash)) ? undefined : everywhere(record);
   const about = placesAbout(record, place);
+  const seats = seatsRaised(record.raised, (each) => inScope(place, each));
+  const closed = (each: ValvePlace): boolean =>
+    seats.some(({ about }) => about.of === 'valve' && same(about, each));
   const gaps: Fact[] =
     all === undefined
       ? [
-          ...told.flatMap((valve) => gapFact(valve, lash, nut)),
+          ...told.flatMap((valve) =>
+            closed(valve) && !isLoose(valve, lash) ? [] : gapFact(valve, lash, nut),
+          ),
           ...(place === undefined ? othersStayed(record, told) : []),
         ]
       : [
@@ -207,7 +213,11 @@ export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined
     );
   return [
     ...gaps,
-    ...told.flatMap((valve) => nutFact(valve, lash, nut)),
+    ...seatFacts(seats),
+    // Where the gap closed, that its lock held is told with that.
+    ...told
+      .filter((valve) => !closed(valve) || nutHasMoved(valve, lash))
+      .flatMap((valve) => nutFact(valve, lash, nut)),
     ...lobes,
     ...gapFacts(sheet, (row) => inScope(place, row)),
     ...markFacts(record, place),
