@@ -41,7 +41,7 @@ function valueSaid(value: unknown): string | undefined {
 const nameSaid = (name: string): string => name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
 /** What went into a kept computation, to be read back: `before 60 deg, after 145.5 deg`. */
-export function inputsSaid({ inputs }: Working): string {
+export function inputsSaid({ inputs }: Pick<Working, 'inputs'>): string {
   const said = (isObject(inputs) ? Object.entries(inputs) : []).flatMap(([name, value]) => {
     const text = valueSaid(value);
     return text === undefined ? [] : [`${nameSaid(name)} ${text}`];
