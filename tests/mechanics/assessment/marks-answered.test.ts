@@ -171,7 +171,7 @@ describe('a mark off sideways goes before whatever was kept along the rocker', (
     expect(said.detail.valves[0]?.advice ?? '').not.toMatch(/try|longer/);
   });
 
-  test('inked lengthwise since, it was lined up; left as it is, the others are gone by', () => {
+  test('inked lengthwise at that length, it was lined up; left as it is, the others are gone by', () => {
     const since = told([
       along,
       wider,

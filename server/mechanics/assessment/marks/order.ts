@@ -4,7 +4,6 @@ import { toldOver } from '../../tip-mark/length-said.ts';
 import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { LengthOver, Mark } from '../../tip-mark/types.ts';
 import { byId } from '../common/said.ts';
-import { enteredAt, isSince } from '../common/since.ts';
 import type { ArmEvidence, TipMarkEvidence } from '../evidence.ts';
 
 /** Off sideways by no more than ink is read to is the middle: nothing is lined up for it. */
@@ -49,18 +48,26 @@ export function worstToBest(marks: readonly TipMarkEvidence[]): TipMarkEvidence[
   );
 }
 
-/** Sideways, with none inked lengthwise since: what was lined up after it shows in the mark that came then. */
+const isAlike = (one: number | undefined, other: number | undefined): boolean =>
+  one === other || (one !== undefined && other !== undefined && Math.abs(one - other) <= EQUAL);
+
+/** Sideways, and none was inked lengthwise at its setting: such a one shows that it was lined up. */
 const isSidewaysStill = (mark: TipMarkEvidence, all: readonly TipMarkEvidence[]): boolean =>
   sideOf(mark) === 'sideways' &&
-  !all.some((other) => sideOf(other) !== 'sideways' && isSince(other, { line: enteredAt(mark) }));
+  !all.some(
+    (other) =>
+      sideOf(other) !== 'sideways' &&
+      isAlike(other.pushrod, mark.pushrod) &&
+      isAlike(other.shims, mark.shims),
+  );
 
-/** The same with the newest of those that are sideways still as the one to judge: no length is gone by before it is square. */
+/**
+ * The same with one that is sideways still as the one to judge: no length is gone by before it is square. Which was entered
+ * first says nothing.
+ */
 export function squareFirst(marks: readonly TipMarkEvidence[]): readonly TipMarkEvidence[] {
-  const newest = marks
-    .filter((mark) => isSidewaysStill(mark, marks))
-    .toSorted((a, b) => enteredAt(a) - enteredAt(b) || b.width - a.width || byId(a, b))
-    .at(-1);
-  return newest === undefined ? marks : [...marks.filter((mark) => mark !== newest), newest];
+  const judged = marks.findLast((mark) => isSidewaysStill(mark, marks));
+  return judged === undefined ? marks : [...marks.filter((mark) => mark !== judged), judged];
 }
 
 /** The marks of a valve with their lengths told one way: as that of the one that is judged, where both ways are told. */
