@@ -69,8 +69,7 @@ describe('told from the mark that is judged, which is not the narrowest', () => 
     expect(stud(mark(0.068, 0, 7.75), mark(0.052, 0, 7.8), mark(0.06, 0, 7.85))).toBe('keep 7.8');
   });
 
-  // Slopes −.70 and .30 per inch: the parabola is least at 7.810, .035 past 7.775 (by hand).
-  const three = [mark(0.09, 0, 7.75), mark(0.055, 0, 7.8), mark(0.07, 0, 7.85)];
+  // Slopes −1.26 and .14 per inch: the parabola is least at 7.820, .045 past 7.775 (by hand).
   test('of one whose length nobody told the way goes from the narrowest', () => {
     const steep = [mark(0.113, 0, 7.75), mark(0.05, 0, 7.8), mark(0.057, 0, 7.85)];
     expect(stud(...steep, mark(0.06, 0))).toBe('up 0.02 7.82 width least');

@@ -210,7 +210,8 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
   // No answer about a noise speaks for a seat: it is a cause once a gap closed.
-  const closes = read.some((fact) => fact.for.includes('seat'));
+  const closes =
+    seatsRaised(record.raised, (each) => place === undefined || placeOf(each) === placeOf(place)).length > 0;
   const candidates = weigh(
     facts,
     causesOf(evidence).filter((cause) => cause !== 'seat' || closes),
