@@ -49,16 +49,16 @@ export const OF_PASSES: readonly RatioCall[] = [
     build: call([0.461, 0.461, 0.4615], { answers: [answered('turn-miscounted', false)] }),
     word: 'cannot-tell',
     headline: [
-      'so far off that the readings are doubted before the part is. What would tell: take one more pass, small hand first',
+      'so far off that the readings are doubted before the part is. What would tell: turn to .200 in of lobe lift by a second dial',
     ],
     asked: [['count-does-not-fit', 'the count still does not fit']],
-    next: 'one-more-pass',
+    next: 'valve-lift-at-.200',
   },
   {
     said: 'two digits the other way round in the first pass',
     build: call([0.516, 0.561, 0.561]),
     headline: ['pass 1 entered again or struck out: it reads .516 in, .045 in under the others'],
-    asked: [['slip', 'Could pass 1, .516 in, have been .561 in?']],
+    asked: [['digits-swapped', 'Could two digits of pass 1, .516 in, be the wrong way round?']],
     next: /^enter-again-pass-/,
   },
   {

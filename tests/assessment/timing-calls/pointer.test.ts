@@ -82,7 +82,7 @@ describe('where it peaks', () => {
 
   test('the stop alone says what the pointer reads once it stands right', () => {
     expect(told(said([stop(35, 37)]))[0]).toMatch(
-      /1° out: shift the pointer 1°, held against the stop after TDC from 37° to 36°, until it reads 36° on both sides of the stop\.$/,
+      /1° out: shift the pointer 1°, held against the stop after TDC from 35° to 36°, until it reads 36° on both sides of the stop\.$/,
     );
     expect(told(said([stop(36, 36)]))[0]).toMatch(/proved/);
   });
