@@ -42,7 +42,7 @@ describe('a gap that was typed ten times too large', () => {
     ]);
     expect(new Set(wordsOn1(sheet))).toEqual(new Set(['none']));
     expect(heard(withGaps(sheet)).sentence).toMatch(
-      /Could the point be misplaced in the piston to valve, \.800 in/,
+      /^1 intake: Read piston to valve, \.800 in, out again digit by digit/,
     );
   });
 

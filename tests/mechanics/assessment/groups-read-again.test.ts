@@ -19,7 +19,9 @@ const column = (figures: readonly number[], from: number, more: Partial<SheetEvi
   figures.map((inches, at) => read(from + at, 'intake', 'valve-lift', inches, more));
 const later = (figures: readonly number[]) =>
   column(figures, 5).map((entry, at) => ({ ...entry, line: ANSWERED_AT + 10 + at }));
-const lobes = () => [1, 2, 3, 4, 5, 6, 7, 8].map((cylinder) => read(cylinder, 'intake', 'lobe-lift', 0.34));
+/** Each within .0005 of the card’s .340, as lobes are read: all of them alike would be asked about. */
+const LOBES = [0.34, 0.3405, 0.34, 0.3395, 0.34, 0.3405, 0.3395, 0.34];
+const lobes = () => LOBES.map((inches, at) => read(at + 1, 'intake', 'lobe-lift', inches));
 
 const build = (sheet: readonly SheetEvidence[], answers: readonly AnswerEvidence[] = []): Evidence => ({
   ...PLAIN,

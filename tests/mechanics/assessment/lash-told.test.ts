@@ -62,9 +62,9 @@ test('what a lash may have been meant as is told once', () => {
 /* .004 in of growth is ordinary: common practice, no published source. */
 describe('a growth that gauges leave open is told', () => {
   test.each([
-    [between(0.018, 0.02), between(0.022, 0.024), /grew by \.002 in to \.006 in.*can’t be told/],
-    [between(0.018, 0.02), between(0.023, 0.025), /grew by \.003 in to \.007 in.*can’t be told/],
-    [between(0.018, 0.02), between(0.0125, 0.015), /closed by \.003 in to \.0075 in.*can’t be told/],
+    [between(0.018, 0.02), between(0.022, 0.024), /grew by \.002 to \.006 in.*can’t be told/],
+    [between(0.018, 0.02), between(0.023, 0.025), /grew by \.003 to \.007 in.*can’t be told/],
+    [between(0.018, 0.02), between(0.0125, 0.015), /closed by \.003 to \.0075 in.*can’t be told/],
   ])('%j to %j', (set, found, said) => {
     const open = told([line(1, '2026-01-10', 0, { moment: 'set', ...set }), line(2, '2026-02-10', 0, found)]);
     expect(open.text).toMatch(said);

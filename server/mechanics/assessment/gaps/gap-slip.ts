@@ -3,7 +3,6 @@ import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
 import { type GapSlip, gapSlip } from '../../questions/gap-slips.ts';
-import { ENTER_AGAIN } from '../../questions/words.ts';
 import { medianOf } from '../../statistics/median.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { answersOf } from '../common/answers-of.ts';
@@ -92,7 +91,7 @@ function slipOf(evidence: Evidence, entry: GapReading): AssessedQuestion | undef
       weight: slip.weight,
       knownBy: `${slip.code} of ${entry.kind}`,
       restsOn: [entry.id],
-      test: ENTER_AGAIN,
+      test: `Read ${SHEET_KINDS[entry.kind].toLowerCase()}, ${inches(value)}, out again digit by digit, with its unit.`,
       ...(slip.code === 'decimal-slip'
         ? {
             ask: `Could the point be misplaced in the ${gap} on ${placeOf(entry)}?`,

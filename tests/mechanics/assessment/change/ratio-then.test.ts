@@ -148,12 +148,17 @@ describe('arms before of which nobody said the ratio', () => {
       const { questions, details } = assess({ ...one, call: { ...one.call, units } });
       const gap = details.change.flatMap(({ gaps }) => gaps).find(({ name }) => name === 'pushrod-to-head');
       // Each in figures of its own unit: thousandths of an inch, hundredths of a millimetre.
-      const hundredths = Math.round((gap?.after?.value ?? Number.NaN) * 1e5);
-      return [questions.find(({ code }) => code === 'gap-ratio-then')?.id, hundredths];
+      return {
+        id: questions.find(({ code }) => code === 'gap-ratio-then')?.id,
+        gap: gap?.after?.value ?? Number.NaN,
+      };
     };
-    expect(asked('metric')).toEqual(asked('inch'));
-    expect(asked('metric', '1.5')).toEqual(asked('inch', '1.5'));
-    expect(asked('metric', '1.5')).not.toEqual(asked('metric'));
+    for (const answer of [undefined, '1.5']) {
+      const [metric, inch] = [asked('metric', answer), asked('inch', answer)];
+      expect(metric.id).toBe(inch.id);
+      expect(Math.abs(metric.gap - inch.gap)).toBeLessThan(2e-5);
+    }
+    expect(asked('metric', '1.5').gap).not.toBeCloseTo(asked('metric').gap, 4);
   });
 
   test('the answer stays, whatever the card says later, and may be no name of the trade', () => {
