@@ -77,6 +77,8 @@ async function keepTheRest() {
   await build(`/sheet/readings/${short?.id}/corrections`, { ...REASON, reading: '.040 in' });
   await send('PUT', `/builds/${call.buildId}/units`, { units: 'metric' });
   await build('/identification/parts', { name: 'from the box' });
+  const arm = await build('/arms', { name: 'arm Z' });
+  await build(`/arms/${String(arm.id)}/marks`, { otherNumber: 'Z 204' });
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   const readings = ['.120 in', '.110 in', '.125 in'].map((gap, index) => ({
     crankAngle: `${8 + 2 * index} deg`,

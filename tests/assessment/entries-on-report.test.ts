@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { loggedAnswer } from '../../server/call/answered-text.ts';
 import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { AssessedQuestion } from '../../server/mechanics/assessment/assessment.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
@@ -47,10 +48,11 @@ function entriesOf(record: BuildRecord, questions: readonly AssessedQuestion[]):
       .map(({ kind, reading }) => ({ what: `sheet ${kind}`, text: reading.readAs })),
     ...tipMarks.map(({ readAs }) => ({ what: 'tip mark', text: readAs })),
     ...partReadings.map(({ kind, readAs }) => ({ what: `part ${kind}`, text: readAs })),
-    ...answers.map(({ id, answer, code }) => ({
+    ...answers.map(({ id, answer, code, questionId }) => ({
       what: `answer to ${code}`,
       text: answer,
-      offered: offeredFor(questions, id, answer),
+      // Of a question that is not asked any more, as the log tells it.
+      offered: offeredFor(questions, id, answer) ?? loggedAnswer(answer, questionId, code),
     })),
     ...answers.flatMap(({ value }) => (value === undefined ? [] : [{ what: 'amount', text: value.readAs }])),
     ...setUps.flatMap(({ statements }) =>

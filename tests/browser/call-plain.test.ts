@@ -45,7 +45,7 @@ it('with scripts off a call is opened, asked, set up on five screens and read', 
   await bench.getByLabel('Reading at full lift').fill('4 turns 82');
   await bench.getByRole('button', { name: 'Save reading' }).click();
   expect(await bench.locator('.dial-reading').textContent()).toBe('Lobe lift, pass 1: 4 turns 82 = .482 in');
-  expect(await bench.getByLabel('Lobe lift 5 intake, pass 2').isChecked()).toBe(true);
+  expect(await bench.getByLabel('Lobe lift 5 intake, pass 2', { exact: true }).isChecked()).toBe(true);
   await desk.context().close();
   await bench.context().close();
 });
@@ -65,9 +65,13 @@ it('two who change the card at one time: the second is shown both, and loses not
   await second.getByRole('button', { name: 'Save as a new revision' }).click();
   expect(await second.title()).toMatch(/^Error: /);
   expect(await second.getByLabel('Lobe lift, intake', { exact: true }).inputValue()).toBe('.484');
-  expect(await second.locator('.field-other').textContent()).toContain('has .480 here');
+  expect(await second.locator('.field-other').textContent()).toContain('has put .480 in here');
   // What the second person never touched stands as the first has it now.
   expect(await second.getByLabel('Lash on the card, intake').inputValue()).toBe('.015');
+  // Neither replaces the other until it is said which stands.
+  await second.getByRole('button', { name: 'Save as a new revision' }).click();
+  expect(await second.title()).toMatch(/^Error: /);
+  await second.getByLabel(/as typed here/).check();
   await second.getByRole('button', { name: 'Save as a new revision' }).click();
   expect(await second.getByLabel('Lobe lift, intake', { exact: true }).inputValue()).toBe('.484');
   expect(await second.locator('.field-other').count()).toBe(0);

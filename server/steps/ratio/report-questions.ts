@@ -14,11 +14,12 @@ const whoSaid = ({ by, at }: Answer): string => `${by}, ${momentText(at)}`;
 export function questionsTable(
   { answers }: CallContext,
   questions: readonly AssessedQuestion[],
+  caption = 'Questions the readings raise',
 ): Component[] {
   if (questions.length === 0) return [];
   return [
     tableComponent({
-      caption: 'Questions the readings raise',
+      caption,
       columns: [{ label: 'Asked' }, { label: 'What settles it' }, { label: 'Answer' }],
       rows: questions.map((question) => {
         const { ask, test, size, answered } = question;

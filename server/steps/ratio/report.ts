@@ -153,6 +153,11 @@ export function ratioReport(context: CallContext): ReportSides {
         ...(isNewest(found) ? [] : [told(found)]),
         behindComponent(context, found, isNewest(found)),
       ]),
+      ...questionsTable(
+        context,
+        context.assessment.questions.filter(({ step }) => step === 'cam'),
+        'Questions about the card',
+      ),
       ...settledTable(context, undefined),
       ...saidComponents('Assumptions of the ratios', assumptionsOf(all)),
     ],
