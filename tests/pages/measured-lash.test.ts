@@ -80,7 +80,7 @@ describe('the lash log', () => {
       await post('/lash', { ...lash, lash: moment === 'set' ? '.018' : '.025', moment, nut: 'held' });
     for (const at of ['geometry', 'timing', 'timing?of=centreline', 'adjuster?of=lash', 'adjuster']) {
       const text = read(await page(at));
-      expect(text, at).toContain('Nothing is turned or read on the engine while the stop stands.');
+      expect(text, at).toContain('Stop: nobody turns it');
       expect(text, at).not.toMatch(/two turns by hand|Turn in running direction|Turn gently/);
     }
   });

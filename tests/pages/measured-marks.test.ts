@@ -62,15 +62,15 @@ describe('tip marks', () => {
       `/api/v1/builds/${open().buildId}/tip-marks`,
     );
     expect(JSON.stringify(json.valves)).toContain(
-      '"advice":"Raise the stands by .050 in, to .080 in of shims. The marks get narrower that way.',
+      '"advice":"Raise the stands by .030 in, to .060 in of shims. The marks get narrower that way.',
     );
     expect(text).toContain('.07 in wide, .03 in toward the exhaust side, .03 in of shims');
-    expect(read(await page('geometry'))).toMatch(/[Rr]aise the stands by \.050 in, to \.080 in of shims/);
+    expect(read(await page('geometry'))).toMatch(/[Rr]aise the stands by \.030 in, to \.060 in of shims/);
     const report = await open().service.request({
       url: `/calls/${open().callId}/report`,
       cookies: open().person.cookies,
     });
-    expect(read(report.body)).toContain('Raise the stands by .050 in');
+    expect(read(report.body)).toContain('Raise the stands by .030 in');
   });
 
   test('put right from its own page, the old one stays with the reason', async () => {

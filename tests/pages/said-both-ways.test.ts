@@ -25,6 +25,7 @@ const TWINS: Readonly<Record<string, string>> = {
   '/readings': '/set-ups/:id/readings',
   '/sheet/grid': '/sheet',
   '/share': '/share-links',
+  '/arms/marks': '/arms/:id/marks',
   '/workings/adjuster/:id': '/workings/:id',
   '/workings/geometry/:id': '/workings/:id',
   '/workings/timing/:id': '/workings/:id',
@@ -40,6 +41,8 @@ const twinOf = (path: string): string => (path.startsWith('/spec/') ? '/spec' : 
 /** What a form calls otherwise than its twin: a name of the form, and what it says there. */
 const SAID_AS: Readonly<Record<string, (name: string) => string[]>> = {
   '/consequences': (name) => [name === 'about' ? 'key' : name],
+  // Which arm it is stands in the address.
+  '/arms/marks': (name) => (name === 'armId' ? [] : [name]),
   '/sheet': (name) =>
     name.startsWith('figures.') ? ['readings.*.kind', 'readings.*.reading'] : [placedInRow(name)],
   '/sheet/grid': (name) =>
