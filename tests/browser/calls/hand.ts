@@ -20,10 +20,10 @@ export interface Hand {
 
 type Place = Page | Locator;
 
-/** A label as it stands, whether or not the page adds that the field may be left empty. */
+/** A label as it stands, whether or not the page says first what is read, or adds that the field may be left empty. */
 function field(page: Place, label: string): Locator {
   const words = label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-  return page.getByLabel(new RegExp(`^\\s*${words}\\s*(\\(if known\\))?\\s*$`)).first();
+  return page.getByLabel(new RegExp(`^\\s*(?:.*, pass \\d+\\s+)?${words}\\s*(\\(if known\\))?\\s*$`)).first();
 }
 const group = (page: Place, legend: string): Locator =>
   page.getByRole('group', { name: legend, includeHidden: true }).first();
