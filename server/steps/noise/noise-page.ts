@@ -71,7 +71,7 @@ function askedElsewhere({ assessment: { next, details } }: CallContext): string 
   return isNext && first.step !== 'noise' && !first.turns ? ASKED_FIRST : undefined;
 }
 
-const ASKED_FIRST = 'What stands under Next is asked first. The questions about the noise go on after it.';
+const ASKED_FIRST = 'The question under Next is asked first. The questions about the noise go on after it.';
 const NONE_OPEN = 'No question is open.';
 /** Questions are open below: it is not said that none is. */
 const NONE_PARTS =

@@ -6,13 +6,15 @@ import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
 /* An invented engine of eight with both lifts of every valve read: lobes .361 and .334, rockers sold as 1.6, lash .016. */
 
 const SCATTER = [0, 0.0005, -0.0005, 0.0005, 0, -0.0005, 0.0005, 0];
+/** Each within .0005 of its card, as lobes are read: all of them at its figure would be asked about. */
+const OF_LOBES = [0, 0.0005, 0, -0.0005, 0, 0.0005, -0.0005, 0];
 export const SIDES = { intake: 0.361, exhaust: 0.334 } as const;
 export type Off = (cylinder: number, side: keyof typeof SIDES) => number;
 
 export const sheetOf = (off: Off): SheetEvidence[] =>
   SCATTER.flatMap((scatter, at) =>
     (['intake', 'exhaust'] as const).flatMap((side) => [
-      read(at + 1, side, 'lobe-lift', SIDES[side]),
+      read(at + 1, side, 'lobe-lift', SIDES[side] + (OF_LOBES[at] ?? 0)),
       read(at + 1, side, 'valve-lift', SIDES[side] * 1.6 + scatter + off(at + 1, side)),
     ]),
   );

@@ -135,3 +135,10 @@ test('lobes of a whole side that are the card’s to the last digit, beside lift
     expect.any(String),
   ]);
 });
+
+test('lobes that were read to .0005 show it themselves: lifts beside them with a finer figure raise no question', () => {
+  const lobes = column('lobe-lift', [0.35, 0.3505, 0.35, 0.3495, 0.35, 0.3505, 0.3495, 0.35]);
+  const lifts = column('valve-lift', [0.5605, 0.5601, 0.5585, 0.5612, 0.559, 0.5594, 0.56, 0.5615]);
+  // Half of eight at their middle division: .38 each, by a normal table.
+  expect(asked([...lobes, ...lifts])).toEqual([]);
+});

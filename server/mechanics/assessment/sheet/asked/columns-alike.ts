@@ -155,6 +155,10 @@ function cardLift({ card }: Evidence, { name, side }: Column): number | undefine
   return name === 'lobe lift' ? lobeLift : valveLift;
 }
 
+/** A column of hardly more than one number does not show how fine it was read: the sheet beside it does. */
+const showsDivision = (readings: readonly SheetEvidence[]): boolean =>
+  new Set(readings.map((each) => Math.round(liftOf(each) / EQUAL))).size >= FEWEST;
+
 /** A column that stands at the card's own figure: entered off the card, and read by nobody. */
 function ofCard(evidence: Evidence, column: Column, written: readonly SheetEvidence[]): AssessedQuestion[] {
   const { name, side, spring, rows } = column;
@@ -162,8 +166,7 @@ function ofCard(evidence: Evidence, column: Column, written: readonly SheetEvide
   const readings = rows.flat();
   if (card === undefined || rows.length < FEWEST) return [];
   const alike = rows.filter((row) => row.every((each) => Math.abs(liftOf(each) - card) <= EQUAL)).length;
-  // A column of one number does not show how fine it was read: the sheet beside it does.
-  const division = divisionOf(written.map(liftOf));
+  const division = divisionOf((showsDivision(readings) ? readings : written).map(liftOf));
   const chance = chanceOfSoMany(
     rows.length,
     alike,
