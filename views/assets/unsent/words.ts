@@ -28,11 +28,11 @@ function isAsMade(control: Filled): boolean {
   return control.value === control.defaultValue;
 }
 
-/** The label's own words, without what is only drawn or only beside them. */
+/** The label’s own words, without what is only drawn or only beside them, and without what the form tells of itself. */
 function labelOf(control: Filled): string {
   const label = control.labels?.item(0)?.cloneNode(true);
   if (!(label instanceof Element)) return plain(control.name);
-  for (const beside of label.querySelectorAll('.field-hint, .field-optional')) beside.remove();
+  for (const beside of label.querySelectorAll('.field-hint, .field-optional, .field-names')) beside.remove();
   return plain(label.textContent);
 }
 
