@@ -79,7 +79,7 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     mistake: 'a command tells a secret that its schema does not have',
-    file: 'server/api/access.ts',
+    file: 'server/api/access/keys.ts',
     from: 'once: { secret } };',
     to: 'once: { hash: secret } };',
     says: /'\{ hash: string; \}' has no properties in common/,
