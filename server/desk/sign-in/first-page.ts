@@ -6,11 +6,10 @@ import { passwordFault } from '../../auth/password-rules.ts';
 import { hashOf, kindOfSecret } from '../../auth/secrets.ts';
 import { Failure } from '../../problems/failure.ts';
 import type { Deps } from '../../web/deps.ts';
-import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
+import { type FormState, FRESH, textField } from '../../web/forms/fields.ts';
 import { fieldsOf, readForm } from '../../web/forms/read-form.ts';
-import { renderPage } from '../../web/pages/render.ts';
 import { LABELS, withoutPassword } from '../settings/access-fields.ts';
-import { keepToItself } from './private-answer.ts';
+import { secretPage } from './secret-page.ts';
 
 const firstPerson = z.strictObject({
   shop: someWords('Name of the shop'),
@@ -25,39 +24,26 @@ const firstPage = (
   reply: FastifyReply,
   secret: string,
   shown: FormState,
-  status = 200,
-) => {
-  keepToItself(deps, reply);
-  return renderPage(deps, request, reply, {
-    template: 'plain',
-    title: status === 200 ? 'The first administrator' : 'Error: The first administrator',
-    status,
-    data: {
-      title: 'The first administrator',
-      intro: 'This link works once. Whoever signs in here first runs the desk and adds the others.',
-      errors: summaryOf(shown, LABELS),
-      sections: [
-        {
-          template: '/parts/form',
-          data: {
-            action: `/first-administrator/${secret}`,
-            slots: [
-              textField(shown, 'shop', LABELS.shop),
-              textField(shown, 'name', LABELS.name, { autocomplete: 'name' }),
-              textField(shown, 'email', LABELS.email, { type: 'email', autocomplete: 'username' }),
-              textField(shown, 'password', LABELS.password, {
-                type: 'password',
-                autocomplete: 'new-password',
-                hint: 'At least 8 characters; a few words in a row are good.',
-              }),
-            ],
-            buttons: [{ kind: 'primary', label: 'Make me the administrator' }],
-          },
-        },
+) =>
+  secretPage(deps, request, reply, {
+    title: 'The first administrator',
+    intro: 'This link works once. Whoever signs in here first runs the desk and adds the others.',
+    shown,
+    form: {
+      action: `/first-administrator/${secret}`,
+      slots: [
+        textField(shown, 'shop', LABELS.shop),
+        textField(shown, 'name', LABELS.name, { autocomplete: 'name' }),
+        textField(shown, 'email', LABELS.email, { type: 'email', autocomplete: 'username' }),
+        textField(shown, 'password', LABELS.password, {
+          type: 'password',
+          autocomplete: 'new-password',
+          hint: 'At least 8 characters; a few words in a row are good.',
+        }),
       ],
+      buttons: [{ kind: 'primary', label: 'Make me the administrator' }],
     },
   });
-};
 
 /** The link that makes the first administrator. */
 export function firstAdministratorRoutes(app: FastifyInstance, deps: Deps): void {
@@ -81,7 +67,7 @@ export function firstAdministratorRoutes(app: FastifyInstance, deps: Deps): void
         ? passwordFault(read.data.password, [read.data.email, read.data.name])
         : read.faults;
       if (!read.ok || faults.length > 0)
-        return firstPage(deps, request, reply, secret, { typed: withoutPassword(fields), faults }, 422);
+        return firstPage(deps, request, reply, secret, { typed: withoutPassword(fields), faults });
       const link = hashOf(secret);
       const person = { ...read.data, from: request.ip };
       const made =

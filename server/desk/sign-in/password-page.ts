@@ -6,11 +6,10 @@ import { passwordFault } from '../../auth/password-rules.ts';
 import { kindOfSecret } from '../../auth/secrets.ts';
 import { Failure } from '../../problems/failure.ts';
 import type { Deps } from '../../web/deps.ts';
-import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
+import { type FormState, FRESH, textField } from '../../web/forms/fields.ts';
 import { fieldsOf, readForm } from '../../web/forms/read-form.ts';
-import { renderPage } from '../../web/pages/render.ts';
 import { LABELS } from '../settings/access-fields.ts';
-import { keepToItself } from './private-answer.ts';
+import { secretPage } from './secret-page.ts';
 
 const typed = z.strictObject({ password: someWords('Password', 1000) });
 
@@ -25,37 +24,24 @@ const passwordPage = (
   reply: FastifyReply,
   { secret, person }: Opened,
   shown: FormState,
-  status = 200,
-) => {
-  keepToItself(deps, reply);
-  return renderPage(deps, request, reply, {
-    template: 'plain',
-    title: status === 200 ? 'Set your password' : 'Error: Set your password',
-    status,
-    data: {
-      title: 'Set your password',
-      intro: `For ${person.name}, who signs in as ${person.email}. This link works once; your sessions end.`,
-      errors: summaryOf(shown, LABELS),
-      sections: [
-        {
-          template: '/parts/form',
-          data: {
-            action: `/password/${secret}`,
-            slots: [
-              textField(shown, 'password', LABELS.password, {
-                type: 'password',
-                autocomplete: 'new-password',
-                autofocus: true,
-                hint: 'At least 8 characters; a few words in a row are good.',
-              }),
-            ],
-            buttons: [{ kind: 'primary', label: 'Set the password' }],
-          },
-        },
+) =>
+  secretPage(deps, request, reply, {
+    title: 'Set your password',
+    intro: `For ${person.name}, who signs in as ${person.email}. This link works once; your sessions end.`,
+    shown,
+    form: {
+      action: `/password/${secret}`,
+      slots: [
+        textField(shown, 'password', LABELS.password, {
+          type: 'password',
+          autocomplete: 'new-password',
+          autofocus: true,
+          hint: 'At least 8 characters; a few words in a row are good.',
+        }),
       ],
+      buttons: [{ kind: 'primary', label: 'Set the password' }],
     },
   });
-};
 
 async function openedBy(deps: Deps, secret: string): Promise<Opened> {
   const person =
@@ -77,7 +63,7 @@ export function passwordRoutes(app: FastifyInstance, deps: Deps): void {
     const read = readForm(typed, fieldsOf(request.body), { lengths: 'in' });
     const faults = read.ok ? passwordFault(read.data.password, [person.email, person.name]) : read.faults;
     if (!read.ok || faults.length > 0)
-      return passwordPage(deps, request, reply, opened, { typed: {}, faults }, 422);
+      return passwordPage(deps, request, reply, opened, { typed: {}, faults });
     const set = { secret, password: read.data.password, from: request.ip };
     if (!(await setPasswordByLink(deps.db, person, set, deps.now())))
       throw new Failure('not-found', 'this link has been used, or has ended; ask for another');
