@@ -64,7 +64,11 @@ function aboutOthers(people: readonly StaffMember[], shown: FormState, own: stri
             'Change a role',
             '/desk/staff/role',
             [
-              selectField(shown, 'whose-role', LABELS['whose-role'], picking(open)),
+              // Oneself last: nobody gives up the desk by a press too many.
+              selectField(shown, 'whose-role', LABELS['whose-role'], {
+                ...picking(others),
+                ...picking(open.filter(({ id }) => id === own)),
+              }),
               selectField(shown, 'new-role', LABELS['new-role'], ROLE_WORDS),
             ],
             'Change the role',
